@@ -1,0 +1,69 @@
+package mullwright.syntax;
+
+import java.util.List;
+
+/**
+ * A mistake in the text, as raw facts; the rule {@code unreadable} puts it into words.
+ *
+ * <p>One mistake gives one problem.
+ */
+public sealed interface SyntaxProblem {
+  /** Where it is; never empty except at the end of the text. */
+  TextRange range();
+
+  /** Something stands where something else should; {@code expected} in words a drafter knows. */
+  record Unexpected(String found, List<String> expected, String inside, TextRange range)
+      implements SyntaxProblem {
+    public Unexpected {
+      expected = List.copyOf(expected);
+    }
+  }
+
+  /** The first word of a line is none the block knows; nearest known words first. */
+  record UnknownKeyword(Word word, BlockKind block, List<String> known, TextRange range)
+      implements SyntaxProblem {
+    public UnknownKeyword {
+      known = List.copyOf(known);
+    }
+  }
+
+  /** A clause the statement does not take. */
+  record ClauseNotTaken(StatementKind statement, ClauseWord clause, TextRange range)
+      implements SyntaxProblem {}
+
+  /** A clause given twice in one statement. */
+  record ClauseTwice(ClauseWord clause, TextRange first, TextRange range)
+      implements SyntaxProblem {}
+
+  /** A block that may not stand here, or a statement that takes no block. */
+  record BlockNotTaken(Word keyword, TextRange range) implements SyntaxProblem {}
+
+  /** {@code 5'-6}: feet and a number without its inch mark. */
+  record InchMarkMissing(String literal, TextRange range) implements SyntaxProblem {}
+
+  /** {@code a -b}: a minus with a space on one side only. */
+  record MinusUnclear(String asLiteral, String asMinus, TextRange range) implements SyntaxProblem {}
+
+  /** {@code 1,200}: a comma between two digits. */
+  record CommaBetweenDigits(String asOne, String asTwo, TextRange range) implements SyntaxProblem {}
+
+  /** A number after a name without a word between. */
+  record BareNumber(String number, TextRange range) implements SyntaxProblem {}
+
+  /** A string, comment or block that does not end. */
+  record NotClosed(What what, TextRange range) implements SyntaxProblem {
+    /** What is open. */
+    public enum What {
+      STRING,
+      COMMENT,
+      BLOCK,
+      PARENTHESIS
+    }
+  }
+
+  /** A character the language has no use for. */
+  record StrayCharacter(String character, TextRange range) implements SyntaxProblem {}
+
+  /** A named limit was passed (nesting, size, number of problems). */
+  record TooMuch(String limit, long allowed, TextRange range) implements SyntaxProblem {}
+}
