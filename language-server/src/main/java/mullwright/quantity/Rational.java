@@ -1,0 +1,165 @@
+package mullwright.quantity;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * An exact fraction in lowest terms, for arithmetic that may not round.
+ *
+ * <p>The denominator is positive, zero is 0/1, so equal numbers are equal records. Size is not
+ * limited here; {@link Quantity} keeps what a user writes within {@link Quantity#BIT_LIMIT} bits.
+ */
+public record Rational(BigInteger numerator, BigInteger denominator)
+    implements Comparable<Rational> {
+  public static final Rational ZERO = of(0);
+  public static final Rational ONE = of(1);
+
+  /**
+   * Reduces the fraction to lowest terms.
+   *
+   * @throws ArithmeticException if the denominator is zero
+   */
+  public Rational {
+    if (denominator.signum() == 0) {
+      throw new ArithmeticException("a fraction with denominator zero");
+    }
+    BigInteger divisor = numerator.gcd(denominator);
+    if (denominator.signum() < 0) {
+      divisor = divisor.negate();
+    }
+    if (!divisor.equals(BigInteger.ONE)) {
+      numerator = numerator.divide(divisor);
+      denominator = denominator.divide(divisor);
+    }
+  }
+
+  public static Rational of(long whole) {
+    return of(BigInteger.valueOf(whole));
+  }
+
+  public static Rational of(BigInteger whole) {
+    return new Rational(whole, BigInteger.ONE);
+  }
+
+  public static Rational of(long numerator, long denominator) {
+    return new Rational(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+  }
+
+  /** The exact value of a decimal. */
+  public static Rational of(BigDecimal decimal) {
+    return decimal.scale() <= 0
+        ? of(decimal.toBigIntegerExact())
+        : new Rational(decimal.unscaledValue(), BigInteger.TEN.pow(decimal.scale()));
+  }
+
+  /** The exact value of decimal text such as {@code 0.45359237}; for constants in code. */
+  public static Rational of(String decimal) {
+    return of(new BigDecimal(decimal));
+  }
+
+  /**
+   * The exact value of a binary floating-point number.
+   *
+   * @throws NumberFormatException if it is infinite or not a number
+   */
+  public static Rational of(double value) {
+    return of(new BigDecimal(value));
+  }
+
+  public Rational plus(Rational other) {
+    return new Rational(
+        numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
+        denominator.multiply(other.denominator));
+  }
+
+  public Rational minus(Rational other) {
+    return plus(other.negated());
+  }
+
+  public Rational times(Rational other) {
+    return new Rational(
+        numerator.multiply(other.numerator), denominator.multiply(other.denominator));
+  }
+
+  public Rational times(long factor) {
+    return times(of(factor));
+  }
+
+  /**
+   * The exact quotient.
+   *
+   * @throws ArithmeticException if the other is zero
+   */
+  public Rational dividedBy(Rational other) {
+    return new Rational(
+        numerator.multiply(other.denominator), denominator.multiply(other.numerator));
+  }
+
+  /**
+   * The whole power, negative exponents included.
+   *
+   * @throws ArithmeticException for a negative power of zero
+   */
+  public Rational power(int exponent) {
+    return exponent >= 0
+        ? new Rational(numerator.pow(exponent), denominator.pow(exponent))
+        : new Rational(denominator.pow(-exponent), numerator.pow(-exponent));
+  }
+
+  public Rational negated() {
+    return new Rational(numerator.negate(), denominator);
+  }
+
+  public Rational abs() {
+    return signum() < 0 ? negated() : this;
+  }
+
+  public int signum() {
+    return numerator.signum();
+  }
+
+  public boolean isWhole() {
+    return denominator.equals(BigInteger.ONE);
+  }
+
+  /** The nearest whole number in the sense of the given mode. */
+  public BigInteger rounded(RoundingMode mode) {
+    return toDecimal(0, mode).toBigIntegerExact();
+  }
+
+  /** The value with so many decimals, rounded once. */
+  public BigDecimal toDecimal(int decimals, RoundingMode mode) {
+    return new BigDecimal(numerator).divide(new BigDecimal(denominator), decimals, mode);
+  }
+
+  /** The value with so many significant digits, rounded once, half up on the magnitude. */
+  public BigDecimal toDigits(int digits) {
+    return new BigDecimal(numerator)
+        .divide(new BigDecimal(denominator), new MathContext(digits, RoundingMode.HALF_UP));
+  }
+
+  /** The nearest floating-point number. */
+  public double toDouble() {
+    return new BigDecimal(numerator)
+        .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
+        .doubleValue();
+  }
+
+  /** The room its two numbers take together, in bits. */
+  int bits() {
+    return numerator.bitLength() + denominator.bitLength();
+  }
+
+  @Override
+  public int compareTo(Rational other) {
+    return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
+  }
+
+  /** {@code 3/4}, or {@code 3} for a whole number. */
+  @Override
+  public String toString() {
+    return isWhole() ? numerator.toString() : numerator + "/" + denominator;
+  }
+}
