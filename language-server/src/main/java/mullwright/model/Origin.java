@@ -1,0 +1,16 @@
+package mullwright.model;
+
+import mullwright.derivation.Locus;
+import mullwright.syntax.TextRange;
+
+/**
+ * Where in the text a fact stands.
+ *
+ * <p>The range counts from the start of the segment, so an edit in another block leaves an origin
+ * equal to what it was; {@code workspace} turns it into a place in the file.
+ *
+ * @param file the file's workspace path, {@code /} between folders
+ * @param segment which segment of the file
+ * @param range where in the segment
+ */
+public record Origin(String file, int segment, TextRange range) implements Locus {}

@@ -1,0 +1,301 @@
+package mullwright.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.quantity.Length;
+import mullwright.quantity.Quantity;
+
+/**
+ * A part of the catalog. What a catalog does not state is empty, or a default that says so.
+ *
+ * <p>Names of other parts are kept as names with their place ({@link Given}); {@link Catalog} finds
+ * the part.
+ */
+public sealed interface Part {
+  /** Its name. */
+  String name();
+
+  /** Where its name stands. */
+  Origin origin();
+
+  /** What it is. */
+  PartKind kind();
+
+  /** The system: which part plays each role. */
+  record WallSystem(
+      String name,
+      Origin origin,
+      Map<Role, Given<String>> profiles,
+      Map<PartKind, Given<String>> parts,
+      Optional<Given<String>> sillClip,
+      Optional<Given<String>> headClip,
+      Given<Length> glassPlane)
+      implements Part {
+    public WallSystem {
+      profiles = Map.copyOf(profiles);
+      parts = Map.copyOf(parts);
+    }
+
+    @Override
+    public PartKind kind() {
+      return PartKind.SYSTEM;
+    }
+  }
+
+  /**
+   * An extruded profile.
+   *
+   * @param face width of metal seen in elevation
+   * @param sightline width the glass leaves to be seen; the face unless stated
+   * @param depth out of the wall
+   * @param ix second moment for wind (bending out of the plane)
+   * @param iy second moment in the plane of the wall (dead load of horizontals)
+   * @param sxOutside section modulus at the outer fibre, {@code sxInside} at the inner
+   * @param massPerLength with unit mass per length
+   * @param stock lengths it is bought in
+   * @param biteLeft glass bite on the left (of a horizontal: below), {@code biteRight} on the right
+   *     (above); a jamb has one side and states it once
+   * @param endAllowance clearance of a horizontal at each end
+   * @param legLeft of a corner: distance from the line to the sightline on the left-hand face,
+   *     {@code legRight} on the right-hand one
+   */
+  record Profile(
+      String name,
+      Origin origin,
+      Given<Role> role,
+      Given<Length> face,
+      Given<Length> sightline,
+      Given<Length> depth,
+      Optional<Given<Quantity>> area,
+      Optional<Given<Quantity>> ix,
+      Optional<Given<Quantity>> iy,
+      Optional<Given<Quantity>> sxOutside,
+      Optional<Given<Quantity>> sxInside,
+      Optional<Given<Quantity>> sy,
+      Optional<Given<Quantity>> j,
+      Optional<Given<Quantity>> massPerLength,
+      Given<String> metal,
+      Optional<Given<String>> alloy,
+      List<Given<Length>> stock,
+      Given<Length> biteLeft,
+      Given<Length> biteRight,
+      Given<Length> edgeClearance,
+      Given<Length> endAllowance,
+      Optional<Given<Length>> legLeft,
+      Optional<Given<Length>> legRight,
+      Optional<Given<String>> sleeve,
+      Optional<Given<Outline>> outline)
+      implements Part {
+    public Profile {
+      stock = List.copyOf(stock);
+    }
+
+    @Override
+    public PartKind kind() {
+      return PartKind.PROFILE;
+    }
+  }
+
+  /** Steel bar or tube inside a vertical. */
+  record Reinforcement(
+      String name,
+      Origin origin,
+      Given<String> metal,
+      Optional<Given<Quantity>> ix,
+      Optional<Given<Quantity>> sx,
+      Optional<Given<Quantity>> massPerLength,
+      List<Given<Length>> stock)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.REINFORCEMENT;
+    }
+  }
+
+  /**
+   * A splice sleeve.
+   *
+   * @param fixedEnd the end that is screwed: {@code lower} or {@code upper}
+   */
+  record Sleeve(
+      String name,
+      Origin origin,
+      Given<Length> length,
+      Given<Length> engagement,
+      Given<String> fixedEnd,
+      Given<String> metal)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.SLEEVE;
+    }
+  }
+
+  /**
+   * One hole of a pattern: diameter, distance along from the part's datum, depth back from z = 0.
+   */
+  record Hole(
+      Length diameter, Length along, Length back, Optional<String> fastener, Origin origin) {}
+
+  /** A shear block: what holds a horizontal's end to the vertical. */
+  record ShearBlock(
+      String name,
+      Origin origin,
+      Given<String> metal,
+      Given<Length> length,
+      List<Hole> holes,
+      Optional<Given<Length>> edgeDistance)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.SHEAR_BLOCK;
+    }
+  }
+
+  /** A clip at sill or head; its form (one leg, two legs) follows from the bays beside it. */
+  record Clip(
+      String name, Origin origin, Given<String> metal, Given<Length> projection, List<Hole> holes)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.CLIP;
+    }
+  }
+
+  /** Where an anchor's bolt line sits: so far above or below the top or underside of the slab. */
+  record BoltLine(Length distance, boolean below, boolean fromTop) {}
+
+  /**
+   * An anchor to the slab.
+   *
+   * @param use {@code dead-load}, {@code wind-load}, or empty if it serves for both
+   * @param reachLeast nearest slab edge (from the glass face, or the member's back as the system
+   *     says) it spans; {@code reachMost} the furthest
+   * @param capacities by direction: {@code down}, {@code in}, {@code out}; if the engineer gave
+   *     them
+   */
+  record Anchor(
+      String name,
+      Origin origin,
+      Optional<Given<String>> use,
+      Given<String> metal,
+      Given<BoltLine> boltLine,
+      Optional<Given<Length>> reachLeast,
+      Optional<Given<Length>> reachMost,
+      Optional<Given<Length>> slot,
+      List<Hole> holes,
+      Optional<Given<Length>> height,
+      Map<String, Given<Quantity>> capacities)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.ANCHOR;
+    }
+  }
+
+  /** A make-up of glass, ply by ply from outdoors. */
+  record Glass(
+      String name,
+      Origin origin,
+      List<Layer> layers,
+      Given<Boolean> opacified,
+      Given<Boolean> safety,
+      Optional<Given<Quantity>> uFactor,
+      Optional<Given<Length>> mostWidth,
+      Optional<Given<Length>> mostHeight,
+      Optional<Given<Length>> bite)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.GLASS;
+    }
+  }
+
+  /**
+   * A layer of a glass make-up.
+   *
+   * @param what {@code ply}, {@code space} or {@code interlayer}
+   * @param thickness nominal
+   * @param words heat treatment, tint, gas, coating and its surface, in the order written
+   */
+  record Layer(String what, Length thickness, List<String> words, Origin origin) {}
+
+  /** A metal spread plate at an end member. */
+  record SpreadPlate(
+      String name, Origin origin, Given<String> metal, Optional<Given<Length>> thickness)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.SPREAD_PLATE;
+    }
+  }
+
+  /**
+   * A pressure plate.
+   *
+   * @param endGap clearance of a horizontal plate at each end, and the gap of stock joints
+   * @param spacing most distance between fasteners; {@code endDistance} of the first from the end
+   */
+  record PressurePlate(
+      String name,
+      Origin origin,
+      Given<Length> width,
+      Given<Length> endGap,
+      Given<Length> spacing,
+      Given<Length> endDistance,
+      List<Given<Length>> stock,
+      Optional<Given<String>> fastener)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.PRESSURE_PLATE;
+    }
+  }
+
+  /** A face cap. */
+  record FaceCap(
+      String name,
+      Origin origin,
+      Given<Length> face,
+      Given<Length> endGap,
+      List<Given<Length>> stock)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.FACE_CAP;
+    }
+  }
+
+  /** A bolt or screw. */
+  record Fastener(
+      String name,
+      Origin origin,
+      Given<String> metal,
+      Optional<Given<Length>> diameter,
+      Optional<Given<Length>> length)
+      implements Part {
+    @Override
+    public PartKind kind() {
+      return PartKind.FASTENER;
+    }
+  }
+
+  /**
+   * A part of which only name, metal and free facts are kept: gasket, setting block, zone dam,
+   * sealant, isolation, metal, finish, insulation.
+   *
+   * @param facts the remaining properties by word, each as written
+   */
+  record Plain(
+      PartKind kind,
+      String name,
+      Origin origin,
+      Optional<Given<String>> metal,
+      Map<String, Given<String>> facts)
+      implements Part {
+    public Plain {
+      facts = Map.copyOf(facts);
+    }
+  }
+}

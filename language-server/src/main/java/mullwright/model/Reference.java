@@ -1,0 +1,10 @@
+package mullwright.model;
+
+/**
+ * A place in the text that names a symbol; the definition itself is one too.
+ *
+ * @param symbol what is named
+ * @param origin the name, without quotes' neighbours
+ * @param definition true where the symbol gets its name
+ */
+public record Reference(Symbol symbol, Origin origin, boolean definition) {}
