@@ -28,12 +28,12 @@ public enum StatementKind {
   WALL_BLOCK("one wall", EnumSet.of(FILE), BlockKind.WALL, LIKE, MIRRORED),
   CRITERIA_BLOCK("wind, heat, movement and limits", EnumSet.of(PROJECT, BlockKind.WALL), CRITERIA),
   /** {@code profile mullion-6 { … }}: the keyword is the kind of part, the argument its name. */
-  CATALOG_PART("a part of the catalog", EnumSet.of(CATALOG, FILE), CATALOG_ITEM),
+  CATALOG_PART("a part of the catalog", EnumSet.of(CATALOG), CATALOG_ITEM),
   /** A line of criteria, of a catalog part, of fabrication: a word and phrases. */
   PROPERTY(
       "a property",
-      EnumSet.of(PROJECT, CRITERIA, CATALOG, CATALOG_ITEM, BlockKind.WALL, FABRICATION),
-      null),
+      EnumSet.of(PROJECT, CRITERIA, CATALOG_ITEM, BlockKind.WALL, FABRICATION),
+      CATALOG_ITEM),
   GRID_BLOCK("which lines, floors, rows and openings exist", EnumSet.of(BlockKind.WALL), GRID),
   MEMBERS_BLOCK("what stands on lines and rows", EnumSet.of(BlockKind.WALL), MEMBERS),
   ANCHORS_BLOCK("what holds the wall to the building", EnumSet.of(BlockKind.WALL), ANCHORS),

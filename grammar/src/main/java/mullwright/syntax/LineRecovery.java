@@ -1,0 +1,153 @@
+package mullwright.syntax;
+
+import static mullwright.syntax.antlr.WallParser.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.syntax.SyntaxProblem.BareNumber;
+import mullwright.syntax.SyntaxProblem.BlockNotTaken;
+import mullwright.syntax.SyntaxProblem.Unexpected;
+import mullwright.syntax.antlr.WallParser;
+import org.antlr.v4.runtime.DefaultErrorStrategy;
+import org.antlr.v4.runtime.InputMismatchException;
+import org.antlr.v4.runtime.Parser;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.RecognitionException;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.TokenStream;
+import org.antlr.v4.runtime.misc.IntervalSet;
+
+/**
+ * What the generated parser does at a mistake: tell it once, then go on at the next clause word of
+ * the line or, failing that, at the next line.
+ *
+ * <p>Nothing is ever put in or left out to make a line fit: a statement that was made up would tell
+ * the drafter of walls that were never drawn.
+ */
+final class LineRecovery extends DefaultErrorStrategy {
+  private final List<SyntaxProblem> problems = new ArrayList<>();
+
+  List<SyntaxProblem> problems() {
+    return problems;
+  }
+
+  @Override
+  public void sync(Parser parser) {
+    IntervalSet next = parser.getATN().nextTokens(parser.getATN().states.get(parser.getState()));
+    int type = parser.getInputStream().LA(1);
+    if (next.contains(type)) {
+      return;
+    }
+    ParserRuleContext rule = parser.getContext();
+    if (rule instanceof SegmentContext
+        || rule instanceof BlockContext
+        || rule instanceof ClauseLinesContext) {
+      skipLinesUntil(parser, next);
+    } else if (rule instanceof TailContext || rule instanceof HeadingContext) {
+      skipWordsUntil(parser, next);
+    } else if (!next.contains(Token.EPSILON) && !inErrorRecoveryMode(parser)) {
+      throw new InputMismatchException(parser);
+    }
+  }
+
+  private void skipLinesUntil(Parser parser, IntervalSet next) {
+    while (!next.contains(parser.getInputStream().LA(1))) {
+      if (!inErrorRecoveryMode(parser)) {
+        reportError(parser, new InputMismatchException(parser));
+      }
+      skipLine(parser.getInputStream());
+      endErrorCondition(parser);
+    }
+  }
+
+  private void skipWordsUntil(Parser parser, IntervalSet next) {
+    TokenStream tokens = parser.getInputStream();
+    if (endsWords(tokens.LA(1))) {
+      return;
+    }
+    if (!inErrorRecoveryMode(parser)) {
+      reportError(parser, new InputMismatchException(parser));
+    }
+    while (!next.contains(tokens.LA(1)) && !endsWords(tokens.LA(1))) {
+      tokens.consume();
+    }
+  }
+
+  private static boolean endsWords(int type) {
+    return type == NL || type == LBRACE || type == RBRACE || type == Token.EOF;
+  }
+
+  @Override
+  public void recover(Parser parser, RecognitionException mistake) {
+    TokenStream tokens = parser.getInputStream();
+    ParserRuleContext rule = parser.getContext();
+    if (rule instanceof StatementContext || rule instanceof ClauseLineContext) {
+      skipLine(tokens);
+      endErrorCondition(parser);
+      return;
+    }
+    while (!endsWords(tokens.LA(1)) && !opensClauseOrRemark(tokens.LA(1))) {
+      tokens.consume();
+    }
+  }
+
+  private static boolean opensClauseOrRemark(int type) {
+    return type >= AT && type <= LOADS || type >= NOTE && type <= HOLD;
+  }
+
+  /** Past the end of the line, and past all blocks that open on it. */
+  private static void skipLine(TokenStream tokens) {
+    int depth = 0;
+    while (true) {
+      int type = tokens.LA(1);
+      if (type == Token.EOF || type == RBRACE && depth == 0) {
+        return;
+      }
+      tokens.consume();
+      if (type == NL && depth == 0) {
+        return;
+      }
+      depth += type == LBRACE ? 1 : type == RBRACE ? -1 : 0;
+    }
+  }
+
+  @Override
+  public Token recoverInline(Parser parser) {
+    throw new InputMismatchException(parser);
+  }
+
+  @Override
+  public void reportError(Parser parser, RecognitionException mistake) {
+    if (inErrorRecoveryMode(parser)) {
+      return;
+    }
+    beginErrorCondition(parser);
+    WallToken found = (WallToken) mistake.getOffendingToken();
+    if (found.getType() == FAULT) {
+      return; // told when it was found
+    }
+    WallToken before = ((TokenList) parser.getInputStream()).LT(-1);
+    problems.add(problem(parser, mistake, found, before));
+  }
+
+  private static SyntaxProblem problem(
+      Parser parser, RecognitionException mistake, WallToken found, WallToken before) {
+    Token keyword = Expectations.keyword(parser.getContext());
+    int type = found.getType();
+    if (type == LBRACE && keyword != null) {
+      WallToken word = (WallToken) keyword;
+      return new BlockNotTaken(new Word(word.getText(), false, word.range()), found.range());
+    }
+    boolean number = type == NUMBER || type == LENGTH || type == COUNT;
+    if (number && before != null && (before.getType() == NAME || before.getType() == STRING)) {
+      return new BareNumber(found.getText(), found.range());
+    }
+    boolean end = type == NL || type == Token.EOF || type == RBRACE;
+    TextRange range = end && before != null ? before.range() : found.range();
+    return new Unexpected(
+        end ? "end of line" : found.getText(),
+        Expectations.words((WallParser) parser, mistake),
+        keyword == null ? "" : keyword.getText(),
+        range);
+  }
+}

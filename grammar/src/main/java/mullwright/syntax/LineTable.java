@@ -1,0 +1,82 @@
+package mullwright.syntax;
+
+import java.util.Arrays;
+
+/**
+ * Where lines start in a text: offset to line and column and back, for LF, CRLF and CR alike.
+ *
+ * <p>Lines and columns count from 0, columns in UTF-16 code units, as editors speak of them.
+ */
+public final class LineTable {
+  private final int length;
+  private final int[] starts;
+  private final int[] ends;
+
+  private LineTable(int length, int[] starts, int[] ends) {
+    this.length = length;
+    this.starts = starts;
+    this.ends = ends;
+  }
+
+  /** The table of a text. */
+  public static LineTable of(String text) {
+    int[] starts = new int[16];
+    int[] ends = new int[16];
+    int lines = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\n' || c == '\r') {
+        if (lines + 2 > starts.length) {
+          starts = Arrays.copyOf(starts, starts.length * 2);
+          ends = Arrays.copyOf(ends, ends.length * 2);
+        }
+        ends[lines++] = i;
+        if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
+          i++;
+        }
+        starts[lines] = i + 1;
+      }
+    }
+    ends[lines] = text.length();
+    return new LineTable(
+        text.length(), Arrays.copyOf(starts, lines + 1), Arrays.copyOf(ends, lines + 1));
+  }
+
+  /** How many lines there are, at least one. */
+  public int count() {
+    return starts.length;
+  }
+
+  /** The line that offset lies in; an offset past the end lies in the last. */
+  public int line(int offset) {
+    int found = Arrays.binarySearch(starts, Math.max(0, offset));
+    return found >= 0 ? found : -found - 2;
+  }
+
+  /** How far into its line that offset lies. */
+  public int column(int offset) {
+    int inside = Math.max(0, Math.min(offset, length));
+    return inside - starts[line(inside)];
+  }
+
+  /** Where the line starts. */
+  public int start(int line) {
+    return starts[line];
+  }
+
+  /** Where the line ends, its line end left out. */
+  public int end(int line) {
+    return ends[line];
+  }
+
+  /** The offset of a line and column; what lies outside the text is moved to the nearest inside. */
+  public int offset(int line, int column) {
+    if (line < 0) {
+      return 0;
+    }
+    if (line >= starts.length) {
+      return length;
+    }
+    return Math.min(starts[line] + Math.max(0, column), ends[line]);
+  }
+}

@@ -1,0 +1,221 @@
+package mullwright.syntax;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.syntax.antlr.WallParser;
+import mullwright.syntax.antlr.WallParser.*;
+import mullwright.syntax.antlr.WallParserBaseVisitor;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.tree.TerminalNode;
+
+/**
+ * Builds what statements and clauses are made of: words, values, selections and places.
+ *
+ * <p>Every method answers null for a part that was not read to its end, and so does whatever
+ * contains it: half a value is no value.
+ */
+final class PartBuilder {
+  private final List<SyntaxProblem> problems;
+  private final WallParserBaseVisitor<Place> places = new Places();
+  private final WallParserBaseVisitor<Expression> primaries = new Primaries();
+
+  PartBuilder(List<SyntaxProblem> problems) {
+    this.problems = problems;
+  }
+
+  static boolean broken(ParserRuleContext rule) {
+    return rule == null || rule.exception != null;
+  }
+
+  static TextRange range(ParserRuleContext rule) {
+    WallToken first = (WallToken) rule.getStart();
+    WallToken last = (WallToken) rule.getStop();
+    return new TextRange(first.start(), Math.max(first.start(), last.end()));
+  }
+
+  static TextRange range(TerminalNode node) {
+    return range(node.getSymbol());
+  }
+
+  static TextRange range(Token token) {
+    return ((WallToken) token).range();
+  }
+
+  /** A name or text in quotes. */
+  static Word word(Token token) {
+    String text = token.getText();
+    boolean quoted = token.getType() == WallParser.STRING;
+    if (quoted) {
+      // an unclosed string in a remark lacks its last quote
+      boolean closed =
+          text.length() > 1 && "\"\u201c\u201d".indexOf(text.charAt(text.length() - 1)) >= 0;
+      text = text.substring(1, closed ? text.length() - 1 : text.length());
+    }
+    return new Word(text, quoted, range(token));
+  }
+
+  Word name(NameContext name) {
+    return broken(name) ? null : word(name.getStart());
+  }
+
+  static Expression.Literal count(TerminalNode count) {
+    return new Expression.Literal(count.getText(), null, range(count));
+  }
+
+  Word direction(DirectionContext direction) {
+    return broken(direction) ? null : word(direction.DIRECTION().getSymbol());
+  }
+
+  // ---- selections ------------------------------------------------------------------------------
+
+  Selection selection(SelectionContext selection) {
+    if (broken(selection)) {
+      return null;
+    }
+    List<Selection.Item> items = new ArrayList<>();
+    List<Selection.Item> except = new ArrayList<>();
+    for (ItemContext context : selection.item()) {
+      Selection.Item item = item(context);
+      if (item == null) {
+        return null;
+      }
+      (selection.except.contains(context) ? except : items).add(item);
+    }
+    return new Selection(
+        selection.ALL() != null,
+        items,
+        except,
+        Optional.ofNullable(selection.COUNT()).map(PartBuilder::count),
+        range(selection));
+  }
+
+  private Selection.Item item(ItemContext item) {
+    if (broken(item) || broken(item.first) || item.last != null && broken(item.last)) {
+      return null;
+    }
+    return new Selection.Item(name(item.first), item.last == null ? null : name(item.last));
+  }
+
+  // ---- places ----------------------------------------------------------------------------------
+
+  Place place(PlaceContext place) {
+    return broken(place) ? null : places.visit(place);
+  }
+
+  private final class Places extends WallParserBaseVisitor<Place> {
+    @Override
+    public Place visitOffset(OffsetContext place) {
+      Expression offset = expression(place.expression());
+      if (offset == null || place.bearing() == null) {
+        return offset == null ? null : new Place.FromDatum(offset);
+      }
+      Selection names = selection(place.selection());
+      return broken(place.bearing()) || names == null
+          ? null
+          : new Place.AtNames(Optional.of(offset), direction(place.bearing()), names, range(place));
+    }
+
+    private Place.Direction direction(BearingContext bearing) {
+      return switch (bearing.getStart().getType()) {
+        case WallParser.ABOVE -> Place.Direction.ABOVE;
+        case WallParser.BELOW -> Place.Direction.BELOW;
+        case WallParser.RIGHT_OF -> Place.Direction.RIGHT_OF;
+        default -> Place.Direction.LEFT_OF;
+      };
+    }
+
+    @Override
+    public Place visitAtNames(AtNamesContext place) {
+      Selection names = selection(place.selection());
+      return names == null ? null : new Place.AtNames(Optional.empty(), null, names, range(place));
+    }
+
+    @Override
+    public Place visitFloorBelowSplices(FloorBelowSplicesContext place) {
+      return new Place.FloorBelowSplices(range(place));
+    }
+  }
+
+  // ---- values ----------------------------------------------------------------------------------
+
+  Expression expression(ExpressionContext expression) {
+    if (broken(expression)) {
+      return null;
+    }
+    if (expression.getChildCount() / 2 > SyntaxLimits.OPERATORS) {
+      return tooLong(expression);
+    }
+    Expression left = term(expression.term(0));
+    for (int i = 1; left != null && i < expression.term().size(); i++) {
+      left = binary(expression.getChild(2 * i - 1).getText(), left, term(expression.term(i)));
+    }
+    return left;
+  }
+
+  private Expression term(TermContext term) {
+    if (broken(term)) {
+      return null;
+    }
+    if (term.getChildCount() / 2 > SyntaxLimits.OPERATORS) {
+      return tooLong(term);
+    }
+    Expression left = factor(term.factor(0));
+    for (int i = 1; left != null && i < term.factor().size(); i++) {
+      left = binary(term.getChild(2 * i - 1).getText(), left, factor(term.factor(i)));
+    }
+    return left;
+  }
+
+  private Expression tooLong(ParserRuleContext rule) {
+    problems.add(new SyntaxProblem.TooMuch("operators", SyntaxLimits.OPERATORS, range(rule)));
+    return null;
+  }
+
+  private static Expression binary(String operator, Expression left, Expression right) {
+    char plain = operator.charAt(0) == '\u2212' ? '-' : operator.charAt(0);
+    return right == null ? null : new Expression.Binary(plain, left, right);
+  }
+
+  private Expression factor(FactorContext factor) {
+    if (broken(factor) || broken(factor.primary())) {
+      return null;
+    }
+    Expression operand = primaries.visit(factor.primary());
+    if (operand == null || factor.SIGN() == null) {
+      return operand;
+    }
+    boolean negative = !factor.SIGN().getText().equals("+");
+    if (operand instanceof Expression.Literal literal) {
+      String number = (negative ? "-" : "") + literal.number();
+      return new Expression.Literal(number, literal.unit(), range(factor));
+    }
+    return negative ? new Expression.Negation(operand, range(factor)) : operand;
+  }
+
+  private final class Primaries extends WallParserBaseVisitor<Expression> {
+    @Override
+    public Expression visitNumber(NumberContext value) {
+      Word unit = value.UNIT() == null ? null : word(value.UNIT().getSymbol());
+      return new Expression.Literal(value.NUMBER().getText(), unit, range(value));
+    }
+
+    @Override
+    public Expression visitLength(LengthContext value) {
+      String spelling = Literals.spelling(value.LENGTH().getText());
+      return new Expression.Literal(spelling, null, range(value));
+    }
+
+    @Override
+    public Expression visitReference(ReferenceContext value) {
+      return new Expression.Reference(word(value.getStart()));
+    }
+
+    @Override
+    public Expression visitGroup(GroupContext value) {
+      Expression inner = expression(value.expression());
+      return inner == null ? null : new Expression.Group(inner, range(value));
+    }
+  }
+}

@@ -1,0 +1,195 @@
+package mullwright.syntax;
+
+import static mullwright.syntax.antlr.WallLexer.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.syntax.antlr.WallLexer;
+import org.antlr.v4.runtime.CharStream;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.TokenFactory;
+import org.antlr.v4.runtime.TokenSource;
+import org.antlr.v4.runtime.misc.Pair;
+
+/**
+ * Cuts text into segments, one top-level statement each, and hands out their raw tokens.
+ *
+ * <p>A segment ends at the end of a line outside all braces, or before a line that begins in its
+ * first column with the word of a top-level block, which also heals an unclosed brace. Where a
+ * segment ends depends on nothing before its start and nothing after the first two words of the
+ * next, which is what makes cutting anew after an edit a local matter.
+ */
+final class SegmentCutter {
+  private final String text;
+  private final WallLexer lexer;
+  private final List<Token> ahead = new ArrayList<>();
+  private int start;
+
+  SegmentCutter(String text, int start) {
+    this.text = text;
+    this.start = start;
+    this.lexer = new WallLexer(new TextStream(text, start));
+    lexer.removeErrorListeners();
+    lexer.setTokenFactory(new AbsoluteTokens(text));
+  }
+
+  /**
+   * A segment before it is read.
+   *
+   * @param start where it starts in the text
+   * @param end where it ends
+   * @param tokens comments and line ends among them, places counted from {@code start}
+   * @param balanced false if braces were left open
+   */
+  record Cut(int start, int end, List<WallToken> tokens, boolean balanced) {}
+
+  boolean hasNext() {
+    return start < text.length();
+  }
+
+  /** The next segment. */
+  Cut next() {
+    int depth = 0;
+    int parentheses = 0;
+    int last = Token.INVALID_TYPE;
+    int lineEnd = -1;
+    for (int i = 0; ; i++) {
+      Token token = token(i);
+      int type = token.getType();
+      switch (type) {
+        case Token.EOF -> {
+          return cut(i, text.length(), depth == 0);
+        }
+        case LINE_COMMENT, BLOCK_COMMENT, OPEN_COMMENT -> {
+          continue;
+        }
+        case NL -> {
+          if (last == Token.INVALID_TYPE) {
+            continue;
+          }
+          if (lineEnd < 0) {
+            lineEnd = i + 1;
+          }
+          if (depth == 0 && !continues(last, parentheses, i + 1)) {
+            return cut(i + 1, end(token), true);
+          }
+          continue;
+        }
+        case LBRACE -> {
+          depth++;
+          parentheses = 0;
+        }
+        case RBRACE -> {
+          depth = Math.max(0, depth - 1);
+          parentheses = 0;
+        }
+        case LPAREN -> parentheses++;
+        case RPAREN -> parentheses = Math.max(0, parentheses - 1);
+        case NAME -> {
+          if (depth > 0 && lineEnd > 0 && opensTopLevelBlock(token, i)) {
+            return cut(lineEnd, end(token(lineEnd - 1)), false);
+          }
+        }
+        default -> {
+          // an ordinary token
+        }
+      }
+      last = type;
+      lineEnd = -1;
+    }
+  }
+
+  private boolean continues(int last, int parentheses, int following) {
+    Token next = significant(following);
+    if (next.getType() == LBRACE) {
+      return last != RBRACE;
+    }
+    return (parentheses > 0 || LineEnds.continueAfter(last))
+        && next.getType() != Token.EOF
+        && !Keywords.isStatementWord(BlockKind.FILE, next.getText());
+  }
+
+  private boolean opensTopLevelBlock(Token token, int i) {
+    char before = text.charAt(token.getStartIndex() - 1);
+    if (before != '\n' && before != '\r') {
+      return false;
+    }
+    int next = token(i + 1).getType();
+    return switch (token.getText()) {
+      case "use" -> next == STRING;
+      case "wall" -> (next == NAME || next == STRING) && bracesBeforeLineEnd(i + 2);
+      case "project" -> next == STRING && bracesBeforeLineEnd(i + 2);
+      case "catalog" -> next == LBRACE || next == STRING && bracesBeforeLineEnd(i + 2);
+      default -> false;
+    };
+  }
+
+  private boolean bracesBeforeLineEnd(int from) {
+    for (int i = from; ; i++) {
+      int type = token(i).getType();
+      if (type == LBRACE) {
+        return true;
+      }
+      if (type == NL || type == Token.EOF) {
+        return false;
+      }
+    }
+  }
+
+  private Token significant(int from) {
+    for (int i = from; ; i++) {
+      Token token = token(i);
+      switch (token.getType()) {
+        case NL, LINE_COMMENT, BLOCK_COMMENT, OPEN_COMMENT -> {}
+        default -> {
+          return token;
+        }
+      }
+    }
+  }
+
+  private Token token(int i) {
+    while (ahead.size() <= i) {
+      ahead.add(lexer.nextToken());
+    }
+    return ahead.get(i);
+  }
+
+  private static int end(Token token) {
+    return token.getStopIndex() + 1;
+  }
+
+  private Cut cut(int count, int end, boolean balanced) {
+    List<WallToken> tokens = new ArrayList<>(count + 2);
+    for (Token token : ahead.subList(0, count)) {
+      tokens.add(
+          new WallToken(
+              text, start, token.getType(), token.getStartIndex() - start, end(token) - start));
+    }
+    Cut cut = new Cut(start, end, tokens, balanced);
+    ahead.subList(0, count).clear();
+    start = end;
+    return cut;
+  }
+
+  /** Makes tokens whose places count from the start of the whole text. */
+  private record AbsoluteTokens(String text) implements TokenFactory<WallToken> {
+    @Override
+    public WallToken create(
+        Pair<TokenSource, CharStream> source,
+        int type,
+        String ignored,
+        int channel,
+        int start,
+        int stop,
+        int line,
+        int column) {
+      return new WallToken(text, 0, type, start, stop + 1);
+    }
+
+    @Override
+    public WallToken create(int type, String ignored) {
+      return new WallToken(text, 0, type, 0, 0);
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package mullwright.syntax;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import mullwright.syntax.antlr.WallParser;
+
+/** Reads one cut segment: token step, parser, tree. */
+final class SegmentReader {
+  private SegmentReader() {}
+
+  static Segment read(String text, SegmentCutter.Cut cut) {
+    TokenStep step = new TokenStep(cut);
+    TypedTokens typed = step.run();
+    List<SyntaxProblem> problems = new ArrayList<>(typed.problems());
+    List<Statement> statements = List.of();
+    if (!typed.tokens().isEmpty()) {
+      WallParser parser = new WallParser(new TokenList(typed.tokens()));
+      LineRecovery recovery = new LineRecovery();
+      parser.removeErrorListeners();
+      parser.setErrorHandler(recovery);
+      WallParser.SegmentContext tree = parser.segment();
+      problems.addAll(recovery.problems());
+      statements = new StatementBuilder(step.comments(), typed.tokens(), problems).build(tree);
+    }
+    problems.sort(Comparator.comparingInt(problem -> problem.range().start()));
+    return new Segment(
+        text.substring(cut.start(), cut.end()), statements, step.comments(), limited(problems));
+  }
+
+  private static List<SyntaxProblem> limited(List<SyntaxProblem> problems) {
+    int limit = SyntaxLimits.PROBLEMS_PER_SEGMENT;
+    if (problems.size() <= limit) {
+      return problems;
+    }
+    List<SyntaxProblem> first = new ArrayList<>(problems.subList(0, limit));
+    first.add(new SyntaxProblem.TooMuch("problems", limit, problems.get(limit).range()));
+    return first;
+  }
+}

@@ -1,0 +1,337 @@
+package mullwright.syntax;
+
+import static mullwright.syntax.antlr.WallLexer.*;
+
+import java.util.List;
+
+/**
+ * Types the line of a statement about the wall: its clause words open slots, and a slot tells
+ * whether a number is a grid line's name, whether a name stands for a value and what joins them.
+ */
+final class StatementTyper extends LineTyper {
+  private enum Slot {
+    /** Names of lines, which may begin with a digit. */
+    LINE_NAMES,
+    /** All other names. */
+    NAMES,
+    PLACES,
+    VALUES,
+    /** A value, then names: slab 14" L13, L14. */
+    VALUE_THEN_NAMES,
+    /** A line's name, then a value: corner 5 90 deg. */
+    NAME_THEN_VALUE,
+    COUNTED,
+    LOADS
+  }
+
+  private final StatementKind kind;
+  private Slot slot;
+
+  /** In a place: true after right of and left of, where numbers are names of lines. */
+  private boolean lineNames;
+
+  private boolean floorWordBefore;
+
+  StatementTyper(StatementKind kind, List<WallToken> line, TypedTokens out) {
+    super(line, out);
+    this.kind = kind;
+    this.slot = argumentSlot(kind);
+    this.lineNames = kind == StatementKind.END_DAM;
+  }
+
+  private static Slot argumentSlot(StatementKind kind) {
+    return switch (kind) {
+      case LINES_STATEMENT,
+          LINE,
+          JOINT,
+          VERTICAL,
+          SPLICE,
+          REINFORCE,
+          BRACKET,
+          DEAD_LOAD,
+          WIND_LOAD,
+          CLIP,
+          VISION,
+          SPANDREL,
+          LADDER,
+          STICK ->
+          Slot.LINE_NAMES;
+      case CORNER -> Slot.NAME_THEN_VALUE;
+      case SLAB_STATEMENT -> Slot.VALUE_THEN_NAMES;
+      default -> Slot.NAMES;
+    };
+  }
+
+  private static Slot slot(ClauseWord clause) {
+    return switch (clause.form()) {
+      case AT, EXTENT -> Slot.PLACES;
+      case SELECTION -> clause == ClauseWord.ROWS ? Slot.NAMES : Slot.LINE_NAMES;
+      case SPACED, VALUE, VALUE_OR_FLAG -> Slot.VALUES;
+      case COUNTED -> Slot.COUNTED;
+      case LOADS -> Slot.LOADS;
+      case NAME, TEXT, FLAG -> Slot.NAMES;
+    };
+  }
+
+  @Override
+  void word(WallToken token) {
+    String text = token.getText();
+    int join = join(text);
+    if (join > 0) {
+      floorWordBefore = join == BELOW && previousIs(FLOOR_WORD);
+      emit(token.as(join));
+      lineNames |= join == RIGHT_OF || join == LEFT_OF;
+      return;
+    }
+    if (Remarks.type(text) > 0) {
+      slot = Slot.NAMES;
+      emit(token.as(Remarks.type(text)));
+      return;
+    }
+    ClauseWord clause = Keywords.clause(text);
+    if (clause != null) {
+      slot = slot(clause);
+      lineNames = kind == StatementKind.END_DAM;
+      emit(token.as(Keywords.type(clause)));
+      return;
+    }
+    name(token);
+  }
+
+  /** The type of a word that joins others, given what stands round it; 0 for none. */
+  private int join(String text) {
+    boolean value = slot == Slot.VALUES || slot == Slot.LOADS;
+    return switch (text) {
+      case "all" -> ALL;
+      case "except" -> EXCEPT;
+      case "every" -> EVERY;
+      case "above" -> ABOVE;
+      case "below" -> BELOW;
+      case "to" -> {
+        lineNames = kind == StatementKind.END_DAM;
+        yield TO;
+      }
+      case "by" -> previousIs(ISOLATED_BY, SPREAD_BY) ? BY : 0;
+      case "on" -> previousIs(BEDDED_ON) ? ON : 0;
+      case "others" -> previousIs(BY_OTHERS) ? OTHERS : 0;
+      case "of" -> previousIs(RIGHT_OF, LEFT_OF) ? OF : 0;
+      case "at" -> slot == Slot.LOADS && previousIs(DIRECTION) && isArm() ? ARM : 0;
+      case "equal" -> slot == Slot.VALUES && previousIs(COUNT) ? EQUAL : 0;
+      case "x" -> slot == Slot.COUNTED && previousIs(COUNT) ? TIMES : 0;
+      case "glass" -> previousIs(DIRECTION) ? GLASS : 0;
+      case "floor" -> slot == Slot.PLACES && rawWord(1, "below") ? FLOOR_WORD : 0;
+      case "splices" -> previousIs(BELOW) && floorWordBefore ? SPLICES : 0;
+      case "right", "left" -> {
+        if (slot == Slot.PLACES && rawWord(1, "of")) {
+          yield text.equals("right") ? RIGHT_OF : LEFT_OF;
+        }
+        yield value && operandBefore() ? DIRECTION : 0;
+      }
+      default -> {
+        if (text.equals("in") && previousIs(EQUAL)) {
+          yield IN;
+        }
+        yield value && operandBefore() && Keywords.isDirection(text) ? DIRECTION : 0;
+      }
+    };
+  }
+
+  /** True if a direction follows before any other word: the arm of a load and no place. */
+  private boolean isArm() {
+    for (int i = 1; raw(i) != null && !rawIs(i, COMMA); i++) {
+      if (rawIs(i, NAME)) {
+        String word = raw(i).getText();
+        if (Keywords.isDirection(word)) {
+          return !rawWord(i + 1, "of");
+        }
+        if (bearing(i) || Keywords.clause(word) != null) {
+          return false;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void name(WallToken token) {
+    switch (slot) {
+      case VALUES, LOADS -> emit(token.as(REFERENCE));
+      case VALUE_THEN_NAMES -> {
+        if (operandBefore()) {
+          slot = Slot.NAMES;
+          emit(token);
+        } else {
+          emit(token.as(REFERENCE));
+        }
+      }
+      case PLACES -> emit(isValueName(0) ? token.as(REFERENCE) : token);
+      case NAME_THEN_VALUE -> {
+        slot = Slot.VALUES;
+        emit(token);
+      }
+      default -> emit(token);
+    }
+  }
+
+  /**
+   * True if the name that far on stands in arithmetic or before above, below, right of, left of.
+   */
+  private boolean isValueName(int distance) {
+    if (distance == 0 && previousIs(PLUS, MINUS, STAR, DIVIDE, SIGN, LPAREN)) {
+      return true;
+    }
+    WallToken next = raw(distance + 1);
+    if (next == null) {
+      return false;
+    }
+    return switch (next.getType()) {
+      case PLUS, MINUS, STAR, DIVIDE, RPAREN, PER_DEGREE -> true;
+      case NAME -> bearing(distance + 1);
+      default -> false;
+    };
+  }
+
+  private boolean bearing(int distance) {
+    return rawWord(distance, "above")
+        || rawWord(distance, "below")
+        || (rawWord(distance, "right") || rawWord(distance, "left")) && rawWord(distance + 1, "of");
+  }
+
+  @Override
+  void number(WallToken token) {
+    if (isCount(token)) {
+      emit(token.as(COUNT));
+    } else if (!lineName(token)) {
+      beforeValue(token);
+      emit(token);
+    }
+  }
+
+  private boolean isCount(WallToken token) {
+    boolean counts =
+        rawIs(1, EACH)
+            || previousIs(EVERY)
+            || slot == Slot.COUNTED
+            || slot == Slot.VALUES && rawWord(1, "equal");
+    return counts && token.getText().chars().allMatch(Character::isDigit);
+  }
+
+  @Override
+  boolean digitName(WallToken token) {
+    if (slot == Slot.COUNTED && token.getType() == DIGIT_WORD && token.getText().endsWith("x")) {
+      String count = token.getText().substring(0, token.getText().length() - 1);
+      if (count.chars().allMatch(Character::isDigit)) {
+        emit(token.part(COUNT, token.start(), token.end() - 1));
+        emit(token.part(TIMES, token.end() - 1, token.end()));
+        return true;
+      }
+    }
+    return lineName(token);
+  }
+
+  /** Hands the digits on as the name of a line if one may stand here. */
+  private boolean lineName(WallToken token) {
+    boolean named =
+        switch (slot) {
+          case LINE_NAMES -> !startsLoads();
+          case NAME_THEN_VALUE -> true;
+          case PLACES -> lineNames && mayBeName() && !isOffset(0);
+          default -> false;
+        };
+    if (named) {
+      if (slot == Slot.NAME_THEN_VALUE) {
+        slot = Slot.VALUES;
+      }
+      emit(token.as(NAME));
+    }
+    return named;
+  }
+
+  private boolean mayBeName() {
+    return previousIs(OF, ITEM_COMMA, RANGE, EXCEPT, AT, COMMA);
+  }
+
+  /** True if the number that far on is the offset of a place and no name. */
+  private boolean isOffset(int distance) {
+    WallToken next = raw(distance + 1);
+    if (next == null) {
+      return false;
+    }
+    return switch (next.getType()) {
+      case PLUS, MINUS, STAR, DIVIDE, SLASHED, UNIT_MARK -> true;
+      case NAME -> bearing(distance + 1) || UnitWords.isUnit(next.getText());
+      default -> false;
+    };
+  }
+
+  @Override
+  void comma(WallToken token) {
+    boolean item =
+        switch (slot) {
+          case LINE_NAMES, NAMES, COUNTED -> true;
+          case VALUE_THEN_NAMES, NAME_THEN_VALUE, VALUES, LOADS -> false;
+          case PLACES -> previousIs(NAME, STRING) && itemFollows();
+        };
+    emit(item ? token.as(ITEM_COMMA) : token);
+  }
+
+  private boolean itemFollows() {
+    WallToken next = raw(1);
+    if (next == null) {
+      return true;
+    }
+    return switch (next.getType()) {
+      case NAME -> !isValueName(1) && !(rawWord(1, "floor") && rawWord(2, "below"));
+      case STRING -> true;
+      case NUMBER, DIGIT_WORD, DASHED -> lineNames && !isOffset(1);
+      default -> false;
+    };
+  }
+
+  /** Between names of lines the comma is clear enough to read on. */
+  @Override
+  void commaInNumber(WallToken token) {
+    if (slot == Slot.LINE_NAMES) {
+      comma(token);
+    } else {
+      super.commaInNumber(token);
+    }
+  }
+
+  private boolean startsLoads() {
+    return kind == StatementKind.BRACKET
+        && slot != Slot.LOADS
+        && (operandBefore() || previousIs(STRING, SPLICES));
+  }
+
+  /** Point loads have no word of their own: they begin with a value right after a name. */
+  @Override
+  void beforeValue(WallToken token) {
+    if (startsLoads()) {
+      slot = Slot.LOADS;
+      emit(token.part(LOADS, token.start(), token.start()));
+    }
+  }
+
+  @Override
+  boolean operandBefore() {
+    return previousIs(NUMBER, LENGTH, UNIT, REFERENCE, RPAREN, NAME, COUNT);
+  }
+
+  /** For lines inside braces that hold clauses, and for what follows such braces. */
+  void typeClauses() {
+    slot = Slot.NAMES;
+    typeFrom(0);
+  }
+
+  /** For a whole line: its first word is the keyword. */
+  void typeStatement() {
+    emit(line.get(0).as(Keywords.type(kind)));
+    typeFrom(1);
+  }
+
+  /** What follows is the value of a let. */
+  @Override
+  void afterAssign() {
+    slot = Slot.VALUES;
+  }
+}
