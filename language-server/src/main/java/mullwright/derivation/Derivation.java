@@ -10,7 +10,6 @@ import java.util.Set;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 import mullwright.quantity.Quantity;
-import mullwright.quantity.Rational;
 
 /**
  * A number that knows itself: its value, how it came about and from what.
@@ -131,11 +130,6 @@ public record Derivation(
       throw new IllegalStateException(name + " is no length: " + kind.words());
     }
     return Length.nearest(value.si());
-  }
-
-  /** The exact plain number in SI base units. */
-  public Rational exact() {
-    return value.si();
   }
 
   /** All defaults it leans on, itself included, each once, in the order a reader meets them. */

@@ -2,9 +2,13 @@ package mullwright.derivation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import mullwright.quantity.QuantityPrinter;
 import mullwright.quantity.UnitSystem;
 
@@ -14,10 +18,10 @@ import mullwright.quantity.UnitSystem;
  */
 public final class DerivationText {
   /** After these a number may follow as it is; after anything else it stands in parentheses. */
-  private static final String OPENERS = "+−-×(,=≤≥<>";
+  private static final String OPENERS = "+−-×·(,=≤≥<>";
 
   /** Before these a number may stand as it is. */
-  private static final String CLOSERS = "+−-×),≤≥<>";
+  private static final String CLOSERS = "+−-×·),≤≥<>";
 
   private DerivationText() {}
 
@@ -62,45 +66,62 @@ public final class DerivationText {
   }
 
   private static String withNumbers(Derivation derivation, UnitSystem system) {
-    if (derivation.inputs().isEmpty()) {
+    Map<String, Derivation> inputs = byName(derivation.inputs());
+    if (inputs.isEmpty()) {
       return derivation.formula();
     }
-    Matcher names = names(derivation.inputs()).matcher(derivation.formula());
-    return names.replaceAll(
-        match -> {
-          Derivation input = named(match.group(), derivation.inputs());
-          String value = QuantityPrinter.in(system, input.value(), input.kind());
-          String before = derivation.formula().substring(0, match.start()).stripTrailing();
-          String after = derivation.formula().substring(match.end());
-          boolean open = before.isEmpty() || OPENERS.indexOf(last(before)) >= 0;
-          boolean closed =
-              after.isEmpty()
-                  || (after.charAt(0) == ' ' || after.charAt(0) == ')' || after.charAt(0) == ',')
-                      && CLOSERS.indexOf(after.strip().charAt(0)) >= 0;
-          return Matcher.quoteReplacement(open && closed ? value : "(" + value + ")");
-        });
+    String formula = derivation.formula();
+    return names(inputs.keySet())
+        .matcher(formula)
+        .replaceAll(
+            match -> {
+              Derivation input = inputs.get(match.group());
+              String value = QuantityPrinter.in(system, input.value(), input.kind());
+              boolean alone =
+                  opens(formula.substring(0, match.start()))
+                      && closes(formula.substring(match.end()));
+              return Matcher.quoteReplacement(alone ? value : "(" + value + ")");
+            });
   }
 
-  private static char last(String text) {
-    return text.charAt(text.length() - 1);
+  /**
+   * The inputs a formula can mean by name: of one name with several values it is not told which.
+   */
+  private static Map<String, Derivation> byName(List<Derivation> inputs) {
+    Map<String, Derivation> named = new HashMap<>();
+    for (Derivation input : inputs) {
+      named.putIfAbsent(input.name(), input);
+    }
+    for (Derivation input : inputs) {
+      Derivation meant = named.get(input.name());
+      if (meant != null && !meant.value().equals(input.value())) {
+        named.remove(input.name());
+      }
+    }
+    return named;
+  }
+
+  private static boolean opens(String before) {
+    String text = before.stripTrailing();
+    return text.isEmpty() || OPENERS.indexOf(text.charAt(text.length() - 1)) >= 0;
+  }
+
+  private static boolean closes(String after) {
+    String text = after.stripLeading();
+    boolean apart = text.length() < after.length() || text.startsWith(")") || text.startsWith(",");
+    return text.isEmpty() || (apart && CLOSERS.indexOf(text.charAt(0)) >= 0);
   }
 
   /**
    * Any of the names as a whole word, the longest first, so that "left face" is not taken for
    * "left".
    */
-  private static Pattern names(List<Derivation> inputs) {
+  private static Pattern names(Set<String> names) {
     String any =
-        inputs.stream()
-            .map(Derivation::name)
+        names.stream()
             .sorted(Comparator.comparingInt(String::length).reversed())
             .map(Pattern::quote)
-            .reduce((one, other) -> one + "|" + other)
-            .orElseThrow();
-    return Pattern.compile("(?<![\\p{L}\\p{Nd}_])(?:" + any + ")(?![\\p{L}\\p{Nd}_])");
-  }
-
-  private static Derivation named(String name, List<Derivation> inputs) {
-    return inputs.stream().filter(input -> input.name().equals(name)).findFirst().orElseThrow();
+            .collect(Collectors.joining("|"));
+    return Pattern.compile("(?<![\\p{L}\\p{Nd}_-])(?:" + any + ")(?![\\p{L}\\p{Nd}_-])");
   }
 }

@@ -1,6 +1,7 @@
 package mullwright.quantity;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -39,7 +40,7 @@ public enum Kind {
 
   Kind(Dimension dimension) {
     this.dimension = dimension;
-    this.words = name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    this.words = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   Kind(Dimension dimension, String words) {

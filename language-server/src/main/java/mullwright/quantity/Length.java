@@ -12,12 +12,12 @@ import java.util.List;
  * <p>A nanometre alone holds 1/64" (396 875 nm) and 0.001 mm, but not half of 1/64", and half a
  * face is in nearly every result ("spacing − ½ left − ½ right"). Rounding that half to a nanometre
  * would show: a length halfway between two sixteenths would fall to the wrong one. So the tick is
- * finer than anything text says: a length read from text can be halved four times over and stay
+ * finer: a length in 64ths of an inch or whole nanometres can be halved four times over and stay
  * exact ({@link #half()}).
  *
- * <p>Text may say up to {@link #LIMIT} (10 km) either way. A {@code long} of ticks holds 57 million
- * times that, so sums of lengths do not overflow in practice; should one, it is an {@link
- * ArithmeticException} and never a wrong number.
+ * <p>Text may say up to {@link #LIMIT} (10 km) either way. A {@code long} of ticks holds 57
+ * thousand times that, more than the sum of all pieces of any tower; should a sum overflow all the
+ * same, it is an {@link ArithmeticException} and never a wrong number.
  */
 public record Length(long ticks) implements Comparable<Length> {
   /** Ticks in one nanometre. */
@@ -134,8 +134,8 @@ public record Length(long ticks) implements Comparable<Length> {
   }
 
   /**
-   * Half of it: exact for a length read from text up to four halvings in a row, beyond that the
-   * even neighbour (1/32 nm off).
+   * Half of it: exact for 64ths of an inch and whole nanometres up to four halvings in a row,
+   * beyond that the even neighbour (1/32 nm off).
    */
   public Length half() {
     return scaled(1, 2);

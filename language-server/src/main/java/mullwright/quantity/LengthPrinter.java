@@ -2,11 +2,19 @@ package mullwright.quantity;
 
 import java.math.RoundingMode;
 
-/** Prints a length for people in both systems, and exactly for those who must have it all. */
+/**
+ * Prints a length for people in both systems, and exactly for those who must have it all.
+ *
+ * <p>In running text a length in 64ths of an inch or in tenths of a millimetre is told exactly. Any
+ * other is rounded to what its size makes sensible: up to one inch (a deflection, a movement) to
+ * 0.001" and 0.01 mm, else to 1/32" and 0.1 mm. Trailing zeros are dropped.
+ */
 public final class LengthPrinter {
-  private static final LengthFormat US = LengthFormat.feetIfAny(Step.SIXTEENTH);
-  private static final LengthFormat SI = LengthFormat.millimetres(Step.TENTH_MILLIMETRE);
-  private static final int DECIMALS = 12;
+  private static final LengthFormat US = LengthFormat.feetIfAny(Step.THIRTY_SECOND);
+  private static final Rational SMALL = Rational.ONE;
+
+  /** More decimals of an inch than any tick needs that comes out in decimal inches at all. */
+  private static final int INCH_DECIMALS = 16;
 
   private LengthPrinter() {}
 
@@ -17,9 +25,18 @@ public final class LengthPrinter {
     return first == UnitSystem.US ? us + " (" + si + ")" : si + " (" + us + ")";
   }
 
-  /** In one system, as running text says it: to 1/16" or 0.1 mm. */
+  /**
+   * In one system, as running text says it: {@code 5'-11 3/16"}, {@code 0.231"}, {@code 9.53 mm}.
+   */
   public static String in(UnitSystem system, Length length) {
-    return (system == UnitSystem.US ? US : SI).print(length);
+    boolean small = length.inches().abs().compareTo(SMALL) <= 0;
+    if (system == UnitSystem.SI) {
+      return decimal(length, Unit.MILLIMETRE, small ? 2 : 1) + " mm";
+    }
+    if (is64ths(length)) {
+      return exact(length, system);
+    }
+    return small ? decimal(length, Unit.INCH, 3) + "\"" : US.print(length);
   }
 
   /**
@@ -27,16 +44,23 @@ public final class LengthPrinter {
    * said so, else in millimetres. Reads back as the same length.
    */
   public static String exact(Length length, UnitSystem system) {
-    String sign = length.signum() < 0 ? "-" : "";
-    Rational inches = length.inches().abs();
-    if (system == UnitSystem.US && inches.times(64).isWhole()) {
-      return sign + LengthFormat.feetAndInches(inches, LengthFormat.Style.FEET_IF_ANY);
+    if (system == UnitSystem.US && is64ths(length)) {
+      return (length.signum() < 0 ? "-" : "")
+          + LengthFormat.feetAndInches(length.inches().abs(), LengthFormat.Style.FEET_IF_ANY);
     }
-    if (system == UnitSystem.US && inches.times(Rational.of(10).power(DECIMALS)).isWhole()) {
-      String decimal =
-          inches.toDecimal(DECIMALS, RoundingMode.UNNECESSARY).stripTrailingZeros().toPlainString();
-      return sign + decimal + "\"";
+    if (system == UnitSystem.US
+        && length.inches().times(Rational.of(10).power(INCH_DECIMALS)).isWhole()) {
+      return decimal(length, Unit.INCH, INCH_DECIMALS) + "\"";
     }
     return length.millimetres().toPlainString() + " mm";
+  }
+
+  private static boolean is64ths(Length length) {
+    return length.ticks() % Step.SIXTY_FOURTH.length().ticks() == 0;
+  }
+
+  private static String decimal(Length length, Unit unit, int decimals) {
+    return QuantityPrinter.plain(
+        length.metres().dividedBy(unit.factor()).toDecimal(decimals, RoundingMode.HALF_UP));
   }
 }

@@ -24,7 +24,7 @@ public final class LengthReader {
           "(?<sign>-?)(?:(?<feet>\\d++(?:\\.\\d++)?+)')?+"
               + "(?:(?<joint> *+-? *+)"
               + "(?<inches>(?<decimal>\\d*+\\.\\d++|\\d++(?![-/ ]))"
-              + "|(?:(?<whole>\\d++)(?:-| ++))?(?<numerator>\\d++)/(?<denominator>\\d++)))?+"
+              + "|(?:(?<whole>\\d++)(?:-| ++))?(?<fraction>(?<numerator>\\d++)/(?<denominator>\\d++))))?+"
               + "(?<mark>\"?)");
   private static final BigInteger LARGEST_DENOMINATOR = BigInteger.valueOf(64);
 
@@ -43,8 +43,13 @@ public final class LengthReader {
     return hasMark(text)
         ? marked(text)
         : QuantityReader.read(text)
-            .map(read -> read.is(Kind.RATIO) ? Quantity.of(read.si(), bare) : read)
+            .map(read -> isBare(read, text) ? Quantity.of(read.si(), bare) : read)
             .then(read -> read.toLength().at(0, text.length()));
+  }
+
+  /** Whether what was read is a number alone, not a percentage. */
+  private static boolean isBare(Quantity read, String text) {
+    return read.is(Kind.RATIO) && !text.endsWith(Unit.PERCENT.symbol());
   }
 
   /** Whether a foot or inch mark, typed or pasted, stands in the text. */
@@ -109,36 +114,33 @@ public final class LengthReader {
 
   private static Outcome<Length> value(Matcher m, int end) {
     List<Remark> remarks = new ArrayList<>();
-    Rational feet = decimal(m.group("feet"));
     Rational inches = decimal(m.group("decimal")).plus(decimal(m.group("whole")));
     if (m.group("denominator") != null) {
       BigInteger denominator = new BigInteger(m.group("denominator"));
       if (denominator.signum() == 0) {
-        return Outcome.refused(
-            new QuantityProblem.ZeroDenominator(), m.start("denominator"), m.end("denominator"));
+        return new Outcome.Refused<>(
+            remark(new QuantityProblem.ZeroDenominator(), m, "denominator"));
+      }
+      if (denominator.bitCount() != 1 || denominator.compareTo(LARGEST_DENOMINATOR) > 0) {
+        remarks.add(remark(new QuantityProblem.UnusualDenominator(denominator), m, "denominator"));
       }
       Rational fraction = new Rational(new BigInteger(m.group("numerator")), denominator);
-      if (denominator.bitCount() != 1 || denominator.compareTo(LARGEST_DENOMINATOR) > 0) {
-        remarks.add(
-            new Remark(
-                new QuantityProblem.UnusualDenominator(denominator),
-                m.start("denominator"),
-                m.end("denominator")));
-      }
       if (m.group("whole") != null && fraction.compareTo(Rational.ONE) >= 0) {
-        remarks.add(
-            new Remark(
-                new QuantityProblem.FractionPastOne(), m.start("numerator"), m.end("denominator")));
+        remarks.add(remark(new QuantityProblem.FractionPastOne(), m, "fraction"));
       }
       inches = inches.plus(fraction);
     }
     if (m.group("feet") != null && inches.compareTo(Rational.of(12)) >= 0) {
-      remarks.add(
-          new Remark(new QuantityProblem.InchesPastFoot(), m.start("inches"), m.end("inches")));
+      remarks.add(remark(new QuantityProblem.InchesPastFoot(), m, "inches"));
     }
-    Rational metres = feet.times(Unit.FOOT.factor()).plus(inches.times(Unit.INCH.factor()));
-    Outcome<Length> read = Length.ofMetres(m.group("sign").isEmpty() ? metres : metres.negated());
-    return new Outcome.Given<>(0, remarks).then(unused -> read.at(0, end));
+    Rational feet = decimal(m.group("feet"));
+    Rational size = feet.times(Unit.FOOT.factor()).plus(inches.times(Unit.INCH.factor()));
+    Rational metres = m.group("sign").isEmpty() ? size : size.negated();
+    return new Outcome.Given<>(metres, remarks).then(read -> Length.ofMetres(read).at(0, end));
+  }
+
+  private static Remark remark(QuantityProblem problem, Matcher m, String group) {
+    return new Remark(problem, m.start(group), m.end(group));
   }
 
   private static Rational decimal(String digits) {

@@ -8,13 +8,13 @@ import java.math.RoundingMode;
  *
  * <p>Four significant digits, but never a rounded whole number below a million; trailing zeros are
  * dropped, and what is very large or small is written with an exponent as text says it ({@code
- * 4.1e6 mm4}). Temperatures print to a tenth of a degree, lengths as {@link LengthPrinter} says.
- * Rounded half up on the magnitude.
+ * 4.1e6 mm4}). Temperatures print to a tenth of a degree, lengths up to {@link Length#LIMIT} as
+ * {@link LengthPrinter} says, beyond it in metres. Rounded half up on the magnitude.
  */
 public final class QuantityPrinter {
   private static final int DIGITS = 4;
-  private static final Rational LARGE = Rational.of(1_000_000);
-  private static final Rational SMALL = Rational.of(1, 1000);
+  private static final BigDecimal LARGE = BigDecimal.valueOf(1_000_000);
+  private static final BigDecimal SMALL = new BigDecimal("0.001");
   private static final Rational THOUSAND = Rational.of(1000);
 
   private QuantityPrinter() {}
@@ -29,14 +29,14 @@ public final class QuantityPrinter {
 
   /** In one system, in the unit the trade uses for that kind. */
   public static String in(UnitSystem system, Quantity quantity, Kind kind) {
-    if (kind == Kind.LENGTH) {
-      Length length = Length.nearest(quantity.si());
-      return LengthPrinter.in(system, length);
+    Rational size = quantity.si().abs();
+    if (kind == Kind.LENGTH && size.compareTo(Length.LIMIT.metres()) <= 0) {
+      return LengthPrinter.in(system, Length.nearest(quantity.si()));
     }
     if (kind == Kind.RATIO) {
       return number(quantity.si());
     }
-    return in(system == UnitSystem.US ? us(kind) : si(kind, quantity.si().abs()), quantity);
+    return in(system == UnitSystem.US ? us(kind, size) : si(kind, size), quantity);
   }
 
   /** In that unit, whose dimension must be the quantity's. */
@@ -49,27 +49,32 @@ public final class QuantityPrinter {
   }
 
   static String number(Rational number) {
-    Rational size = number.abs();
-    BigDecimal rounded = number.toDigits(DIGITS);
-    if (size.signum() != 0 && (size.compareTo(LARGE) >= 0 || size.compareTo(SMALL) < 0)) {
-      BigDecimal digits = rounded.stripTrailingZeros();
-      int exponent = digits.precision() - digits.scale() - 1;
-      return plain(digits.scaleByPowerOfTen(-exponent)) + "e" + exponent;
+    boolean thousands = number.abs().compareTo(THOUSAND) >= 0;
+    BigDecimal digits = number.toDigits(DIGITS);
+    BigDecimal rounded = thousands ? number.toDecimal(0, RoundingMode.HALF_UP) : digits;
+    // what is printed decides, so that a figure printed, read and printed again stays the same
+    boolean plain = rounded.abs().compareTo(LARGE) < 0 && rounded.abs().compareTo(SMALL) >= 0;
+    if (plain || rounded.signum() == 0) {
+      return plain(rounded);
     }
-    return size.compareTo(THOUSAND) >= 0
-        ? plain(number.toDecimal(0, RoundingMode.HALF_UP))
-        : plain(rounded);
+    int exponent = digits.precision() - digits.scale() - 1;
+    return plain(digits.scaleByPowerOfTen(-exponent)) + "e" + exponent;
   }
 
-  private static String plain(BigDecimal decimal) {
+  static String plain(BigDecimal decimal) {
     return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();
   }
 
-  private static Unit us(Kind kind) {
+  /** Whether an area is more likely of a profile than of a lite: below one square foot. */
+  private static boolean isSection(Rational area) {
+    return area.compareTo(Unit.SQUARE_FOOT.factor()) < 0;
+  }
+
+  private static Unit us(Kind kind, Rational size) {
     return switch (kind) {
       case RATIO -> throw new IllegalArgumentException("a ratio has no unit");
-      case LENGTH -> Unit.INCH;
-      case AREA -> Unit.SQUARE_FOOT;
+      case LENGTH -> Unit.METRE;
+      case AREA -> isSection(size) ? Unit.SQUARE_INCH : Unit.SQUARE_FOOT;
       case SECTION_MODULUS -> Unit.CUBIC_INCH;
       case SECOND_MOMENT -> Unit.INCH_TO_THE_FOURTH;
       case PRESSURE -> Unit.POUND_PER_SQUARE_FOOT;
@@ -96,8 +101,8 @@ public final class QuantityPrinter {
     boolean thousand = size.compareTo(THOUSAND) >= 0;
     return switch (kind) {
       case RATIO -> throw new IllegalArgumentException("a ratio has no unit");
-      case LENGTH -> Unit.MILLIMETRE;
-      case AREA -> Unit.SQUARE_METRE;
+      case LENGTH -> Unit.METRE;
+      case AREA -> isSection(size) ? Unit.SQUARE_MILLIMETRE : Unit.SQUARE_METRE;
       case SECTION_MODULUS -> Unit.CUBIC_MILLIMETRE;
       case SECOND_MOMENT -> Unit.MILLIMETRE_TO_THE_FOURTH;
       case PRESSURE -> Unit.KILOPASCAL;

@@ -24,7 +24,7 @@ public final class QuantityReader {
   private static final Pattern LITERAL =
       Pattern.compile(
           "(?<number>[-−]?(?<digits>\\d++(?:\\.\\d++)?+|\\.\\d++)(?:[eE](?<exponent>[-+]?\\d++))?+)"
-              + "(?<space> *+)(?<unit>\\S*+)");
+              + "(?<space> *+)(?<unit>(?:[\\p{L}%°/]\\S*+)?+)");
   private static final Pattern COMMA = Pattern.compile("\\d(,)\\d");
 
   private QuantityReader() {}
