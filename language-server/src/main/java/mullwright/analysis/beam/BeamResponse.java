@@ -151,7 +151,9 @@ public final class BeamResponse {
     for (int i = 0; i + 1 < supports.size(); i++) {
       double from = supports.get(i).at();
       double to = supports.get(i + 1).at();
-      spans.add(new Span(from, to, deflections(from, to), sags(from, to)));
+      Extremes deflections = deflections(from, to);
+      boolean still = deflectionAt(from) == 0 && deflectionAt(to) == 0;
+      spans.add(new Span(from, to, deflections, still ? deflections : sags(from, to)));
     }
     return List.copyOf(spans);
   }
