@@ -1,0 +1,82 @@
+package mullwright.takeoff.nesting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Integer prices that bound the cost of every plan of a model, in whole numbers throughout.
+ *
+ * @param price of each width, at least 0
+ * @param scale units of price in one unit of cost
+ * @param premium of each stock, 0 unless limited
+ * @param worth {@code sum of price * demand - sum of premium * available}, so that no plan costs
+ *     less than {@code worth / scale}
+ */
+record Bound(long[] price, long scale, long[] premium, long worth) {
+
+  /** The bound that says nothing: no plan costs less than 0. */
+  static Bound none(CutModel model) {
+    return new Bound(new long[model.size()], 1, new long[model.stocks()], 0);
+  }
+
+  /**
+   * The best bound of given prices when a bar of stock {@code s} is worth at most {@code most[s]}.
+   *
+   * <p>{@code demand} and {@code left} are those of the model, or of what remains of it.
+   *
+   * <p>Limited stocks pay for their excess worth by a premium; if an unlimited stock has any, the
+   * scale is raised until it has not (Farley's division).
+   */
+  static Bound of(CutModel model, int[] demand, int[] left, long[] price, long scale, long[] most) {
+    long raised = scale;
+    for (int s = 0; s < model.stocks(); s++) {
+      if (!model.limited(s) && most[s] > raised * model.cost[s]) {
+        raised = (most[s] + model.cost[s] - 1) / model.cost[s];
+      }
+    }
+    long worth = 0;
+    for (int i = 0; i < price.length; i++) {
+      worth = Math.addExact(worth, Math.multiplyExact(price[i], (long) demand[i]));
+    }
+    long[] premium = new long[model.stocks()];
+    for (int s = 0; s < model.stocks(); s++) {
+      if (model.limited(s)) {
+        premium[s] = Math.max(0, most[s] - Math.multiplyExact(raised, model.cost[s]));
+        worth = Math.subtractExact(worth, Math.multiplyExact(premium[s], (long) left[s]));
+      }
+    }
+    return new Bound(price.clone(), raised, premium, worth);
+  }
+
+  /** The least integer cost these prices allow. */
+  long cost() {
+    return worth <= 0 ? 0 : (worth - 1) / scale + 1;
+  }
+
+  /** The bound before rounding. */
+  double exact() {
+    return worth / (double) scale;
+  }
+
+  /** Puts the prices in the caller's terms. */
+  Certificate certificate(CutModel model, NestingProblem problem, Totals totals) {
+    SortedMap<Long, Long> prices = new TreeMap<>();
+    for (int i = 0; i < price.length; i++) {
+      if (price[i] > 0) {
+        prices.put(model.length[i], price[i]);
+      }
+    }
+    List<Long> premiums = new ArrayList<>();
+    for (int s = 0; s < problem.stocks().size(); s++) {
+      premiums.add(0L);
+    }
+    for (int s = 0; s < premium.length; s++) {
+      if (s != model.shortage) {
+        premiums.set(model.stock[s], premium[s]);
+      }
+    }
+    return new Certificate(prices, scale, premiums, totals.atLeast(cost()));
+  }
+}

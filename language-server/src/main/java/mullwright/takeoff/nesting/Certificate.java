@@ -1,0 +1,36 @@
+package mullwright.takeoff.nesting;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Integer prices that show how little any plan can cost.
+ *
+ * <p>Every part length has a price and every limited stock a premium. If no bar of any stock can
+ * hold parts worth more than {@code scale * cost + premium}, and no bar holds more of a length than
+ * is wanted in all, then any plan costs at least {@code (sum of price * count - sum of premium *
+ * available) / scale}: weak duality of linear programming, with Farley's division for the scale.
+ * Costs are integers and a total is a sum of stock costs, so the quotient is raised to the next
+ * total that bars can have.
+ *
+ * @param prices price of each part length; a length not named has price 0
+ * @param scale units of price in one unit of cost, greater than 0
+ * @param premiums one for each stock of the problem, 0 for unlimited stocks
+ * @param bound no plan costs less than this
+ */
+public record Certificate(
+    SortedMap<Long, Long> prices, long scale, List<Long> premiums, long bound) {
+  public Certificate {
+    prices = Collections.unmodifiableSortedMap(new TreeMap<>(prices));
+    premiums = List.copyOf(premiums);
+  }
+
+  /** The claim in words. */
+  public String statement() {
+    return "No bar is worth more than its cost at these prices, so no plan costs less than "
+        + bound
+        + ".";
+  }
+}

@@ -1,0 +1,153 @@
+package mullwright.takeoff.nesting;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Solves the linear programme over all patterns by adding those that pay at the current prices.
+ *
+ * <p>Gilmore and Gomory's method. After each solution the prices are scaled to integers and a
+ * {@link Knapsack} looks for bars worth more than they cost: first a coarse table that finds
+ * patterns quickly, and when that finds none the exact one, which also yields a bound in whole
+ * numbers. Works on the whole problem and on what remains after some bars are fixed.
+ */
+final class ColumnGeneration {
+  private static final double SCALE = 1 << 29;
+  private static final double PAYS = 2e-8;
+  private static final int COARSE = 1200;
+  private static final int COARSE_PAYS = 3000;
+
+  /** How a run ended. */
+  enum Outcome {
+    /** No pattern pays: the programme is solved. */
+    SOLVED,
+    /** The solution is cheap enough for the caller. */
+    ENOUGH,
+    /** The bound is above what the caller can use. */
+    HOPELESS,
+    /** The effort is spent. */
+    SPENT
+  }
+
+  private final CutModel model;
+  private final Effort effort;
+  private final PatternLp lp;
+  private final Knapsack upper;
+  private final Knapsack quick;
+  private final long[] worth;
+  private final double[] price;
+  private final long[] most;
+  private final List<Pattern> found = new ArrayList<>();
+  private Bound bound;
+  int rounds;
+
+  ColumnGeneration(CutModel model, Effort effort) {
+    this.model = model;
+    this.effort = effort;
+    this.lp = new PatternLp(model, 1, effort);
+    this.upper = Knapsack.upper(model, effort);
+    this.quick = model.largestCapacity > COARSE_PAYS ? Knapsack.quick(model, COARSE, effort) : null;
+    this.worth = new long[model.size()];
+    this.price = new double[model.size()];
+    this.most = new long[model.stocks()];
+    this.bound = Bound.none(model);
+  }
+
+  /** A table that never underrates a bar. */
+  Knapsack upper() {
+    return upper;
+  }
+
+  PatternLp lp() {
+    return lp;
+  }
+
+  /** The best bound of the last run, for what it was asked to cut. */
+  Bound bound() {
+    return bound;
+  }
+
+  /** Offers the patterns of a plan to the programme. */
+  void seed(Draft draft) {
+    for (Pattern pattern : draft.patterns()) {
+      lp.add(pattern);
+    }
+  }
+
+  /**
+   * Solves for what is {@code wanted} from what is {@code left}.
+   *
+   * @param enough stop when a solution costs no more than this
+   * @param hopeless stop when the bound exceeds this
+   */
+  Outcome run(int[] wanted, int[] left, double enough, double hopeless) {
+    bound = Bound.none(model);
+    lp.setRight(wanted, left);
+    for (int j = model.size(); j < lp.columns(); j++) {
+      lp.bar(j, !lp.pattern(j).within(wanted));
+    }
+    boolean coarse = quick != null;
+    while (true) {
+      rounds++;
+      if (!lp.solve() || effort.spent()) {
+        return Outcome.SPENT;
+      }
+      if (lp.objective() <= enough + 1e-7) {
+        return Outcome.ENOUGH;
+      }
+      found.clear();
+      if (coarse) {
+        long scale = scalePrices(quick, wanted);
+        quick.run(worth, wanted);
+        collect(quick, scale, left);
+        coarse = found.size() > Math.min(3, model.size() / 8);
+      }
+      if (!coarse) {
+        long scale = scalePrices(upper, wanted);
+        upper.run(worth, wanted);
+        for (int s = 0; s < most.length; s++) {
+          most[s] = upper.worth(s);
+        }
+        Bound next = Bound.of(model, wanted, left, worth, scale, most);
+        if (next.exact() > bound.exact()) {
+          bound = next;
+        }
+        if (bound.exact() > hopeless + 1e-7) {
+          return Outcome.HOPELESS;
+        }
+        collect(upper, scale, left);
+        if (found.isEmpty()) {
+          return Outcome.SOLVED;
+        }
+      }
+      for (Pattern pattern : found) {
+        lp.add(pattern);
+      }
+    }
+  }
+
+  /** Puts whole prices into {@link #worth} and returns how many make one unit of cost. */
+  private long scalePrices(Knapsack table, int[] wanted) {
+    for (int i = 0; i < price.length; i++) {
+      price[i] = wanted[i] > 0 ? Math.max(0, lp.price(i)) : 0;
+    }
+    double ceiling = Math.max(1, table.ceiling(price, wanted));
+    double dearest = Math.max(1, model.largestCost);
+    long scale = (long) Math.max(1, Math.min(SCALE, 4 * SCALE / (ceiling * 1.01)) / dearest);
+    for (int i = 0; i < price.length; i++) {
+      worth[i] = (long) (price[i] * dearest * scale);
+    }
+    return scale;
+  }
+
+  private void collect(Knapsack table, long scale, int[] left) {
+    double dearest = Math.max(1, model.largestCost);
+    for (int s = 0; s < model.stocks(); s++) {
+      if (left[s] <= 0) {
+        continue;
+      }
+      double allowed = scale * (model.cost[s] + dearest * (lp.premium(s) + PAYS));
+      table.collect(s, (int) Math.min(Integer.MAX_VALUE, allowed), 20 + model.size() / 2, found);
+    }
+  }
+}
