@@ -1,0 +1,42 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import mullwright.model.ModelProblem;
+
+/** A file that is used but cannot be: missing, in a circle, above the workspace, or no text. */
+@AutoService(Rule.class)
+public final class BrokenUse implements TextRule {
+  @Override
+  public About about() {
+    return About.of(Group.TEXT, Severity.ERROR);
+  }
+
+  @Override
+  public void check(TextFacts facts, Findings found) {
+    for (ModelProblem problem : facts.model().problems()) {
+      if (problem instanceof ModelProblem.BadUse use) {
+        found.at(use.origin()).text().what(what(use)).mend(mend(use));
+      }
+    }
+  }
+
+  private static String what(ModelProblem.BadUse use) {
+    return switch (use.reason()) {
+      case NOT_FOUND -> "There is no file " + Words.quoted(use.path()) + " here.";
+      case CIRCLE -> "Files use one another in a circle: " + String.join(" → ", use.chain()) + ".";
+      case ABSOLUTE -> Words.quoted(use.path()) + " is not a relative path.";
+      case ABOVE_ROOT -> Words.quoted(use.path()) + " leads above the workspace.";
+      case NOT_TEXT -> Words.quoted(use.path()) + " is no wall text.";
+    };
+  }
+
+  private static String mend(ModelProblem.BadUse use) {
+    return switch (use.reason()) {
+      case NOT_FOUND -> "Write the path from this file's own folder, with / between folders.";
+      case CIRCLE -> "Take one use of the circle out.";
+      case ABSOLUTE -> "Write the path from this file's own folder.";
+      case ABOVE_ROOT -> "Open the folder that holds both files, or move the used file into it.";
+      case NOT_TEXT -> "Use a file that ends in .wall.";
+    };
+  }
+}

@@ -1,0 +1,122 @@
+package mullwright.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Runs rules over facts.
+ *
+ * <p>Findings come back in the order of the text, whatever the order of the rules. A rule that
+ * fails costs its own answer only: what the others found is kept, and the failure is told beside
+ * it.
+ */
+public final class Checker {
+  private static final Comparator<Finding> ORDER_OF_THE_TEXT =
+      Comparator.comparing((Finding finding) -> finding.origin().file())
+          .thenComparingInt(finding -> finding.origin().segment())
+          .thenComparingInt(finding -> finding.origin().range().start())
+          .thenComparingInt(finding -> finding.origin().range().end())
+          .thenComparing(Finding::rule)
+          .thenComparing(Finding::piece)
+          .thenComparing(Finding::what);
+
+  private final Rules rules;
+
+  public Checker(Rules rules) {
+    this.rules = rules;
+  }
+
+  /**
+   * What was found, and which rules failed.
+   *
+   * @param findings in the order of the text, none twice
+   * @param failures rules that broke, with what broke them
+   */
+  public record Checked(List<Finding> findings, List<Failure> failures) {
+    public Checked {
+      findings = List.copyOf(findings);
+      failures = List.copyOf(failures);
+    }
+  }
+
+  /** A rule that broke: a fault of this program, not of the wall. */
+  public record Failure(String rule, RuntimeException cause) {}
+
+  /**
+   * Runs every rule.
+   *
+   * @param cancelled asked between rules and pieces
+   * @throws CancellationException as soon as {@code cancelled} says so
+   */
+  public Checked check(TextFacts text, List<WallFacts> walls, BooleanSupplier cancelled) {
+    List<Finding> findings = new ArrayList<>();
+    List<Failure> failures = new ArrayList<>();
+    for (Rule rule : rules.all()) {
+      Findings found = new Findings(rule);
+      try {
+        run(rule, text, walls, found, cancelled);
+      } catch (CancellationException stopped) {
+        throw stopped;
+      } catch (RuntimeException broken) {
+        failures.add(new Failure(rule.name(), broken));
+      }
+      findings.addAll(found.all());
+    }
+    return new Checked(findings.stream().distinct().sorted(ORDER_OF_THE_TEXT).toList(), failures);
+  }
+
+  private static void run(
+      Rule rule, TextFacts text, List<WallFacts> walls, Findings found, BooleanSupplier cancelled) {
+    ask(cancelled);
+    if (rule instanceof TextRule textRule) {
+      textRule.check(text, found);
+    }
+    for (WallFacts facts : walls) {
+      if (rule instanceof WallRule wallRule) {
+        ask(cancelled);
+        wallRule.check(facts, found);
+      }
+      if (rule instanceof MemberRule memberRule) {
+        each(
+            facts.layout().verticals(),
+            facts,
+            cancelled,
+            (it, f) -> memberRule.check(it, f, found));
+      }
+      if (rule instanceof HorizontalRule horizontalRule) {
+        each(
+            facts.layout().horizontals(),
+            facts,
+            cancelled,
+            (it, f) -> horizontalRule.check(it, f, found));
+      }
+      if (rule instanceof SpliceRule spliceRule) {
+        each(facts.layout().splices(), facts, cancelled, (it, f) -> spliceRule.check(it, f, found));
+      }
+      if (rule instanceof AnchorRule anchorRule) {
+        each(facts.layout().anchors(), facts, cancelled, (it, f) -> anchorRule.check(it, f, found));
+      }
+      if (rule instanceof LiteRule liteRule) {
+        each(facts.layout().cells(), facts, cancelled, (it, f) -> liteRule.check(it, f, found));
+      }
+    }
+  }
+
+  private static <T> void each(
+      List<T> pieces, WallFacts facts, BooleanSupplier cancelled, BiConsumer<T, WallFacts> check) {
+    for (T piece : pieces) {
+      ask(cancelled);
+      check.accept(piece, facts);
+    }
+  }
+
+  private static void ask(BooleanSupplier cancelled) {
+    if (cancelled.getAsBoolean()) {
+      throw new CancellationException("the text has moved on");
+    }
+  }
+}

@@ -1,0 +1,123 @@
+package mullwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.derivation.Derivation;
+import mullwright.model.Origin;
+
+/**
+ * Collects what one rule finds. A finding is told in four steps that cannot be left out:
+ *
+ * <pre>{@code
+ * found.at(origin).piece("vertical C, upper length").what("…").mend("…").measured(moved);
+ * }</pre>
+ */
+public final class Findings {
+  private final String rule;
+  private final Severity severity;
+  private final List<Draft> drafts = new ArrayList<>();
+
+  Findings(Rule rule) {
+    this.rule = rule.name();
+    this.severity = rule.about().severity();
+  }
+
+  /** Begins a finding at that place in the text. */
+  public At at(Origin origin) {
+    return piece -> what -> mend -> draft(origin, piece, what, mend);
+  }
+
+  /** All that was told, in the order told. */
+  List<Finding> all() {
+    return drafts.stream().map(Draft::finish).toList();
+  }
+
+  private Draft draft(Origin origin, String piece, String what, String mend) {
+    Draft draft = new Draft(rule, severity, origin, piece, what, mend);
+    drafts.add(draft);
+    return draft;
+  }
+
+  /** A finding that has its place. */
+  public interface At {
+    /** Names the piece as the shop names it. */
+    What piece(String name);
+
+    /** For a finding about the text itself. */
+    default What text() {
+      return piece("");
+    }
+  }
+
+  /** A finding that has its piece. */
+  public interface What {
+    /** What is wrong, a sentence with the number that tripped it and its limit. */
+    Mend what(String sentence);
+  }
+
+  /** A finding that says what is wrong. */
+  public interface Mend {
+    /** How to mend it, a sentence. */
+    Draft mend(String sentence);
+  }
+
+  /** A finding that is complete and may say more. */
+  public static final class Draft {
+    private final String rule;
+    private Severity severity;
+    private final Origin origin;
+    private final String piece;
+    private final String what;
+    private final String mend;
+    private Optional<Derivation> measured = Optional.empty();
+    private Optional<Derivation> limit = Optional.empty();
+    private final List<Finding.Related> related = new ArrayList<>();
+    private final List<Fix> fixes = new ArrayList<>();
+
+    private Draft(
+        String rule, Severity severity, Origin origin, String piece, String what, String mend) {
+      this.rule = rule;
+      this.severity = severity;
+      this.origin = origin;
+      this.piece = piece;
+      this.what = what;
+      this.mend = mend;
+    }
+
+    /** The number that tripped it. */
+    public Draft measured(Derivation number) {
+      measured = Optional.of(number);
+      return this;
+    }
+
+    /** The limit it is held against. */
+    public Draft limit(Derivation number) {
+      limit = Optional.of(number);
+      return this;
+    }
+
+    /** Another place that has a part in it, with a word on which. */
+    public Draft related(Origin place, String word) {
+      related.add(new Finding.Related(place, word));
+      return this;
+    }
+
+    /** An edit that mends it; the first told is the best. */
+    public Draft fix(Fix fix) {
+      fixes.add(fix);
+      return this;
+    }
+
+    /** Another severity than the rule's usual one. */
+    public Draft severity(Severity other) {
+      severity = other;
+      return this;
+    }
+
+    private Finding finish() {
+      return new Finding(
+          rule, severity, origin, piece, what, mend, measured, limit, related, fixes);
+    }
+  }
+}

@@ -1,0 +1,30 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import mullwright.model.ModelProblem;
+
+/** Something a statement or a wall needs that the text does not say. */
+@AutoService(Rule.class)
+public final class NotStated implements TextRule {
+  @Override
+  public About about() {
+    return About.of(Group.TEXT, Severity.ERROR);
+  }
+
+  @Override
+  public void check(TextFacts facts, Findings found) {
+    for (ModelProblem problem : facts.model().problems()) {
+      if (problem instanceof ModelProblem.Missing missing) {
+        found
+            .at(missing.origin())
+            .text()
+            .what(Words.sentence(missing.where() + " does not say " + missing.what()))
+            .mend(
+                missing
+                    .offer()
+                    .map(offer -> "Write for instance " + offer + ".")
+                    .orElse("Add it."));
+      }
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package mullwright.check;
+
+import java.util.Locale;
+
+/**
+ * One check of the catalogue.
+ *
+ * <p>A rule implements one of the reaches below this interface; its class is found by itself
+ * ({@code @AutoService(Rule.class)}). Its name follows from its class: {@code SpliceUnsupported} is
+ * {@code splice-unsupported}, explained by the page {@code splice-unsupported.md} and held by the
+ * fixtures of that name.
+ */
+public interface Rule {
+  /** Group, severity and former names. */
+  About about();
+
+  /** The rule's name, from its class's. */
+  default String name() {
+    return getClass()
+        .getSimpleName()
+        .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
+        .toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,33 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import mullwright.model.ModelProblem;
+
+/** A limit of the program was passed; what lies beyond is not read. */
+@AutoService(Rule.class)
+public final class TooMuch implements TextRule {
+  @Override
+  public About about() {
+    return About.of(Group.TEXT, Severity.ERROR);
+  }
+
+  @Override
+  public void check(TextFacts facts, Findings found) {
+    for (ModelProblem problem : facts.model().problems()) {
+      if (problem instanceof ModelProblem.TooMany many) {
+        found
+            .at(many.origin())
+            .text()
+            .what(
+                "Too many "
+                    + many.limit()
+                    + ": "
+                    + many.asked()
+                    + ", at most "
+                    + many.allowed()
+                    + ".")
+            .mend("Split the wall, or mend the number.");
+      }
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import mullwright.model.ModelProblem;
+
+/** A property its part does not have, or one written in another form than it is read in. */
+@AutoService(Rule.class)
+public final class UnknownProperty implements TextRule {
+  @Override
+  public About about() {
+    return About.of(Group.TEXT, Severity.ERROR);
+  }
+
+  @Override
+  public void check(TextFacts facts, Findings found) {
+    for (ModelProblem problem : facts.model().problems()) {
+      if (problem instanceof ModelProblem.BadProperty bad) {
+        if (bad.pattern().isEmpty()) {
+          Findings.Draft draft =
+              found
+                  .at(bad.origin())
+                  .text()
+                  .what(
+                      Words.sentence(
+                          Words.article(bad.kind())
+                              + " has no property "
+                              + Words.quoted(bad.property())))
+                  .mend(Words.didYouMean(bad.known(), "property"));
+          for (String known : Words.nearest(bad.known())) {
+            draft.fix(Fixes.replace(bad.origin(), known));
+          }
+        } else {
+          found
+              .at(bad.origin())
+              .text()
+              .what(
+                  Words.sentence(
+                      "the property "
+                          + Words.quoted(bad.property())
+                          + " of "
+                          + Words.article(bad.kind())
+                          + " is not written as it is read"))
+              .mend("Write it as: " + bad.property() + " " + bad.pattern() + ".");
+        }
+      }
+    }
+  }
+}
