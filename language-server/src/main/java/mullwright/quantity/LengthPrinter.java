@@ -5,9 +5,9 @@ import java.math.RoundingMode;
 /**
  * Prints a length for people in both systems, and exactly for those who must have it all.
  *
- * <p>In running text a length in 64ths of an inch or in tenths of a millimetre is told exactly. Any
- * other is rounded to what its size makes sensible: up to one inch (a deflection, a movement) to
- * 0.001" and 0.01 mm, else to 1/32" and 0.1 mm. Trailing zeros are dropped.
+ * <p>In running text 64ths of an inch are told exactly in the US system. All else is rounded to
+ * what its size makes sensible: up to one inch (a deflection, a movement) to 0.001" and 0.01 mm,
+ * else to 1/32" and 0.1 mm. Trailing zeros are dropped.
  */
 public final class LengthPrinter {
   private static final LengthFormat US = LengthFormat.feetIfAny(Step.THIRTY_SECOND);
