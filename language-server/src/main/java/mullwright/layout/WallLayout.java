@@ -13,6 +13,7 @@ import mullwright.model.Wall;
  * @param anchors by line, then from below
  * @param cells by bay, then from below
  * @param covers pressure plates, then face caps; verticals first, in the order of their carriers
+ * @param impossible pieces the text asks for that cannot be, left out of the other lists
  */
 public record WallLayout(
     Wall wall,
@@ -22,7 +23,8 @@ public record WallLayout(
     List<SpliceJoint> splices,
     List<PlacedAnchor> anchors,
     List<Cell> cells,
-    List<CoverPiece> covers) {
+    List<CoverPiece> covers,
+    List<Impossible> impossible) {
   public WallLayout {
     verticals = List.copyOf(verticals);
     horizontals = List.copyOf(horizontals);
@@ -30,5 +32,6 @@ public record WallLayout(
     anchors = List.copyOf(anchors);
     cells = List.copyOf(cells);
     covers = List.copyOf(covers);
+    impossible = List.copyOf(impossible);
   }
 }

@@ -1,0 +1,121 @@
+package mullwright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BiConsumer;
+import mullwright.quantity.Length;
+
+/**
+ * Tells where plates and caps lie: not where a door or a void (or nothing) is on both sides of a
+ * member.
+ */
+final class BareStretches {
+  /** A stretch of height. */
+  private record Stretch(Length from, Length to) {}
+
+  private final Frame frame;
+
+  BareStretches(Frame frame) {
+    this.frame = frame;
+  }
+
+  /** Hands on the stretches of a vertical that are covered, from below. */
+  void covered(VerticalPiece piece, BiConsumer<Length, Length> take) {
+    int left = frame.lines.bay(piece.line(), Side.LEFT);
+    int right = frame.lines.bay(piece.line(), Side.RIGHT);
+    if ((left < 0 || none(left)) && (right < 0 || none(right))) {
+      take.accept(piece.bottom(), piece.top());
+      return;
+    }
+    List<Stretch> bare = both(bare(left, piece.line()), bare(right, piece.line()));
+    Length from = piece.bottom();
+    for (Stretch stretch : bare) {
+      Length to = Length.min(stretch.from(), piece.top());
+      if (from.isShorterThan(to)) {
+        take.accept(from, to);
+      }
+      from = Length.max(from, stretch.to());
+    }
+    if (from.isShorterThan(piece.top())) {
+      take.accept(from, piece.top());
+    }
+  }
+
+  /** True if a horizontal has something set in the frame below or above it. */
+  boolean covered(HorizontalPiece piece) {
+    for (int bay = piece.firstBay(); bay <= piece.lastBay(); bay++) {
+      List<Bar> bars = frame.bars.ofBay(bay);
+      if (none(bay)) {
+        if (bars.size() > 1) {
+          return true;
+        }
+        continue;
+      }
+      int at = bars.indexOf(frame.bars.in(bay, piece.row()));
+      Length y = bars.get(at).middle();
+      Length below = at > 0 ? bars.get(at - 1).middle() : Run.FAR.negated();
+      Length above = at + 1 < bars.size() ? bars.get(at + 1).middle() : Run.FAR;
+      if (set(bay, below, y, y, at > 0) || set(bay, y, above, y, at + 1 < bars.size())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // what fills the space between a bar at height y and its neighbour: an opening, or a lite if
+  // there is a neighbour at all
+  private boolean set(int bay, Length from, Length to, Length y, boolean neighbour) {
+    for (Span span : frame.openings.of(bay)) {
+      if (span.overlaps(from, to)) {
+        return !span.bare() && (span.top().equals(y) || span.bottom().equals(y));
+      }
+    }
+    return neighbour;
+  }
+
+  private boolean none(int bay) {
+    return frame.openings.of(bay).stream().noneMatch(Span::bare);
+  }
+
+  private List<Stretch> bare(int bay, int line) {
+    List<Stretch> bare = new ArrayList<>();
+    List<Bar> bars = bay < 0 ? List.of() : frame.bars.ofBay(bay);
+    if (bars.isEmpty()) {
+      bare.add(new Stretch(Run.FAR.negated(), Run.FAR));
+      return bare;
+    }
+    Length x = frame.lines.x(line);
+    Length lowest = bars.get(0).lowerEdge(x);
+    Length highest = bars.get(bars.size() - 1).upperEdge(x);
+    for (Span span : frame.openings.of(bay)) {
+      if (!span.bare()) {
+        lowest = Length.min(lowest, span.bottom());
+        highest = Length.max(highest, span.top());
+      } else {
+        bare.add(
+            new Stretch(
+                span.sill().map(bar -> bar.upperEdge(x)).orElse(span.bottom()),
+                span.head().map(bar -> bar.lowerEdge(x)).orElse(span.top())));
+      }
+    }
+    bare.add(new Stretch(Run.FAR.negated(), lowest));
+    bare.add(new Stretch(highest, Run.FAR));
+    return bare;
+  }
+
+  private static List<Stretch> both(List<Stretch> left, List<Stretch> right) {
+    List<Stretch> both = new ArrayList<>();
+    for (Stretch one : left) {
+      for (Stretch other : right) {
+        Length from = Length.max(one.from(), other.from());
+        Length to = Length.min(one.to(), other.to());
+        if (from.isShorterThan(to)) {
+          both.add(new Stretch(from, to));
+        }
+      }
+    }
+    both.sort(Comparator.comparing(Stretch::from));
+    return both;
+  }
+}

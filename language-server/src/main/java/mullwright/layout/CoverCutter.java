@@ -1,0 +1,182 @@
+package mullwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.model.Given;
+import mullwright.model.Part;
+import mullwright.model.PartKind;
+import mullwright.quantity.Length;
+
+/**
+ * Cuts pressure plates and face caps.
+ *
+ * <p>On a vertical they run as the vertical does, with its splice gaps, and break at stock joints
+ * at the centre of the highest horizontal within the stock length. On a horizontal they stop short
+ * of the vertical's. Beside doors and voids there are none.
+ */
+final class CoverCutter {
+  /** Gap of a stock joint where no plate says another (common practice). */
+  private static final Length STOCK_JOINT = Length.ofInches(1, 8);
+
+  /**
+   * A plate or cap of the system.
+   *
+   * @param half half its width
+   * @param end clearance of a horizontal one at each end
+   * @param joint gap of a stock joint
+   * @param stock longest stock length, if any is stated
+   */
+  record Cover(
+      CoverPiece.What what,
+      String part,
+      Length width,
+      Length half,
+      Length end,
+      Length joint,
+      Optional<Length> stock) {}
+
+  private final Frame frame;
+  private final BareStretches bare;
+  private final List<CoverPiece> pieces = new ArrayList<>();
+
+  private CoverCutter(Frame frame) {
+    this.frame = frame;
+    this.bare = new BareStretches(frame);
+  }
+
+  static List<CoverPiece> cut(
+      Frame frame, List<VerticalPiece> verticals, List<HorizontalPiece> horizontals) {
+    CoverCutter cutter = new CoverCutter(frame);
+    for (Cover cover : covers(frame)) {
+      verticals.forEach(piece -> cutter.vertical(cover, piece));
+      horizontals.forEach(piece -> cutter.horizontal(cover, piece));
+    }
+    return cutter.pieces;
+  }
+
+  /** The system's plate and cap, as far as it has them. */
+  static List<Cover> covers(Frame frame) {
+    List<Cover> covers = new ArrayList<>(2);
+    Optional<Part.PressurePlate> plate =
+        frame.systemPart(PartKind.PRESSURE_PLATE, Part.PressurePlate.class);
+    Length joint = plate.map(part -> part.endGap().value()).orElse(STOCK_JOINT);
+    plate.ifPresent(
+        part ->
+            covers.add(
+                new Cover(
+                    CoverPiece.What.PRESSURE_PLATE,
+                    part.name(),
+                    part.width().value(),
+                    part.width().value().half(),
+                    part.endGap().value(),
+                    joint,
+                    longest(part.stock()))));
+    frame
+        .systemPart(PartKind.FACE_CAP, Part.FaceCap.class)
+        .ifPresent(
+            part ->
+                covers.add(
+                    new Cover(
+                        CoverPiece.What.FACE_CAP,
+                        part.name(),
+                        part.face().value(),
+                        part.face().value().half(),
+                        part.endGap().value(),
+                        joint,
+                        longest(part.stock()))));
+    return covers;
+  }
+
+  private static Optional<Length> longest(List<Given<Length>> stock) {
+    return stock.stream().map(Given::value).max(Length::compareTo);
+  }
+
+  private void vertical(Cover cover, VerticalPiece piece) {
+    List<Length> ends = new ArrayList<>();
+    bare.covered(piece, (from, to) -> breakAtStock(cover, piece.line(), from, to, ends));
+    int count = ends.size() / 2;
+    for (int i = 0; i < count; i++) {
+      Length from = ends.get(2 * i);
+      Length to = ends.get(2 * i + 1);
+      pieces.add(
+          new CoverPiece(
+              cover.what(),
+              true,
+              piece.index(),
+              cover.part(),
+              from,
+              to,
+              to.minus(from),
+              PieceNames.cover(cover.what(), piece.name(), i, count)));
+    }
+  }
+
+  private void breakAtStock(Cover cover, int line, Length from, Length to, List<Length> ends) {
+    Length start = from;
+    Length half = cover.joint().half();
+    while (cover.stock().isPresent() && to.minus(start).isLongerThan(cover.stock().get())) {
+      Optional<Length> joint =
+          highest(line, start.plus(half), start.plus(cover.stock().get()).plus(half));
+      if (joint.isEmpty()) {
+        break;
+      }
+      ends.add(start);
+      ends.add(joint.get().minus(half));
+      start = joint.get().plus(half);
+    }
+    ends.add(start);
+    ends.add(to);
+  }
+
+  // the highest centre of a horizontal beside the line, above one height and not above another
+  private Optional<Length> highest(int line, Length above, Length most) {
+    Length x = frame.lines.x(line);
+    Length highest = above;
+    for (Side side : Side.values()) {
+      int bay = frame.lines.bay(line, side);
+      if (bay < 0) {
+        continue;
+      }
+      for (Bar bar : frame.bars.ofBay(bay)) {
+        Length y = bar.yAt(x);
+        if (y.isLongerThan(highest) && !y.isLongerThan(most)) {
+          highest = y;
+        }
+      }
+    }
+    return highest.equals(above) ? Optional.empty() : Optional.of(highest);
+  }
+
+  private void horizontal(Cover cover, HorizontalPiece piece) {
+    if (!bare.covered(piece)) {
+      return;
+    }
+    Length left = frame.lines.x(piece.leftLine()).plus(reach(cover, piece, Side.RIGHT));
+    Length right = frame.lines.x(piece.rightLine()).minus(reach(cover, piece, Side.LEFT));
+    Length apart = right.minus(left);
+    String name = PieceNames.cover(cover.what(), piece.name(), 0, 1);
+    if (apart.signum() <= 0) {
+      frame.impossible.add(Impossible.noLength(name, apart, piece.origin()));
+      return;
+    }
+    Length length =
+        frame.bars.in(piece.firstBay(), piece.row()).line().longest(apart, cover.width());
+    pieces.add(
+        new CoverPiece(
+            cover.what(), false, piece.index(), cover.part(), left, right, length, name));
+  }
+
+  // from the line to the end of the cover: half the vertical's cover, or a corner's leg, and the
+  // gap
+  private Length reach(Cover cover, HorizontalPiece piece, Side side) {
+    int line = side == Side.RIGHT ? piece.leftLine() : piece.rightLine();
+    boolean corner = frame.lines.corner(line);
+    if (!corner) {
+      return cover.half().plus(cover.end());
+    }
+    Length y = side == Side.RIGHT ? piece.yLeft() : piece.yRight();
+    Widths widths = frame.runs.at(line, y).map(Run::widths).orElse(Widths.UNKNOWN);
+    return widths.toCover(side, true, cover.half()).plus(cover.end());
+  }
+}

@@ -1,0 +1,7 @@
+package mullwright.layout;
+
+/** A side of a line, seen from outdoors. */
+enum Side {
+  LEFT,
+  RIGHT
+}
