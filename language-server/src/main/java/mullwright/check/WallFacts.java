@@ -1,6 +1,6 @@
 package mullwright.check;
 
-import mullwright.analysis.WallAnalysis;
+import mullwright.analysis.wall.WallAnalysis;
 import mullwright.layout.WallLayout;
 import mullwright.model.Catalog;
 import mullwright.model.Wall;

@@ -1,0 +1,124 @@
+package mullwright.analysis.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.analysis.beam.BeamResponse;
+import mullwright.analysis.beam.Extremes;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.VerticalPiece;
+import mullwright.layout.WallLayout;
+
+/**
+ * What nature does to one wall: the beams of its verticals, their deflections and reactions, and
+ * the weight on its anchors.
+ *
+ * <p>Immutable. Aids to drafting: a licensed engineer and the local code govern.
+ */
+public final class WallAnalysis {
+  private final WallLayout layout;
+  private final List<VerticalRun> runs;
+  private final int[] runOfPiece;
+  private final DeadWeight weight;
+
+  private WallAnalysis(WallLayout layout, List<VerticalRun> runs) {
+    this.layout = layout;
+    this.runs = List.copyOf(runs);
+    this.runOfPiece = new int[layout.verticals().size()];
+    for (int run = 0; run < runs.size(); run++) {
+      for (VerticalPiece piece : runs.get(run).pieces()) {
+        runOfPiece[piece.index()] = run;
+      }
+    }
+    this.weight = new DeadWeight(layout);
+  }
+
+  /** The analysis of a wall as laid out. */
+  public static WallAnalysis of(WallLayout layout, BeamMemory memory) {
+    return new WallAnalysis(layout, new RunBuilder(layout, memory).runs());
+  }
+
+  /** Where everything is. */
+  public WallLayout layout() {
+    return layout;
+  }
+
+  /** Every run of vertical, by line, then from below. */
+  public List<VerticalRun> runs() {
+    return runs;
+  }
+
+  /** The run a length belongs to. */
+  public VerticalRun runOf(VerticalPiece piece) {
+    return runs.get(runOfPiece[piece.index()]);
+  }
+
+  /** The worst deflection of every span and overhang of a run that stands, from below. */
+  public List<SpanDeflection> deflections(VerticalRun run) {
+    List<SpanDeflection> found = new ArrayList<>();
+    List<RunSupport> supports = run.supports();
+    if (run.responses().isEmpty() || supports.isEmpty()) {
+      return found;
+    }
+    double bottom = run.responses().get(0).beam().start();
+    double top = run.responses().get(0).beam().end();
+    double first = supports.get(0).y();
+    double last = supports.get(supports.size() - 1).y();
+    if (bottom < first) {
+      found.add(worst(run, bottom, first, true));
+    }
+    for (int i = 1; i < supports.size(); i++) {
+      found.add(worst(run, supports.get(i - 1).y(), supports.get(i).y(), false));
+    }
+    if (last < top) {
+      found.add(worst(run, last, top, true));
+    }
+    return found;
+  }
+
+  private static SpanDeflection worst(VerticalRun run, double from, double to, boolean overhang) {
+    SpanDeflection worst = null;
+    for (BeamResponse response : run.responses()) {
+      Extremes sags = overhang ? response.deflections(from, to) : response.sags(from, to);
+      SpanDeflection here = new SpanDeflection(run, from, to, overhang, sags.largest(), response);
+      if (worst == null || here.deflection() > worst.deflection()) {
+        worst = here;
+      }
+    }
+    return worst;
+  }
+
+  /** What an anchor carries; empty if it holds no length or its vertical was not solved. */
+  public Optional<AnchorLoad> loadOn(PlacedAnchor anchor) {
+    if (anchor.vertical() < 0) {
+      return Optional.empty();
+    }
+    VerticalPiece piece = layout.verticals().get(anchor.vertical());
+    VerticalRun run = runOf(piece);
+    if (run.responses().isEmpty()) {
+      return Optional.empty();
+    }
+    double in = reaction(run.responses().get(0), anchor);
+    double out = reaction(run.responses().get(1), anchor);
+    return Optional.of(
+        new AnchorLoad(
+            Math.max(0, Math.max(in, out)),
+            Math.max(0, -Math.min(in, out)),
+            weight.on(anchor, run)));
+  }
+
+  private static double reaction(BeamResponse response, PlacedAnchor anchor) {
+    double y = anchor.y().toMetres();
+    for (BeamResponse.Reaction reaction : response.reactions()) {
+      if (Math.abs(reaction.at() - y) < 1e-4) {
+        return reaction.force();
+      }
+    }
+    return 0;
+  }
+
+  /** Weight of a length with what hangs on it [N]. */
+  public double weightOf(VerticalPiece piece) {
+    return weight.of(piece);
+  }
+}

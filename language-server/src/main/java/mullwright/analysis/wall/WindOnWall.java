@@ -1,0 +1,123 @@
+package mullwright.analysis.wall;
+
+import java.util.List;
+import mullwright.layout.Cell;
+import mullwright.model.Criteria;
+import mullwright.model.Grid;
+import mullwright.model.Wall;
+
+/**
+ * The wind pressure each cell of a wall takes: of all zones it touches, the worst each way.
+ *
+ * <p>Pressures given as ultimate are brought to service level by {@value #SERVICE_SHARE} (ASCE 7
+ * allowable-stress combinations, 0.6 W, from memory). The zone {@code field} is everywhere that no
+ * other zone covers wholly.
+ */
+public final class WindOnWall {
+  /** Service-level share of an ultimate pressure. */
+  public static final double SERVICE_SHARE = 0.6;
+
+  private final Wall wall;
+  private final double share;
+  private final List<Criteria.WindZone> zones;
+
+  /**
+   * Pressures on a surface.
+   *
+   * @param in pressure that pushes inward [Pa], 0 or more
+   * @param out suction that pulls outward [Pa], 0 or more
+   * @param zoneIn the zone that governs inward, "" if none is given
+   * @param zoneOut the zone that governs outward
+   */
+  public record Pressure(double in, double out, String zoneIn, String zoneOut) {
+    static final Pressure NONE = new Pressure(0, 0, "", "");
+
+    private Pressure worse(Criteria.WindZone zone, double share) {
+      double zoneIn = zone.in().value().toSi() * share;
+      double zoneOut = zone.out().value().toSi() * share;
+      return new Pressure(
+          Math.max(in, zoneIn),
+          Math.max(out, zoneOut),
+          zoneIn > in ? zone.name() : this.zoneIn,
+          zoneOut > out ? zone.name() : this.zoneOut);
+    }
+  }
+
+  WindOnWall(Wall wall) {
+    this.wall = wall;
+    this.zones = wall.criteria().wind();
+    this.share =
+        wall.criteria().windBasis().filter(basis -> basis.value().equals("ultimate")).isPresent()
+            ? SERVICE_SHARE
+            : 1;
+  }
+
+  /** True if the project gives any pressure at all. */
+  boolean given() {
+    return !zones.isEmpty();
+  }
+
+  /** The pressure a cell takes. */
+  Pressure on(Cell cell) {
+    Pressure pressure = Pressure.NONE;
+    boolean covered = false;
+    for (Criteria.WindZone zone : zones) {
+      if (special(zone) && touches(zone, cell)) {
+        pressure = pressure.worse(zone, share);
+        covered |= covers(zone, cell);
+      }
+    }
+    if (!covered) {
+      for (Criteria.WindZone zone : zones) {
+        pressure = special(zone) ? pressure : pressure.worse(zone, share);
+      }
+    }
+    return pressure;
+  }
+
+  private static boolean special(Criteria.WindZone zone) {
+    return zone.withinEnds().isPresent() || zone.from().isPresent() || zone.to().isPresent();
+  }
+
+  private boolean touches(Criteria.WindZone zone, Cell cell) {
+    return overlap(zone, cell, false);
+  }
+
+  private boolean covers(Criteria.WindZone zone, Cell cell) {
+    return overlap(zone, cell, true);
+  }
+
+  private boolean overlap(Criteria.WindZone zone, Cell cell, boolean wholly) {
+    double bottom = cell.bottom().toMetres();
+    double top = cell.top().toMetres();
+    double from = zone.from().map(h -> h.elevation().toMetres()).orElse(Double.NEGATIVE_INFINITY);
+    double to = zone.to().map(h -> h.elevation().toMetres()).orElse(Double.POSITIVE_INFINITY);
+    boolean high = wholly ? from <= bottom && top <= to : from < top && bottom < to;
+    return high
+        && zone.withinEnds()
+            .map(within -> nearAnEnd(cell, within.value().toMetres(), wholly))
+            .orElse(true);
+  }
+
+  private boolean nearAnEnd(Cell cell, double within, boolean wholly) {
+    double left = cell.left().toMetres();
+    double right = cell.right().toMetres();
+    for (Grid.Face face : wall.grid().faces()) {
+      double faceLeft = x(face.firstLine());
+      double faceRight = x(face.lastLine());
+      if (left < faceLeft || right > faceRight) {
+        continue;
+      }
+      boolean nearLeft = wholly ? right <= faceLeft + within : left < faceLeft + within;
+      boolean nearRight = wholly ? left >= faceRight - within : right > faceRight - within;
+      if (nearLeft || nearRight) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double x(int line) {
+    return wall.grid().lines().get(line).x().toMetres();
+  }
+}
