@@ -3,8 +3,6 @@ package mullwright.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-
 /**
  * A value of a method held against one from outside, within a stated relative tolerance.
  *
@@ -40,11 +38,6 @@ public record OutsideCheck(
   public static void refused(Outcome<?> outcome, String quantity) {
     assertThat(outcome.refused()).isPresent();
     assertThat(outcome.refused().orElseThrow().sentence()).startsWith(quantity + " is ");
-  }
-
-  /** Largest relative difference of some checks. */
-  public static double largest(List<OutsideCheck> checks) {
-    return checks.stream().mapToDouble(OutsideCheck::difference).max().orElseThrow();
   }
 
   @Override

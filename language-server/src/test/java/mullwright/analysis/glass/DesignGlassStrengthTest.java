@@ -15,14 +15,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class DesignGlassStrengthTest {
+public class DesignGlassStrengthTest {
   private static final String CLOSED = "EN 16612 strength, recomputed";
 
   private static Strength solve(HeatTreatment treatment, double duration) {
     return OutsideCheck.solved(DesignGlassStrength.solve(new Glass(treatment, duration, 1, 1, 1)));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     return List.of(
         // handbook 7.10 and CHECK 7.10c
         check("k_mod at 3 s", solve(ANNEALED, 3).durationFactor(), 1.0, 1e-9),

@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class GlassMassTest {
+public class GlassMassTest {
   private static final double AREA = 58.5 * 70.5 * 0.0254 * 0.0254;
 
   private static Mass solve(double area, List<Double> plies, List<Double> interlayers) {
     return OutsideCheck.solved(GlassMass.solve(new Lite(area, plies, interlayers)));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Mass unit = solve(AREA, List.of(0.006, 0.006), List.of());
     return List.of(
         // handbook CHECK 7.3 (closed form, recomputed)

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class GlassSizeTest {
+public class GlassSizeTest {
   private static final double INCH = 0.0254;
 
   private static Size solve(Opening opening) {
@@ -25,7 +25,7 @@ class GlassSizeTest {
     return new Edge(1.25 * INCH, 0.25 * INCH, bite * INCH);
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Size width = solve(new Opening(60 * INCH, edge(0.5), edge(0.5)));
     Size height = solve(new Opening(72 * INCH, edge(0.5), edge(0.5)));
     return List.of(

@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class InsulatingUnitSharingTest {
+public class InsulatingUnitSharingTest {
   private static final String CLOSED = "EN 16612 annex C, recomputed";
 
   private static Shares solve(Unit unit) {
     return OutsideCheck.solved(InsulatingUnitSharing.solve(unit));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Shares large = solve(new Unit(1.2, 1.5, 0.006, 0.006, 0.016));
     Shares small = solve(new Unit(0.4, 0.6, 0.006, 0.006, 0.016));
     return List.of(

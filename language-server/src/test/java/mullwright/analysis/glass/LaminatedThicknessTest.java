@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class LaminatedThicknessTest {
+public class LaminatedThicknessTest {
   private static final String SHEET = "published worked sheet for the appendix of ASTM E1300-09a";
   private static final String EXAMPLE = "shear transfer formulas worked by hand";
 
@@ -20,7 +20,7 @@ class LaminatedThicknessTest {
     return OutsideCheck.solved(LaminatedThickness.solve(laminate));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Effective stiff = solve(new Laminate(0.00556, 0.00556, 0.00152, 7.1e6, 1.5));
     // The second sheet takes E = 70 GPa: only E/G counts, so G is raised in proportion.
     Effective thick = solve(new Laminate(0.015, 0.015, 0.00152, 26.4e6 * 71.7 / 70, 1.95));

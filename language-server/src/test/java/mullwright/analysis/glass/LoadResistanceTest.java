@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class LoadResistanceTest {
+public class LoadResistanceTest {
   private static final String STANDARD = "ASTM E1300 procedure, recomputed";
 
   private static double unit(HeatTreatment treatment) {
@@ -26,7 +26,7 @@ class LoadResistanceTest {
         .resistance();
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     LoadShare.Factors shares =
         OutsideCheck.solved(LoadShare.solve(new LoadShare.Unit(0.00556, 0.00742)));
     return List.of(
@@ -40,7 +40,7 @@ class LoadResistanceTest {
         new OutsideCheck("share factor of 8 in 6 + 8 mm", shares.second(), 1.421, 0.001, STANDARD));
   }
 
-  static List<OutsideCheck> durations() {
+  public static List<OutsideCheck> durations() {
     // ASTM E1300 appendix table of load duration factors, annealed glass, from memory: two digits
     double[][] rows = {
       {10, 0.93},

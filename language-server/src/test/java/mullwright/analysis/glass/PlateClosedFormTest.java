@@ -3,6 +3,7 @@ package mullwright.analysis.glass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import mullwright.analysis.OutsideCheck;
 import mullwright.analysis.glass.PlateClosedForm.Lite;
@@ -13,14 +14,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class PlateClosedFormTest {
+public class PlateClosedFormTest {
   private static final String CLOSED = "EN 16612 closed form, recomputed";
 
   private static Response solve(Lite lite) {
     return OutsideCheck.solved(PlateClosedForm.solve(lite));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Response example = solve(new Lite(1.2, 1.5, 0.006, 1000));
     return List.of(
         // handbook CHECK 7.10a
@@ -54,7 +55,7 @@ class PlateClosedFormTest {
             lite.pressure()));
   }
 
-  static List<OutsideCheck> plates() {
+  public static List<OutsideCheck> plates() {
     LargeDeflectionPlate.Response example = plate(new Lite(1.2, 1.5, 0.006, 1000));
     return List.of(
         // handbook CHECK 7.10a, independent nonlinear solution (recomputed)
@@ -70,6 +71,26 @@ class PlateClosedFormTest {
             0.00749,
             0.002,
             "independent large-deflection solution, recomputed"));
+  }
+
+  /** Stress by the closed form over its range, held against the plate solution of this project. */
+  public static List<OutsideCheck> againstThePlate() {
+    List<OutsideCheck> checks = new ArrayList<>();
+    for (double ratio : new double[] {0.25, 0.4, 0.6, 0.8, 1}) {
+      for (double pressure = 50; pressure < 40_000; pressure *= 1.7) {
+        Lite lite = new Lite(1, ratio, 0.005, pressure);
+        if (PlateClosedForm.solve(lite).refused().isEmpty()) {
+          checks.add(
+              new OutsideCheck(
+                  "stress at λ " + ratio + ", p* " + (float) solve(lite).loadIntensity(),
+                  solve(lite).stress(),
+                  plate(lite).largestStress(),
+                  0.13,
+                  "plate solution, λ 0.25 to 1"));
+        }
+      }
+    }
+    return checks;
   }
 
   @Nested
@@ -90,15 +111,9 @@ class PlateClosedFormTest {
   @Nested
   class Contract {
     @ParameterizedTest
-    @ValueSource(doubles = {0.25, 0.4, 0.6, 0.8, 1})
-    void stressStaysNearThePlateSolution(double ratio) {
-      for (double pressure = 50; pressure < 40_000; pressure *= 1.7) {
-        Lite lite = new Lite(1, ratio, 0.005, pressure);
-        if (PlateClosedForm.solve(lite).refused().isEmpty()) {
-          double found = solve(lite).stress() / plate(lite).largestStress();
-          assertThat(found).as("λ %s at %s Pa", ratio, pressure).isBetween(0.91, 1.13);
-        }
-      }
+    @MethodSource("mullwright.analysis.glass.PlateClosedFormTest#againstThePlate")
+    void stressStaysNearThePlateSolution(OutsideCheck check) {
+      check.hold();
     }
 
     @ParameterizedTest

@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class SettingBlocksTest {
+public class SettingBlocksTest {
   private static final double INCH = 0.0254;
 
   private static Blocks inches(double width, double height) {
     return OutsideCheck.solved(SettingBlocks.solve(new Lite(width * INCH, height * INCH)));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Blocks small = inches(58.5, 70.5);
     Blocks large = inches(72, 120);
     Blocks metric = OutsideCheck.solved(SettingBlocks.solve(new Lite(2, 3)));

@@ -23,7 +23,7 @@ record ShellDeck(
   /** Elements along each side of the quarter. */
   static final int ELEMENTS = 14;
 
-  private static final int NODES = 2 * ELEMENTS + 1;
+  static final int NODES = 2 * ELEMENTS + 1;
 
   /** The deck as text, the same bytes on every machine. */
   String text() {
@@ -103,7 +103,8 @@ record ShellDeck(
     return deck.toString();
   }
 
-  private static double graded(int i) {
+  /** Place of a row of nodes, 0 at the middle and 1 at the edge of the lite. */
+  static double graded(int i) {
     double even = i / (double) (NODES - 1);
     return even * (1.5 - 0.5 * even);
   }

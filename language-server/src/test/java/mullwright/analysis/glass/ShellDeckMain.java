@@ -26,7 +26,7 @@ final class ShellDeckMain {
         ShellResult found = ShellResult.read(frd, deck);
         out.printf(
             Locale.ROOT,
-            "%s\t%s\t%s\t%s\t%s\t%.5e\t%.5e\t%.3f\t%.3f%n",
+            "%s\t%s\t%s\t%s\t%s\t%.5e\t%.5e\t%.3f\t%.3f\t%.3f%n",
             deck.name(),
             deck.longSide(),
             deck.shortSide(),
@@ -35,7 +35,8 @@ final class ShellDeckMain {
             found.deflection(),
             found.stress(),
             found.stressX(),
-            found.stressY());
+            found.stressY(),
+            found.risk());
       } else {
         Files.writeString(folder.resolve(deck.name() + ".inp"), deck.text());
       }

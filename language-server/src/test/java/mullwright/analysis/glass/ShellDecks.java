@@ -46,11 +46,12 @@ final class ShellDecks {
 
   private static Solution solution(String line) {
     String[] cells = line.split("\t");
-    double[] n = new double[cells.length];
+    double[] n = new double[10];
     for (int i = 1; i < cells.length; i++) {
       n[i] = Double.parseDouble(cells[i]);
     }
     return new Solution(
-        new ShellDeck(cells[0], n[1], n[2], n[3], n[4]), new ShellResult(n[5], n[6], n[7], n[8]));
+        new ShellDeck(cells[0], n[1], n[2], n[3], n[4]),
+        new ShellResult(n[5], n[6], n[7], n[8], n[9]));
   }
 }

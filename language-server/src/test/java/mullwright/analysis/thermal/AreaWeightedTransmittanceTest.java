@@ -12,12 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class AreaWeightedTransmittanceTest {
+public class AreaWeightedTransmittanceTest {
   private static Transmittance solve(Lite lite) {
     return OutsideCheck.solved(AreaWeightedTransmittance.solve(lite));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Transmittance found = solve(new Lite(2, 2, 0.0635, 5.0, 2.0, 1.6));
     return List.of(
         // handbook CHECK 14b

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class ComponentTransmittanceTest {
+public class ComponentTransmittanceTest {
   private static Transmittance solve(Module module) {
     return OutsideCheck.solved(ComponentTransmittance.solve(module));
   }
@@ -32,7 +32,7 @@ class ComponentTransmittanceTest {
             new Joint("spandrel edge", 2 * (1.14 + 1.44), 0.18)));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Transmittance found = solve(module());
     return List.of(
         // handbook CHECK 14a

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class CladdingPressureTest {
+public class CladdingPressureTest {
   private static final double FOOT = VelocityPressureTest.FOOT;
   private static final double PSF = VelocityPressureTest.PSF;
   private static final double SQUARE_FOOT = FOOT * FOOT;
@@ -33,7 +33,7 @@ class CladdingPressureTest {
                 200 * FOOT, q(200), q(feet), squareFeet * SQUARE_FOOT, 0.18)));
   }
 
-  static List<OutsideCheck> lowRise() {
+  public static List<OutsideCheck> lowRise() {
     CladdingPressure steep = low(60, false);
     CladdingPressure flat = low(60, true);
     CladdingPressure service = flat.allowable();
@@ -63,7 +63,7 @@ class CladdingPressureTest {
             8.0));
   }
 
-  static List<OutsideCheck> highRise() {
+  public static List<OutsideCheck> highRise() {
     CladdingPressure part = high(60, 100);
     return List.of(
         // handbook CHECK 10b

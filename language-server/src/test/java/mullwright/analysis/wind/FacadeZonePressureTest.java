@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class FacadeZonePressureTest {
+public class FacadeZonePressureTest {
   private static Pressure peak(TerrainCategory terrain, double height) {
     return OutsideCheck.solved(PeakVelocityPressure.solve(new Site(terrain, height, 26, 1, 1.25)));
   }
@@ -26,7 +26,7 @@ class FacadeZonePressureTest {
     return OutsideCheck.solved(FacadeZonePressure.solve(new Element(zone, area, q, q, 0.2, -0.3)));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Pressure twenty = peak(TerrainCategory.III, 20);
     return List.of(
         // handbook CHECK 10d

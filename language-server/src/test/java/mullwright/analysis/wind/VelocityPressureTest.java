@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class VelocityPressureTest {
+public class VelocityPressureTest {
   static final double FOOT = 0.3048;
   static final double PSF = 47.88026;
   static final double MPH = 0.44704;
@@ -26,7 +26,7 @@ class VelocityPressureTest {
     return solve(new Site(edition, exposure, feet * FOOT, 115 * MPH, 1, 0.85, 1, 0));
   }
 
-  static List<OutsideCheck> checks() {
+  public static List<OutsideCheck> checks() {
     Pressure fifty = at(WindEdition.ASCE_7_16, Exposure.C, 50);
     Pressure later = at(WindEdition.ASCE_7_22, Exposure.C, 50);
     return List.of(
