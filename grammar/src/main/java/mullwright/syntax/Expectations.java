@@ -56,9 +56,12 @@ final class Expectations {
       }
     }
     for (int type : expected.toArray()) {
-      String word = fixed(type);
-      if (!word.isEmpty() && !(place && (type == ALL || type == FLOOR_WORD))) {
-        words.add(word);
+      boolean covered =
+          place && (type == ALL || type == FLOOR_WORD)
+              || name && type == STRING
+              || expected.contains(NL) && (type == LBRACE || type == RBRACE);
+      if (!covered && !fixed(type).isEmpty()) {
+        words.add(fixed(type));
       }
     }
     return new ArrayList<>(words);

@@ -66,7 +66,9 @@ final class LineRecovery extends DefaultErrorStrategy {
       return;
     }
     if (!inErrorRecoveryMode(parser)) {
-      reportError(parser, new InputMismatchException(parser));
+      InputMismatchException mistake = new InputMismatchException(parser);
+      reportError(parser, mistake);
+      spoil(parser.getContext(), mistake);
     }
     while (!next.contains(tokens.LA(1)) && !endsWords(tokens.LA(1))) {
       tokens.consume();
@@ -82,6 +84,9 @@ final class LineRecovery extends DefaultErrorStrategy {
     TokenStream tokens = parser.getInputStream();
     ParserRuleContext rule = parser.getContext();
     if (rule instanceof StatementContext || rule instanceof ClauseLineContext) {
+      if (tokens.LA(1) != LBRACE) {
+        spoil(rule, mistake);
+      }
       skipLine(tokens);
       endErrorCondition(parser);
       return;
@@ -89,6 +94,41 @@ final class LineRecovery extends DefaultErrorStrategy {
     while (!endsWords(tokens.LA(1)) && !opensClauseOrRemark(tokens.LA(1))) {
       tokens.consume();
     }
+  }
+
+  /**
+   * Marks what was read right before a mistake as not read: {@code at 5' -6"} is no place at 5'.
+   * After an argument a stray word or number spoils nothing, since rather a clause word is missing.
+   */
+  private static void spoil(ParserRuleContext rule, RecognitionException mistake) {
+    ParserRuleContext last =
+        rule instanceof StatementContext
+            ? lastPart((ParserRuleContext) rule.getChild(0), null)
+            : rule;
+    while (last instanceof TailContext || last instanceof HeadingContext || last == rule) {
+      ParserRuleContext inner = lastPart(last, null);
+      last = inner == null ? lastPart(last.getParent(), last) : inner;
+    }
+    int found = mistake.getOffendingToken().getType();
+    boolean spoilt =
+        last instanceof ClauseContext
+            || last instanceof ExpressionContext && found != NAME
+            || last instanceof PhraseContext
+            || (last instanceof NameContext || last instanceof SelectionContext) && found == FAULT;
+    if (spoilt) {
+      last.exception = mistake;
+    }
+  }
+
+  /** The last rule read inside another, before the given one. */
+  private static ParserRuleContext lastPart(ParserRuleContext outer, ParserRuleContext before) {
+    ParserRuleContext last = null;
+    for (int i = 0; i < outer.getChildCount() && outer.getChild(i) != before; i++) {
+      if (outer.getChild(i) instanceof ParserRuleContext part) {
+        last = part;
+      }
+    }
+    return last;
   }
 
   private static boolean opensClauseOrRemark(int type) {
@@ -134,7 +174,7 @@ final class LineRecovery extends DefaultErrorStrategy {
       Parser parser, RecognitionException mistake, WallToken found, WallToken before) {
     Token keyword = Expectations.keyword(parser.getContext());
     int type = found.getType();
-    if (type == LBRACE && keyword != null) {
+    if (type == LBRACE && parser.getContext() instanceof StatementContext) {
       WallToken word = (WallToken) keyword;
       return new BlockNotTaken(new Word(word.getText(), false, word.range()), found.range());
     }

@@ -39,6 +39,47 @@ public final class ParsedFile {
     return new ParsedFile(text, segments.isEmpty() ? List.of(empty()) : segments);
   }
 
+  /**
+   * The file after an edit: the text from {@code start} to {@code end} gives way to {@code
+   * replacement}.
+   *
+   * @throws IndexOutOfBoundsException if there is no such stretch of text
+   */
+  public ParsedFile edit(int start, int end, String replacement) {
+    String edited =
+        new StringBuilder(text.length() - (end - start) + replacement.length())
+            .append(text, 0, start)
+            .append(replacement)
+            .append(text, end, text.length())
+            .toString();
+    if (edited.isEmpty() || Math.max(edited.length(), text.length()) > SyntaxLimits.FILE_LENGTH) {
+      return parse(edited);
+    }
+    int shift = edited.length() - text.length();
+    // where a segment ends may hang on the first words of the next, so begin one early
+    int first = Math.max(0, segmentAt(start - 1) - 1);
+    List<Segment> after = new ArrayList<>(segments.subList(0, first));
+    SegmentCutter cutter = new SegmentCutter(edited, starts[first]);
+    int kept = segments.size();
+    while (cutter.hasNext()) {
+      SegmentCutter.Cut cut = cutter.next();
+      int next = after.size();
+      boolean untouched =
+          cut.end() <= start && next < segments.size() && cut.end() == starts[next + 1];
+      after.add(untouched ? segments.get(next) : SegmentReader.read(edited, cut));
+      int before = cut.end() - shift;
+      if (before >= end && before < text.length()) {
+        int same = Arrays.binarySearch(starts, before);
+        if (same >= 0) {
+          kept = same;
+          break;
+        }
+      }
+    }
+    after.addAll(segments.subList(kept, segments.size()));
+    return new ParsedFile(edited, after);
+  }
+
   private static Segment empty() {
     return new Segment("", List.of(), List.of(), List.of());
   }
@@ -75,6 +116,43 @@ public final class ParsedFile {
     int start = starts[segmentIndex];
     return new TextRange(start + range.start(), start + range.end());
   }
+
+  /**
+   * All tokens of a segment in order, comments among them; what lies between is white space. Ranges
+   * count from the segment's start.
+   */
+  public List<Token> tokens(int segmentIndex) {
+    Segment segment = segments.get(segmentIndex);
+    boolean unread = segment.text().length() > SyntaxLimits.FILE_LENGTH;
+    return segment.text().isEmpty() || unread ? List.of() : SegmentReader.tokens(segment.text());
+  }
+
+  /**
+   * All problems of the file in order, up to {@link SyntaxLimits#PROBLEMS_PER_FILE} and then one
+   * that says so.
+   */
+  public List<FileProblem> problems() {
+    List<FileProblem> problems = new ArrayList<>();
+    for (int i = 0; i < segments.size(); i++) {
+      for (SyntaxProblem problem : segments.get(i).problems()) {
+        if (problems.size() == SyntaxLimits.PROBLEMS_PER_FILE) {
+          TextRange range = problem.range();
+          problem = new SyntaxProblem.TooMuch("problems", SyntaxLimits.PROBLEMS_PER_FILE, range);
+          problems.add(new FileProblem(i, problem));
+          return List.copyOf(problems);
+        }
+        problems.add(new FileProblem(i, problem));
+      }
+    }
+    return List.copyOf(problems);
+  }
+
+  /**
+   * A problem and the segment it is in.
+   *
+   * @param problem its range counts from the start of that segment
+   */
+  public record FileProblem(int segment, SyntaxProblem problem) {}
 
   /** Where lines start. */
   public LineTable lines() {

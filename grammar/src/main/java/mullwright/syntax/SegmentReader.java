@@ -21,11 +21,35 @@ final class SegmentReader {
       parser.setErrorHandler(recovery);
       WallParser.SegmentContext tree = parser.segment();
       problems.addAll(recovery.problems());
-      statements = new StatementBuilder(step.comments(), typed.tokens(), problems).build(tree);
+      statements = new StatementBuilder(step.comments(), typed, problems).build(tree);
     }
     problems.sort(Comparator.comparingInt(problem -> problem.range().start()));
     return new Segment(
         text.substring(cut.start(), cut.end()), statements, step.comments(), limited(problems));
+  }
+
+  /** All tokens of a segment's text. */
+  static List<Token> tokens(String text) {
+    SegmentCutter.Cut cut = new SegmentCutter(text, 0).next();
+    TokenStep step = new TokenStep(cut);
+    TypedTokens typed = step.run();
+    List<Token> tokens = new ArrayList<>();
+    for (Comment comment : step.comments()) {
+      TokenKind kind = comment.documents() ? TokenKind.DOCUMENTATION : TokenKind.COMMENT;
+      tokens.add(new Token(kind, comment.range()));
+    }
+    for (WallToken token : typed.tokens()) {
+      if (token.end() > token.start() && token.getType() != WallParser.NL) {
+        tokens.add(new Token(TokenKind.of(token.getType()), token.range()));
+      }
+    }
+    for (WallToken token : typed.dropped()) {
+      if (token.getType() != WallParser.NL) {
+        tokens.add(new Token(TokenKind.FAULT, token.range()));
+      }
+    }
+    tokens.sort(Comparator.comparingInt(token -> token.range().start()));
+    return List.copyOf(tokens);
   }
 
   private static List<SyntaxProblem> limited(List<SyntaxProblem> problems) {

@@ -21,13 +21,15 @@ import org.antlr.v4.runtime.tree.TerminalNode;
  * <p>A statement is always built, with those of its arguments and clauses that were read whole.
  */
 final class StatementBuilder extends WallParserBaseVisitor<Statement> {
+  private final TypedTokens typed;
   private final Documentation documentation;
   private final List<SyntaxProblem> problems;
   private final PartBuilder parts;
   private final ClauseBuilder clauseBuilder;
 
-  StatementBuilder(List<Comment> comments, List<WallToken> tokens, List<SyntaxProblem> problems) {
-    this.documentation = new Documentation(comments, tokens);
+  StatementBuilder(List<Comment> comments, TypedTokens typed, List<SyntaxProblem> problems) {
+    this.typed = typed;
+    this.documentation = new Documentation(comments, typed.tokens());
     this.problems = problems;
     this.parts = new PartBuilder(problems);
     this.clauseBuilder = new ClauseBuilder(parts);
@@ -348,7 +350,7 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
       } else if (part instanceof RemarkContext remark) {
         remark(remark);
       } else if (part instanceof BlockContext context) {
-        block = block(context, kind);
+        block = block(context);
       } else if (part instanceof TailContext
           || part instanceof HeadingContext
           || part instanceof ClauseLinesContext
@@ -388,13 +390,13 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
     }
   }
 
-  private Block block(BlockContext context, StatementKind kind) {
+  private Block block(BlockContext context) {
     TerminalNode brace = context.LBRACE();
     TerminalNode end = context.RBRACE();
     if (brace == null || end == null) {
       return null;
     }
-    BlockKind inside = kind.opens().orElse(BlockKind.FILE);
+    BlockKind inside = typed.blockAt(range(brace).start());
     boolean closed = range(end).length() > 0;
     return new Block(inside, statements(context.statement()), closed, range(brace).to(range(end)));
   }

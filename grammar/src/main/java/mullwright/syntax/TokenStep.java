@@ -58,7 +58,7 @@ final class TokenStep {
       switch (token.getType()) {
         case NL -> at++;
         case RBRACE -> closeBrace();
-        case LBRACE -> openBrace(null, null);
+        case LBRACE -> braceWithoutWord();
         default -> line();
       }
     }
@@ -144,6 +144,16 @@ final class TokenStep {
     } else {
       endLine();
     }
+  }
+
+  /** The innermost block of statements. */
+  private BlockKind block() {
+    for (OpenBrace brace : open) {
+      if (brace.inside() != null) {
+        return brace.inside();
+      }
+    }
+    return BlockKind.FILE;
   }
 
   private void statement(BlockKind block, List<WallToken> line) {
@@ -250,10 +260,19 @@ final class TokenStep {
     }
   }
 
+  /** A brace at the start of a line: the parser tells of it, unless nothing is read here. */
+  private void braceWithoutWord() {
+    WallToken brace = tokens.get(at);
+    if (!open.isEmpty() && open.peek().skipped()) {
+      out.add(brace.part(UNKNOWN, brace.start(), brace.start()));
+    }
+    openBrace(null, null);
+  }
+
   private void openBrace(BlockKind inside, StatementKind clausesOf) {
     WallToken brace = tokens.get(at++);
     if (open.size() < SyntaxLimits.NESTING) {
-      out.add(brace);
+      out.addBrace(brace, inside == null ? block() : inside);
       open.push(new OpenBrace(brace, inside, clausesOf));
       return;
     }

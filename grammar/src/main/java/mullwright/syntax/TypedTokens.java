@@ -1,13 +1,17 @@
 package mullwright.syntax;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What the token step collects while it goes through a segment: typed tokens and mistakes. */
 final class TypedTokens {
   private final List<WallToken> tokens = new ArrayList<>();
   private final List<WallToken> dropped = new ArrayList<>();
   private final List<SyntaxProblem> problems = new ArrayList<>();
+
+  private final Map<Integer, BlockKind> blocks = new HashMap<>();
 
   void add(WallToken token) {
     tokens.add(token);
@@ -26,6 +30,17 @@ final class TypedTokens {
 
   void report(SyntaxProblem problem) {
     problems.add(problem);
+  }
+
+  /** Adds an opening brace and what it opens. */
+  void addBrace(WallToken brace, BlockKind inside) {
+    blocks.put(brace.start(), inside);
+    add(brace);
+  }
+
+  /** What kind of block the brace that starts there opens. */
+  BlockKind blockAt(int start) {
+    return blocks.get(start);
   }
 
   SyntaxProblem lastProblem() {
