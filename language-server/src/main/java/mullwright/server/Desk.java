@@ -1,0 +1,20 @@
+package mullwright.server;
+
+import java.util.List;
+import java.util.Optional;
+import mullwright.workspace.Cancel;
+
+/** What a feature has before it when it answers: the texts, the client, the way to give up. */
+public interface Desk {
+  /** What the client can take. */
+  Client client();
+
+  /** Asked in loops; true once nobody wants the answer. */
+  Cancel cancel();
+
+  /** The file of that address, open or on disk; empty if there is none. */
+  Optional<Document> document(String address);
+
+  /** Every workspace as it stands now. */
+  List<View> views();
+}

@@ -1,0 +1,65 @@
+package mullwright.server;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.check.Finding;
+import mullwright.check.Severity;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticRelatedInformation;
+import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.DiagnosticTag;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.Range;
+
+/** Findings as the protocol's diagnostics. */
+public final class Diagnostics {
+  private static final String UNUSED = "unused";
+
+  private Diagnostics() {}
+
+  /**
+   * The diagnostics of a document.
+   *
+   * @param findings those that stand in it
+   */
+  static List<Diagnostic> of(Document document, List<Finding> findings, Client client) {
+    boolean related = client.can("textDocument.publishDiagnostics.relatedInformation");
+    List<Diagnostic> diagnostics = new ArrayList<>(findings.size());
+    for (Finding finding : findings) {
+      document
+          .range(finding.origin())
+          .map(range -> of(finding, range, document.view(), related))
+          .ifPresent(diagnostics::add);
+    }
+    return diagnostics;
+  }
+
+  /** One finding as a diagnostic. */
+  public static Diagnostic of(Finding finding, Range range, View view, boolean related) {
+    Diagnostic diagnostic =
+        new Diagnostic(range, finding.message(), severity(finding.severity()), "mullwright");
+    diagnostic.setCode(finding.rule());
+    if (finding.rule().equals(UNUSED)) {
+      diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));
+    }
+    if (related && !finding.related().isEmpty()) {
+      List<DiagnosticRelatedInformation> places = new ArrayList<>();
+      for (Finding.Related other : finding.related()) {
+        Optional<Location> location = view.location(other.origin());
+        location.ifPresent(
+            at -> places.add(new DiagnosticRelatedInformation(at, other.word())));
+      }
+      diagnostic.setRelatedInformation(places);
+    }
+    return diagnostic;
+  }
+
+  private static DiagnosticSeverity severity(Severity severity) {
+    return switch (severity) {
+      case ERROR -> DiagnosticSeverity.Error;
+      case WARNING -> DiagnosticSeverity.Warning;
+      case INFORMATION -> DiagnosticSeverity.Information;
+    };
+  }
+}

@@ -1,0 +1,57 @@
+package mullwright.server;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import mullwright.workspace.DiskFiles;
+import mullwright.workspace.MemoryFiles;
+import mullwright.workspace.Workspace;
+
+/** One workspace of the session with the client's spelling of its addresses. */
+final class Root {
+  private final Path folder;
+  private final Workspace workspace;
+  private final Map<String, String> spelled = new ConcurrentHashMap<>();
+
+  private Root(Path folder, Workspace workspace) {
+    this.folder = folder;
+    this.workspace = workspace;
+  }
+
+  /** A folder of the disk. */
+  static Root of(Path folder) {
+    return new Root(folder, new Workspace(new DiskFiles(folder)));
+  }
+
+  /** A text that has no folder, such as a new buffer nobody saved yet. */
+  static Root ofBuffer() {
+    return new Root(null, new Workspace(new MemoryFiles(Map.of())));
+  }
+
+  Workspace workspace() {
+    return workspace;
+  }
+
+  /** The folder, if it is one of the disk. */
+  Optional<Path> folder() {
+    return Optional.ofNullable(folder);
+  }
+
+  /** Remembers how the client spells the address of a path. */
+  void spell(String path, String address) {
+    spelled.put(path, address);
+  }
+
+  String address(String path) {
+    String known = spelled.get(path);
+    if (known != null) {
+      return known;
+    }
+    return folder == null ? "untitled:" + path : Addresses.of(folder.resolve(path));
+  }
+
+  View view(PositionEncoding encoding) {
+    return new View(workspace.snapshot(), this::address, encoding);
+  }
+}

@@ -1,0 +1,148 @@
+package mullwright.server;
+
+import com.google.gson.JsonObject;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.IntConsumer;
+import mullwright.workspace.Cancel;
+import org.eclipse.lsp4j.jsonrpc.Endpoint;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethod;
+import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethodProvider;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+
+/**
+ * The table of methods: hands what comes over the wire to the worker, in order, and guards the
+ * phases of the talk (LSP 3.17, "Lifecycle Messages").
+ *
+ * <p>Called by the reader's thread only, which it never keeps waiting.
+ */
+final class Service implements Endpoint, JsonRpcMethodProvider {
+  private static final String INITIALIZE = "initialize";
+  private static final String SHUTDOWN = "shutdown";
+  private static final String EXIT = "exit";
+
+  private final Map<String, Route<?>> routes = new LinkedHashMap<>();
+  private final List<Feature> features;
+  private final Worker worker;
+  private final Notices notices;
+  private final IntConsumer atExit;
+  private volatile Phase phase = Phase.BEFORE;
+
+  private enum Phase {
+    BEFORE,
+    OPEN,
+    SHUT
+  }
+
+  /**
+   * @param notices takes what is told without being asked
+   * @param atExit told the exit code when the client says {@code exit}
+   */
+  Service(List<Feature> features, Worker worker, Notices notices, IntConsumer atExit) {
+    this.features = features;
+    this.worker = worker;
+    this.notices = notices;
+    this.atExit = atExit;
+    for (Feature feature : features) {
+      for (Route<?> route : feature.routes()) {
+        if (routes.put(route.method(), route) != null) {
+          throw new IllegalStateException("two features answer " + route.method());
+        }
+      }
+    }
+  }
+
+  @Override
+  public Map<String, JsonRpcMethod> supportedMethods() {
+    Map<String, JsonRpcMethod> methods = new LinkedHashMap<>();
+    methods.put(INITIALIZE, JsonRpcMethod.request(INITIALIZE, JsonObject.class, JsonObject.class));
+    methods.put(SHUTDOWN, JsonRpcMethod.request(SHUTDOWN, Object.class));
+    methods.put(EXIT, JsonRpcMethod.notification(EXIT));
+    routes.forEach(
+        (name, route) ->
+            methods.put(name, JsonRpcMethod.request(name, Object.class, route.parameters())));
+    notices
+        .parameters()
+        .forEach((name, type) -> methods.put(name, JsonRpcMethod.notification(name, type)));
+    return methods;
+  }
+
+  @Override
+  public CompletableFuture<?> request(String method, Object parameters) {
+    if (phase == Phase.SHUT) {
+      return refused(ResponseErrorCode.InvalidRequest, "The server is shut down.");
+    }
+    if (method.equals(INITIALIZE)) {
+      return initialize(parameters);
+    }
+    if (phase == Phase.BEFORE) {
+      return refused(
+          ResponseErrorCode.ServerNotInitialized, "'" + method + "' came before 'initialize'.");
+    }
+    if (method.equals(SHUTDOWN)) {
+      phase = Phase.SHUT;
+      return answered(cancel -> null);
+    }
+    Route<?> route = routes.get(method);
+    if (route == null) {
+      return refused(ResponseErrorCode.MethodNotFound, "'" + method + "' is not offered.");
+    }
+    return answered(cancel -> route.answer(parameters, notices.session().desk(cancel)));
+  }
+
+  private CompletableFuture<?> initialize(Object parameters) {
+    if (phase != Phase.BEFORE) {
+      return refused(ResponseErrorCode.InvalidRequest, "'initialize' came twice.");
+    }
+    if (!(parameters instanceof JsonObject said)) {
+      return refused(ResponseErrorCode.InvalidParams, "'initialize' lacks its parameters.");
+    }
+    Session session = notices.begin(new Client(said));
+    phase = Phase.OPEN;
+    return CompletableFuture.completedFuture(Capabilities.of(session, features));
+  }
+
+  /** Answers on the worker; the future is the way to take the question back. */
+  private CompletableFuture<Object> answered(Answer answer) {
+    CompletableFuture<Object> future = new CompletableFuture<>();
+    Cancel cancel = future::isCancelled;
+    worker.ask(
+        () -> {
+          try {
+            cancel.check();
+            future.complete(answer.under(cancel));
+          } catch (Throwable fault) {
+            // whatever goes wrong in one answer costs that answer only
+            future.completeExceptionally(fault);
+          }
+        });
+    return future;
+  }
+
+  private interface Answer {
+    Object under(Cancel cancel);
+  }
+
+  private static CompletableFuture<Object> refused(ResponseErrorCode code, String why) {
+    return CompletableFuture.failedFuture(
+        new ResponseErrorException(new ResponseError(code, why, null)));
+  }
+
+  /** True once the client has asked for the end. */
+  boolean isShut() {
+    return phase == Phase.SHUT;
+  }
+
+  @Override
+  public void notify(String method, Object parameters) {
+    if (method.equals(EXIT)) {
+      atExit.accept(phase == Phase.SHUT ? 0 : 1);
+    } else if (phase == Phase.OPEN) {
+      notices.take(method, parameters);
+    }
+  }
+}

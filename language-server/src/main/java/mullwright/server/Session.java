@@ -1,0 +1,142 @@
+package mullwright.server;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.workspace.Cancel;
+import mullwright.workspace.Workspace;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+
+/**
+ * What the client has told since it began the talk: its abilities, its folders, the documents it
+ * has open. Only the worker touches it.
+ */
+final class Session {
+  private final Client client;
+  private final PositionEncoding encoding;
+  private final Roots roots = new Roots();
+  private final Map<String, Open> open = new LinkedHashMap<>();
+
+  /** A document the client has open, and its version. */
+  record Open(String address, Roots.Held held, Integer version) {}
+
+  Session(Client client) {
+    this.client = client;
+    this.encoding = PositionEncoding.chosen(client.words("general.positionEncodings"));
+    client.folders().forEach(roots::add);
+  }
+
+  Client client() {
+    return client;
+  }
+
+  PositionEncoding encoding() {
+    return encoding;
+  }
+
+  /** The documents the client has open, in the order they were opened. */
+  List<Open> open() {
+    return List.copyOf(open.values());
+  }
+
+  /** The document of that address, if it is open. */
+  Optional<Open> open(String address) {
+    return Optional.ofNullable(open.get(address));
+  }
+
+  void didOpen(String address, Integer version, String text) {
+    Roots.Held held = roots.hold(address);
+    held.root().spell(held.path(), address);
+    open.put(address, new Open(address, held, version));
+    held.root().workspace().open(held.path(), text);
+    // a client that watches no files still sees what changed on disk whenever it opens one
+    held.root().workspace().lookAgain();
+  }
+
+  /** Applies the changes one after the other; a document that is not open is left alone. */
+  void didChange(
+      String address, Integer version, List<TextDocumentContentChangeEvent> changes) {
+    Open was = open.get(address);
+    if (was == null) {
+      return;
+    }
+    open.put(address, new Open(address, was.held, version));
+    for (TextDocumentContentChangeEvent change : changes) {
+      apply(was.held, change);
+    }
+  }
+
+  private void apply(Roots.Held held, TextDocumentContentChangeEvent change) {
+    Workspace workspace = held.root().workspace();
+    Range range = change.getRange();
+    if (range == null) {
+      workspace.open(held.path(), change.getText());
+      return;
+    }
+    Document document = held.root().view(encoding).document(held.path()).orElseThrow();
+    int start = document.offset(range.getStart());
+    int end = document.offset(range.getEnd());
+    workspace.change(held.path(), Math.min(start, end), Math.max(start, end), change.getText());
+  }
+
+  void didClose(String address) {
+    Open was = open.remove(address);
+    if (was != null) {
+      was.held.root().workspace().close(was.held.path());
+      roots.release(address);
+    }
+  }
+
+  /** Looks at the disk again, in all workspaces. */
+  void lookAgain() {
+    roots.all().forEach(root -> root.workspace().lookAgain());
+  }
+
+  /** Takes folders in and lets others go; open documents move to the workspace they now belong to. */
+  void changeFolders(List<String> added, List<String> removed) {
+    removed.forEach(roots::remove);
+    added.forEach(roots::add);
+    for (Open was : new ArrayList<>(open.values())) {
+      Roots.Held held = roots.hold(was.address);
+      if (held.root() != was.held.root()) {
+        String text = was.held.root().workspace().snapshot().file(was.held.path()).orElseThrow().text();
+        was.held.root().workspace().close(was.held.path());
+        held.root().spell(held.path(), was.address);
+        held.root().workspace().open(held.path(), text);
+        open.put(was.address, new Open(was.address, held, was.version));
+      }
+    }
+  }
+
+  /** What a feature has before it, answering under that token. */
+  Desk desk(Cancel cancel) {
+    return new Desk() {
+      @Override
+      public Client client() {
+        return client;
+      }
+
+      @Override
+      public Cancel cancel() {
+        return cancel;
+      }
+
+      @Override
+      public Optional<Document> document(String address) {
+        return roots.find(address)
+            .flatMap(held -> held.root().view(encoding).document(held.path()));
+      }
+
+      @Override
+      public List<View> views() {
+        List<View> views = new ArrayList<>();
+        roots.all().forEach(root -> views.add(root.view(encoding)));
+        return Collections.unmodifiableList(views);
+      }
+    };
+  }
+}

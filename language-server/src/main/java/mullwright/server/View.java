@@ -1,0 +1,31 @@
+package mullwright.server;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import mullwright.model.Origin;
+import mullwright.workspace.Snapshot;
+import org.eclipse.lsp4j.Location;
+
+/**
+ * A workspace at one moment as the client sees it.
+ *
+ * @param addresses the client's spelling of a path's address
+ */
+public record View(
+    Snapshot snapshot, UnaryOperator<String> addresses, PositionEncoding encoding) {
+
+  /** The document of a path, empty if there is no such file. */
+  public Optional<Document> document(String path) {
+    return snapshot
+        .file(path)
+        .map(file -> new Document(this, addresses.apply(path), path, file));
+  }
+
+  /** Where an origin stands, empty if its file or segment is gone. */
+  public Optional<Location> location(Origin origin) {
+    return document(origin.file())
+        .flatMap(
+            document ->
+                document.range(origin).map(range -> new Location(document.address(), range)));
+  }
+}

@@ -1,0 +1,108 @@
+package mullwright.server;
+
+import java.io.BufferedInputStream;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.concurrent.CompletionException;
+import org.eclipse.lsp4j.jsonrpc.Endpoint;
+import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
+import org.eclipse.lsp4j.jsonrpc.MessageIssueHandler;
+import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethodProvider;
+import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
+import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
+import org.eclipse.lsp4j.jsonrpc.json.StreamMessageProducer;
+import org.eclipse.lsp4j.jsonrpc.messages.MessageIssue;
+import org.eclipse.lsp4j.jsonrpc.messages.RequestMessage;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+
+/**
+ * The wire between a client and a service, put together from LSP4J's parts.
+ *
+ * <p>LSP4J's own launcher finds methods by reflection and speaks to the client through a proxy,
+ * which together are a third of a cold start; here the service brings its table of methods and
+ * sends through {@link Endpoint#notify}. No stack trace goes over the wire.
+ */
+final class Wire {
+  private static final int BUFFER = 1 << 16;
+
+  private final StreamMessageProducer reader;
+  private final Remote remote;
+
+  <S extends Endpoint & JsonRpcMethodProvider> Wire(
+      InputStream in, OutputStream out, S service, Log log) {
+    MessageJsonHandler json =
+        new MessageJsonHandler(service.supportedMethods(), LeanAdapters::register);
+    this.remote = new Remote(new StreamMessageConsumer(out, json), service, log);
+    json.setMethodProvider(remote);
+    remote.setJsonHandler(json);
+    this.reader = new Reader(new BufferedInputStream(in, BUFFER), json, remote, log);
+  }
+
+  /** The client. */
+  Endpoint client() {
+    return remote;
+  }
+
+  /** Reads messages and hands them to the service until the input or the talk ends. */
+  void listen() {
+    reader.listen(remote);
+  }
+
+  /** Stops reading after the message in hand. */
+  void hangUp() {
+    reader.close();
+  }
+
+  /** Reads on after what cannot be read, and says so once. */
+  private static final class Reader extends StreamMessageProducer {
+    private final Log log;
+
+    Reader(InputStream in, MessageJsonHandler json, MessageIssueHandler issues, Log log) {
+      super(in, json, issues);
+      this.log = log;
+    }
+
+    @Override
+    protected void fireError(Throwable error) {
+      log.unreadable("A message could not be read and is passed over: " + error.getMessage());
+    }
+  }
+
+  private static final class Remote extends RemoteEndpoint {
+    private final MessageConsumer out;
+
+    Remote(MessageConsumer out, Endpoint service, Log log) {
+      super(out, service, fault -> error(fault, log));
+      this.out = out;
+    }
+
+    private static ResponseError error(Throwable fault, Log log) {
+      Throwable cause =
+          fault instanceof CompletionException && fault.getCause() != null
+              ? fault.getCause()
+              : fault;
+      if (cause instanceof ResponseErrorException refusal) {
+        return refusal.getResponseError();
+      }
+      log.fault("Answering", cause);
+      return new ResponseError(ResponseErrorCode.InternalError, "Internal error: " + cause, null);
+    }
+
+    @Override
+    protected void handleRequestIssues(RequestMessage request, List<MessageIssue> issues) {
+      String what = issues.get(0).getText();
+      Exception cause = issues.get(0).getCause();
+      ResponseError error =
+          new ResponseError(
+              issues.get(0).getIssueCode(),
+              "The parameters of '" + request.getMethod() + "' cannot be read: " + what
+                  + (cause == null ? "" : " " + cause.getMessage()),
+              null);
+      out.consume(createErrorResponseMessage(request, error));
+    }
+  }
+}

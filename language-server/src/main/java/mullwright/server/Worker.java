@@ -1,0 +1,95 @@
+package mullwright.server;
+
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * The one thread that computes: takes jobs in the order they came and, between them, brings up to
+ * date what edits made stale.
+ *
+ * <p>Edits that wait are applied one after the other before anything is computed for them, so a
+ * burst of typing costs one check. There is no timer. An edit is known to {@link #editWaits} from
+ * the moment the reader hands it over, which is how a running computation learns that it is stale.
+ */
+final class Worker {
+  /** So many answers may go before what edits made stale; then it is due. */
+  private static final int PATIENCE = 16;
+
+  private static final long LAST_WORDS_MILLIS = 2000;
+
+  private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
+  private final AtomicInteger editsWaiting = new AtomicInteger();
+  private final Upkeep upkeep;
+  private final Thread thread;
+  private volatile boolean open = true;
+
+  /** What is done between jobs. */
+  interface Upkeep {
+    /** True if {@link #run} has something to do. */
+    boolean due();
+
+    /** Does it; gives up early, and stays due, once {@link Worker#editWaits}. */
+    void run();
+  }
+
+  Worker(Upkeep upkeep) {
+    this.upkeep = upkeep;
+    this.thread = new Thread(this::work, "mullwright-worker");
+    thread.setDaemon(true);
+  }
+
+  void start() {
+    thread.start();
+  }
+
+  /** Queues a job that changes a text. Jobs must not throw. */
+  void edit(Runnable job) {
+    editsWaiting.incrementAndGet();
+    jobs.add(
+        () -> {
+          editsWaiting.decrementAndGet();
+          job.run();
+        });
+  }
+
+  /** Queues a job that changes nothing. Jobs must not throw. */
+  void ask(Runnable job) {
+    jobs.add(job);
+  }
+
+  /** True if an edit has come that is not yet applied. */
+  boolean editWaits() {
+    return editsWaiting.get() > 0;
+  }
+
+  /** Ends the thread after the jobs that wait, or soon if they take long. */
+  void end() {
+    jobs.add(() -> open = false);
+    try {
+      thread.join(LAST_WORDS_MILLIS);
+    } catch (InterruptedException hurried) {
+      Thread.currentThread().interrupt();
+    }
+    open = false;
+  }
+
+  private void work() {
+    int answered = 0;
+    try {
+      while (open) {
+        boolean mayRun = upkeep.due() && !editWaits() && (jobs.isEmpty() || answered >= PATIENCE);
+        if (mayRun) {
+          upkeep.run();
+          answered = 0;
+        } else {
+          boolean kept = upkeep.due();
+          jobs.take().run();
+          answered = kept ? answered + 1 : 0;
+        }
+      }
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

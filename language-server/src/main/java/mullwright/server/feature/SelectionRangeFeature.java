@@ -1,0 +1,96 @@
+package mullwright.server.feature;
+
+import com.google.auto.service.AutoService;
+import com.google.gson.JsonObject;
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.server.Client;
+import mullwright.server.Document;
+import mullwright.server.Feature;
+import mullwright.server.Route;
+import mullwright.syntax.Block;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.Statement;
+import mullwright.syntax.TextRange;
+import mullwright.workspace.Cancel;
+import mullwright.workspace.Cursor;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.SelectionRange;
+import org.eclipse.lsp4j.SelectionRangeParams;
+
+/**
+ * Grows a selection by the tree: word, clause, statement, inside of the block, block, file.
+ *
+ * <p>Answers {@code textDocument/selectionRange} (LSP 3.17).
+ */
+@AutoService(Feature.class)
+public final class SelectionRangeFeature implements Feature {
+  @Override
+  public List<Route<?>> routes() {
+    return List.of(
+        Route.ofDocument(
+            "textDocument/selectionRange",
+            SelectionRangeParams.class,
+            SelectionRangeParams::getTextDocument,
+            (parameters, document, desk) ->
+                all(document, Route.needed(parameters.getPositions(), "positions"), desk.cancel())));
+  }
+
+  @Override
+  public void advertise(Client client, JsonObject server) {
+    server.addProperty("selectionRangeProvider", true);
+  }
+
+  private static List<SelectionRange> all(
+      Document document, List<Position> positions, Cancel cancel) {
+    List<SelectionRange> all = new ArrayList<>();
+    for (Position position : positions) {
+      cancel.check();
+      all.add(ranges(document, document.offset(position)));
+    }
+    return all;
+  }
+
+  static SelectionRange ranges(Document document, int offset) {
+    SelectionRange range = null;
+    for (TextRange around : around(document, offset)) {
+      range = new SelectionRange(document.range(around.start(), around.end()), range);
+    }
+    return range;
+  }
+
+  /** The ranges around an offset, counted from the start of the file, widest first, each once. */
+  private static List<TextRange> around(Document document, int offset) {
+    ParsedFile file = document.file();
+    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    List<TextRange> ranges = new ArrayList<>();
+    ranges.add(new TextRange(0, file.text().length()));
+    for (Statement statement : cursor.enclosing()) {
+      add(ranges, file.absolute(cursor.segment(), statement.range()));
+      if (statement.block().isPresent()) {
+        Block block = statement.block().get();
+        TextRange braces = block.range();
+        int end = block.closed() ? braces.end() - 1 : braces.end();
+        if (braces.start() + 1 <= cursor.offset() && cursor.offset() <= end) {
+          add(ranges, file.absolute(cursor.segment(), braces));
+          add(
+              ranges,
+              file.absolute(cursor.segment(), new TextRange(braces.start() + 1, Math.max(braces.start() + 1, end))));
+        }
+      }
+    }
+    cursor
+        .clause()
+        .ifPresent(clause -> add(ranges, file.absolute(cursor.segment(), clause.range())));
+    cursor.leaf().ifPresent(leaf -> add(ranges, file.absolute(cursor.segment(), leaf.range())));
+    return ranges;
+  }
+
+  /** Adds a range if it lies within the last and is not the same. */
+  private static void add(List<TextRange> ranges, TextRange range) {
+    TextRange last = ranges.get(ranges.size() - 1);
+    if (last.start() <= range.start() && range.end() <= last.end() && !last.equals(range)) {
+      ranges.add(range);
+    }
+  }
+}

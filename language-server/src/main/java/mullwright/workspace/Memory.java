@@ -1,0 +1,26 @@
+package mullwright.workspace;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * What was computed last for each file, for the next snapshot to take over if it still holds.
+ *
+ * <p>It only ever saves work: a snapshot asks each remembered reading whether it was made from the
+ * very same texts.
+ */
+final class Memory {
+  private final Map<String, Reading> last = new ConcurrentHashMap<>();
+
+  Reading last(String path) {
+    return last.get(path);
+  }
+
+  void remember(String path, Reading reading) {
+    last.put(path, reading);
+  }
+
+  void forget(String path) {
+    last.remove(path);
+  }
+}

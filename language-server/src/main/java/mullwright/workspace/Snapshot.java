@@ -1,0 +1,132 @@
+package mullwright.workspace;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import mullwright.check.Finding;
+import mullwright.model.Model;
+import mullwright.model.Origin;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.TextRange;
+
+/**
+ * All texts at one moment and what follows from them.
+ *
+ * <p>Never changes: the same question has the same answer. What nobody asks for is not computed;
+ * what was made from the very same texts in an earlier snapshot is taken over. Safe for any thread.
+ */
+public final class Snapshot {
+  private final Files files;
+  private final Map<String, ParsedFile> buffers;
+  private final Disk disk;
+  private final Memory memory;
+  private final Map<String, Reading> readings = new ConcurrentHashMap<>();
+
+  Snapshot(Files files, Map<String, ParsedFile> buffers, Disk disk, Memory memory) {
+    this.files = files;
+    this.buffers = Map.copyOf(buffers);
+    this.disk = disk;
+    this.memory = memory;
+  }
+
+  Map<String, ParsedFile> buffers() {
+    return buffers;
+  }
+
+  Disk disk() {
+    return disk;
+  }
+
+  /** The paths of the open buffers, in alphabetical order. */
+  public Set<String> open() {
+    return Collections.unmodifiableSet(new TreeSet<>(buffers.keySet()));
+  }
+
+  /** The tree of a file: of its buffer if one is open, else as it stands on disk. */
+  public Optional<ParsedFile> file(String path) {
+    ParsedFile buffer = buffers.get(path);
+    return buffer != null ? Optional.of(buffer) : disk.get(path).file();
+  }
+
+  /** What came of reading a file that is not open. */
+  Optional<Files.Read> read(String path) {
+    return buffers.containsKey(path) ? Optional.empty() : Optional.of(disk.get(path).read());
+  }
+
+  /** What a file and the files it uses say, with what follows; empty if there is no such file. */
+  public Optional<Reading> reading(String path) {
+    Reading known = readings.get(path);
+    if (known == null) {
+      Reading last = memory.last(path);
+      known = last != null && last.holdsIn(this) ? last : Reading.of(path, this, last).orElse(null);
+      if (known == null) {
+        return Optional.empty();
+      }
+      readings.put(path, known);
+      memory.remember(path, known);
+    }
+    return Optional.of(known);
+  }
+
+  /** The wall files of the workspace, open or on disk, in alphabetical order. */
+  public Collection<String> walls() {
+    Set<String> paths = new TreeSet<>(files.walls());
+    paths.addAll(buffers.keySet());
+    return Collections.unmodifiableSet(paths);
+  }
+
+  /**
+   * All findings of the given files and of what they use, each under the file it belongs to and
+   * once; within a file in the order of the text.
+   */
+  public Map<String, List<Finding>> findings(Collection<String> roots, Cancel cancel) {
+    Map<String, Set<Finding>> byFile = new LinkedHashMap<>();
+    for (String root : roots) {
+      byFile.computeIfAbsent(root, path -> new LinkedHashSet<>());
+      for (Finding finding : reading(root).map(r -> r.findings(cancel)).orElse(List.of())) {
+        byFile
+            .computeIfAbsent(finding.origin().file(), path -> new LinkedHashSet<>())
+            .add(finding);
+      }
+    }
+    Map<String, List<Finding>> ordered = new LinkedHashMap<>();
+    byFile.forEach(
+        (path, found) -> {
+          List<Finding> list = new ArrayList<>(found);
+          list.sort(TextOrder.OF_FINDINGS);
+          ordered.put(path, Collections.unmodifiableList(list));
+        });
+    return Collections.unmodifiableMap(ordered);
+  }
+
+  /** Where in its file an origin stands; empty if the file or the segment is gone. */
+  public Optional<FilePlace> place(Origin origin) {
+    return file(origin.file())
+        .filter(file -> origin.segment() < file.segments().size())
+        .map(
+            file -> {
+              TextRange range = file.absolute(origin.segment(), origin.range());
+              int length = file.text().length();
+              return new FilePlace(
+                  origin.file(), Math.min(range.start(), length), Math.min(range.end(), length));
+            });
+  }
+
+  /** What is under an offset of a file; empty if there is no such file. */
+  public Optional<Cursor> cursor(String path, int offset) {
+    return file(path).map(file -> Cursor.at(this, path, file, offset));
+  }
+
+  /** What the file says; an empty answer if there is no such file. */
+  public Optional<Model> model(String path) {
+    return reading(path).map(Reading::model);
+  }
+}
