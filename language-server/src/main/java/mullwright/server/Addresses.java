@@ -21,9 +21,7 @@ final class Addresses {
       // an authority (a share) or a query is beyond what Path.of takes; the path alone is meant
       URI plain = new URI("file", null, uri.getPath(), null);
       return Optional.of(Path.of(plain).toAbsolutePath().normalize());
-    } catch (URISyntaxException
-        | IllegalArgumentException
-        | FileSystemNotFoundException invalid) {
+    } catch (URISyntaxException | IllegalArgumentException | FileSystemNotFoundException invalid) {
       return Optional.empty();
     }
   }
@@ -32,7 +30,8 @@ final class Addresses {
   static String of(Path path) {
     String raw = path.toUri().getRawPath();
     // a folder that exists is spelled with a slash at its end, which no editor does
-    return "file://" + (raw.length() > 1 && raw.endsWith("/") ? raw.substring(0, raw.length() - 1) : raw);
+    return "file://"
+        + (raw.length() > 1 && raw.endsWith("/") ? raw.substring(0, raw.length() - 1) : raw);
   }
 
   /** The address of a path as text; of nonsense, the nonsense. */

@@ -23,7 +23,9 @@ public final class Client {
     this.said = parameters;
   }
 
-  /** True if the capability at that path is true: {@code textDocument.foldingRange.lineFoldingOnly}. */
+  /**
+   * True if the capability at that path is true: {@code textDocument.foldingRange.lineFoldingOnly}.
+   */
   public boolean can(String path) {
     return capability(path)
         .filter(JsonElement::isJsonPrimitive)

@@ -47,8 +47,7 @@ public final class Diagnostics {
       List<DiagnosticRelatedInformation> places = new ArrayList<>();
       for (Finding.Related other : finding.related()) {
         Optional<Location> location = view.location(other.origin());
-        location.ifPresent(
-            at -> places.add(new DiagnosticRelatedInformation(at, other.word())));
+        location.ifPresent(at -> places.add(new DiagnosticRelatedInformation(at, other.word())));
       }
       diagnostic.setRelatedInformation(places);
     }

@@ -30,8 +30,7 @@ public record Document(View view, String address, String path, ParsedFile file) 
       return lines.offset(line, 0);
     }
     CharSequence text = line(line);
-    return lines.start(line)
-        + view.encoding().units(text, Math.max(0, position.getCharacter()));
+    return lines.start(line) + view.encoding().units(text, Math.max(0, position.getCharacter()));
   }
 
   /** The position of an offset. */

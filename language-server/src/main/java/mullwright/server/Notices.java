@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import mullwright.check.Rules;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
@@ -30,8 +31,7 @@ final class Notices {
   /**
    * @param atOrphaned run when the process that started the server is gone
    */
-  Notices(
-      Worker worker, Publisher publisher, Log log, Outgoing outgoing, Runnable atOrphaned) {
+  Notices(Worker worker, Publisher publisher, Log log, Outgoing outgoing, Runnable atOrphaned) {
     this.worker = worker;
     this.publisher = publisher;
     this.log = log;
@@ -40,7 +40,7 @@ final class Notices {
   }
 
   Session begin(Client client) {
-    session = new Session(client);
+    session = new Session(client, Rules.find());
     publisher.begin(session, worker::editWaits);
     worker.start();
     return session;
@@ -129,16 +129,16 @@ final class Notices {
     }
   }
 
-  /** Ends the server with the process that started it, also where that one ends without a word. */
+  /**
+   * Ends the server with the process that started it, also where that one ends without a word. One
+   * that cannot be seen from here (the editor is in another container) cannot be watched.
+   */
   private void watchParent() {
     session
         .client()
         .process()
         .ifPresent(
-            id ->
-                ProcessHandle.of(id)
-                    .ifPresentOrElse(
-                        parent -> parent.onExit().thenRun(atOrphaned), atOrphaned));
+            id -> ProcessHandle.of(id).ifPresent(parent -> parent.onExit().thenRun(atOrphaned)));
   }
 
   /** A job for the worker, which must not throw. */

@@ -109,7 +109,8 @@ final class Publisher implements Worker.Upkeep {
     found.forEach(
         (address, now) -> {
           List<Diagnostic> before = sent.get(address);
-          boolean news = before == null ? !now.diagnostics.isEmpty() : !before.equals(now.diagnostics);
+          boolean news =
+              before == null ? !now.diagnostics.isEmpty() : !before.equals(now.diagnostics);
           if (news || touched.contains(address)) {
             sent.put(address, now.diagnostics);
             outgoing.notify(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
 import mullwright.workspace.MemoryFiles;
 import mullwright.workspace.Workspace;
@@ -20,13 +21,13 @@ final class Root {
   }
 
   /** A folder of the disk. */
-  static Root of(Path folder) {
-    return new Root(folder, new Workspace(new DiskFiles(folder)));
+  static Root of(Path folder, Rules rules) {
+    return new Root(folder, new Workspace(new DiskFiles(folder), rules));
   }
 
   /** A text that has no folder, such as a new buffer nobody saved yet. */
-  static Root ofBuffer() {
-    return new Root(null, new Workspace(new MemoryFiles(Map.of())));
+  static Root ofBuffer(Rules rules) {
+    return new Root(null, new Workspace(new MemoryFiles(Map.of()), rules));
   }
 
   Workspace workspace() {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
 
 /**
@@ -25,11 +26,18 @@ final class Roots {
   private final Map<Path, Root> strays = new LinkedHashMap<>();
   private final Map<String, Root> buffers = new LinkedHashMap<>();
 
+  private final Rules rules;
+
+  Roots(Rules rules) {
+    this.rules = rules;
+  }
+
   /** A file of a workspace. */
   record Held(Root root, String path) {}
 
   void add(String folder) {
-    Addresses.path(folder).ifPresent(path -> folders.computeIfAbsent(path, Root::of));
+    Addresses.path(folder)
+        .ifPresent(path -> folders.computeIfAbsent(path, root -> Root.of(root, rules)));
   }
 
   void remove(String folder) {
@@ -62,9 +70,16 @@ final class Roots {
             () ->
                 Addresses.path(address)
                     .filter(path -> path.getFileName() != null)
-                    .map(file -> held(strays.computeIfAbsent(home(file), Root::of), file))
+                    .map(
+                        file ->
+                            held(
+                                strays.computeIfAbsent(home(file), root -> Root.of(root, rules)),
+                                file))
                     .orElseGet(
-                        () -> new Held(buffers.computeIfAbsent(address, a -> Root.ofBuffer()), BUFFER)));
+                        () ->
+                            new Held(
+                                buffers.computeIfAbsent(address, unknown -> Root.ofBuffer(rules)),
+                                BUFFER)));
   }
 
   private static Held held(Root root, Path file) {

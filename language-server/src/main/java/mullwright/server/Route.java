@@ -47,7 +47,8 @@ public record Route<P>(String method, Class<P> parameters, Answerer<P> answerer)
         type,
         (parameters, desk) -> {
           Optional<Document> document =
-              desk.document(needed(needed(which.apply(parameters), "textDocument").getUri(), "uri"));
+              desk.document(
+                  needed(needed(which.apply(parameters), "textDocument").getUri(), "uri"));
           return document.map(found -> answerer.answer(parameters, found, desk)).orElse(null);
         });
   }

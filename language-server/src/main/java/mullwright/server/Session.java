@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import mullwright.check.Rules;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Workspace;
 import org.eclipse.lsp4j.Range;
@@ -18,14 +19,15 @@ import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 final class Session {
   private final Client client;
   private final PositionEncoding encoding;
-  private final Roots roots = new Roots();
+  private final Roots roots;
   private final Map<String, Open> open = new LinkedHashMap<>();
 
   /** A document the client has open, and its version. */
   record Open(String address, Roots.Held held, Integer version) {}
 
-  Session(Client client) {
+  Session(Client client, Rules rules) {
     this.client = client;
+    this.roots = new Roots(rules);
     this.encoding = PositionEncoding.chosen(client.words("general.positionEncodings"));
     client.folders().forEach(roots::add);
   }
@@ -58,8 +60,7 @@ final class Session {
   }
 
   /** Applies the changes one after the other; a document that is not open is left alone. */
-  void didChange(
-      String address, Integer version, List<TextDocumentContentChangeEvent> changes) {
+  void didChange(String address, Integer version, List<TextDocumentContentChangeEvent> changes) {
     Open was = open.get(address);
     if (was == null) {
       return;
@@ -96,14 +97,17 @@ final class Session {
     roots.all().forEach(root -> root.workspace().lookAgain());
   }
 
-  /** Takes folders in and lets others go; open documents move to the workspace they now belong to. */
+  /**
+   * Takes folders in and lets others go; open documents move to the workspace they now belong to.
+   */
   void changeFolders(List<String> added, List<String> removed) {
     removed.forEach(roots::remove);
     added.forEach(roots::add);
     for (Open was : new ArrayList<>(open.values())) {
       Roots.Held held = roots.hold(was.address);
       if (held.root() != was.held.root()) {
-        String text = was.held.root().workspace().snapshot().file(was.held.path()).orElseThrow().text();
+        String text =
+            was.held.root().workspace().snapshot().file(was.held.path()).orElseThrow().text();
         was.held.root().workspace().close(was.held.path());
         held.root().spell(held.path(), was.address);
         held.root().workspace().open(held.path(), text);
@@ -127,7 +131,8 @@ final class Session {
 
       @Override
       public Optional<Document> document(String address) {
-        return roots.find(address)
+        return roots
+            .find(address)
             .flatMap(held -> held.root().view(encoding).document(held.path()));
       }
 

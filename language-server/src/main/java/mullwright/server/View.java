@@ -11,14 +11,11 @@ import org.eclipse.lsp4j.Location;
  *
  * @param addresses the client's spelling of a path's address
  */
-public record View(
-    Snapshot snapshot, UnaryOperator<String> addresses, PositionEncoding encoding) {
+public record View(Snapshot snapshot, UnaryOperator<String> addresses, PositionEncoding encoding) {
 
   /** The document of a path, empty if there is no such file. */
   public Optional<Document> document(String path) {
-    return snapshot
-        .file(path)
-        .map(file -> new Document(this, addresses.apply(path), path, file));
+    return snapshot.file(path).map(file -> new Document(this, addresses.apply(path), path, file));
   }
 
   /** Where an origin stands, empty if its file or segment is gone. */

@@ -99,7 +99,10 @@ final class Wire {
       ResponseError error =
           new ResponseError(
               issues.get(0).getIssueCode(),
-              "The parameters of '" + request.getMethod() + "' cannot be read: " + what
+              "The parameters of '"
+                  + request.getMethod()
+                  + "' cannot be read: "
+                  + what
                   + (cause == null ? "" : " " + cause.getMessage()),
               null);
       out.consume(createErrorResponseMessage(request, error));

@@ -95,7 +95,7 @@ public record Cursor(
   public List<Reference> references() {
     return snapshot
         .reading(path)
-        .map(reading -> reading.referencesAt(path, segment, offset))
+        .map(reading -> reading.referencesAt(segment, offset))
         .orElse(List.of());
   }
 }

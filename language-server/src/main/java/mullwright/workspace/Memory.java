@@ -2,6 +2,7 @@ package mullwright.workspace;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import mullwright.check.Checker;
 
 /**
  * What was computed last for each file, for the next snapshot to take over if it still holds.
@@ -11,6 +12,15 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class Memory {
   private final Map<String, Reading> last = new ConcurrentHashMap<>();
+  private final Checker checker;
+
+  Memory(Checker checker) {
+    this.checker = checker;
+  }
+
+  Checker checker() {
+    return checker;
+  }
 
   Reading last(String path) {
     return last.get(path);
@@ -18,9 +28,5 @@ final class Memory {
 
   void remember(String path, Reading reading) {
     last.put(path, reading);
-  }
-
-  void forget(String path) {
-    last.remove(path);
   }
 }

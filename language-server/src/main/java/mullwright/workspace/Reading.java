@@ -1,41 +1,75 @@
 package mullwright.workspace;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import mullwright.analysis.WallAnalysis;
+import mullwright.check.Checker;
 import mullwright.check.Finding;
+import mullwright.check.TextFacts;
+import mullwright.check.WallFacts;
+import mullwright.layout.LayoutBuilder;
 import mullwright.layout.WallLayout;
+import mullwright.model.Catalog;
 import mullwright.model.Model;
+import mullwright.model.Reference;
+import mullwright.model.Wall;
 import mullwright.syntax.ParsedFile;
 
 /**
  * One file read with all it uses: its model, the layout of its walls, what is found in them.
  *
  * <p>It remembers every text it was made from, those included that were asked for and are not
- * there. As long as those are the very same it holds, whatever else changes.
+ * there. As long as those are the very same it holds, whatever else changes. Model, layout and
+ * findings are each computed when first asked for.
  */
 public final class Reading {
   private final String path;
   private final Map<String, Optional<ParsedFile>> sources;
   private final Model model;
-  private List<WallLayout> layouts;
-  private List<Finding> findings;
+  private final Checker checker;
+  private final Map<Wall, WallFacts> before;
+  private List<WallFacts> walls;
+  private Checker.Checked checked;
+  private ReferenceIndex index;
 
-  private Reading(String path, Map<String, Optional<ParsedFile>> sources, Model model) {
+  private Reading(
+      String path,
+      Map<String, Optional<ParsedFile>> sources,
+      Model model,
+      Checker checker,
+      Map<Wall, WallFacts> before) {
     this.path = path;
     this.sources = sources;
     this.model = model;
+    this.checker = checker;
+    this.before = before;
   }
 
-  static Optional<Reading> of(String path, Snapshot snapshot, Reading last) {
+  /**
+   * Reads a file.
+   *
+   * @param last an earlier reading of the same file, or null; walls that come out the very same
+   *     keep what was computed for them
+   */
+  static Reading of(String path, Snapshot snapshot, Reading last, Checker checker) {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
-    Optional<ParsedFile> file = snapshot.file(path);
-    asked.put(path, file);
-    if (file.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Reading(path, asked, null));
+    asked.put(path, snapshot.file(path));
+    Model model =
+        new Model(
+            path,
+            List.of(),
+            Optional.empty(),
+            Catalog.empty(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    return new Reading(path, asked, model, checker, last == null ? Map.of() : last.laidOut());
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
@@ -49,15 +83,74 @@ public final class Reading {
     return true;
   }
 
+  private synchronized Map<Wall, WallFacts> laidOut() {
+    Map<Wall, WallFacts> known = new IdentityHashMap<>();
+    if (walls != null) {
+      walls.forEach(facts -> known.put(facts.wall(), facts));
+    }
+    return known;
+  }
+
+  /** The file it is of. */
+  public String path() {
+    return path;
+  }
+
+  /** What the file and those it uses say. */
   public Model model() {
     return model;
   }
 
-  public synchronized List<WallLayout> layouts() {
-    return layouts;
+  /** Its walls laid out, with what nature does to them, in the order of the text. */
+  public synchronized List<WallFacts> walls() {
+    if (walls == null) {
+      TextFacts text = text();
+      List<WallFacts> all = new ArrayList<>();
+      for (Wall wall : model.walls()) {
+        WallFacts known = before.get(wall);
+        boolean same = known != null && known.catalog() == model.catalog();
+        WallLayout layout = same ? known.layout() : LayoutBuilder.layOut(wall, model.catalog());
+        all.add(new WallFacts(text, layout, same ? known.analysis() : WallAnalysis.of(layout)));
+      }
+      walls = List.copyOf(all);
+    }
+    return walls;
   }
 
-  public synchronized List<Finding> findings(Cancel cancel) {
-    return findings;
+  private TextFacts text() {
+    Map<String, ParsedFile> files = new HashMap<>();
+    sources.forEach((name, file) -> file.ifPresent(found -> files.put(name, found)));
+    return new TextFacts(model, files);
+  }
+
+  /**
+   * What is found in it and in what it uses, in the order of the text.
+   *
+   * @throws java.util.concurrent.CancellationException if the answer is no longer wanted; the next
+   *     question computes it anew
+   */
+  public List<Finding> findings(Cancel cancel) {
+    return checked(cancel).findings();
+  }
+
+  /** Rules that broke while checking: faults of this program, not of the text. */
+  public List<Checker.Failure> failures(Cancel cancel) {
+    return checked(cancel).failures();
+  }
+
+  private synchronized Checker.Checked checked(Cancel cancel) {
+    if (checked == null) {
+      List<WallFacts> facts = walls();
+      checked = checker.check(facts.isEmpty() ? text() : facts.get(0).text(), facts, cancel::asked);
+    }
+    return checked;
+  }
+
+  /** Every name of the file that was found, by where it stands. */
+  synchronized List<Reference> referencesAt(int segment, int offset) {
+    if (index == null) {
+      index = ReferenceIndex.of(model.references(), path);
+    }
+    return index.at(segment, offset);
   }
 }

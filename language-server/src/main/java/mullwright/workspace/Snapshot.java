@@ -3,8 +3,8 @@ package mullwright.workspace;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import mullwright.check.Finding;
-import mullwright.model.Model;
 import mullwright.model.Origin;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.TextRange;
@@ -66,8 +65,11 @@ public final class Snapshot {
     Reading known = readings.get(path);
     if (known == null) {
       Reading last = memory.last(path);
-      known = last != null && last.holdsIn(this) ? last : Reading.of(path, this, last).orElse(null);
-      if (known == null) {
+      if (last != null && last.holdsIn(this)) {
+        known = last;
+      } else if (file(path).isPresent()) {
+        known = Reading.of(path, this, last, memory.checker());
+      } else {
         return Optional.empty();
       }
       readings.put(path, known);
@@ -88,24 +90,22 @@ public final class Snapshot {
    * once; within a file in the order of the text.
    */
   public Map<String, List<Finding>> findings(Collection<String> roots, Cancel cancel) {
-    Map<String, Set<Finding>> byFile = new LinkedHashMap<>();
+    Map<String, List<Finding>> byFile = new LinkedHashMap<>();
+    Set<Told> told = new HashSet<>();
     for (String root : roots) {
-      byFile.computeIfAbsent(root, path -> new LinkedHashSet<>());
+      byFile.computeIfAbsent(root, path -> new ArrayList<>());
       for (Finding finding : reading(root).map(r -> r.findings(cancel)).orElse(List.of())) {
-        byFile
-            .computeIfAbsent(finding.origin().file(), path -> new LinkedHashSet<>())
-            .add(finding);
+        // two walls that use one catalog both tell what is wrong in it
+        if (told.add(new Told(finding.rule(), finding.origin(), finding.message()))) {
+          byFile.computeIfAbsent(finding.origin().file(), path -> new ArrayList<>()).add(finding);
+        }
       }
     }
-    Map<String, List<Finding>> ordered = new LinkedHashMap<>();
-    byFile.forEach(
-        (path, found) -> {
-          List<Finding> list = new ArrayList<>(found);
-          list.sort(TextOrder.OF_FINDINGS);
-          ordered.put(path, Collections.unmodifiableList(list));
-        });
-    return Collections.unmodifiableMap(ordered);
+    byFile.values().forEach(found -> found.sort(TextOrder.OF_FINDINGS));
+    return Collections.unmodifiableMap(byFile);
   }
+
+  private record Told(String rule, Origin origin, String message) {}
 
   /** Where in its file an origin stands; empty if the file or the segment is gone. */
   public Optional<FilePlace> place(Origin origin) {
@@ -123,10 +123,5 @@ public final class Snapshot {
   /** What is under an offset of a file; empty if there is no such file. */
   public Optional<Cursor> cursor(String path, int offset) {
     return file(path).map(file -> Cursor.at(this, path, file, offset));
-  }
-
-  /** What the file says; an empty answer if there is no such file. */
-  public Optional<Model> model(String path) {
-    return reading(path).map(Reading::model);
   }
 }

@@ -12,7 +12,9 @@ final class TextOrder {
           .thenComparingInt(origin -> origin.range().start())
           .thenComparingInt(origin -> origin.range().end());
 
-  /** By place, then worst first, then by rule and words, so that the order never depends on luck. */
+  /**
+   * By place, then worst first, then by rule and words, so that the order never depends on luck.
+   */
   static final Comparator<Finding> OF_FINDINGS =
       Comparator.comparing(Finding::origin, OF_ORIGINS)
           .thenComparing(Finding::severity)

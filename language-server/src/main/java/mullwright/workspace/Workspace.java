@@ -2,6 +2,8 @@ package mullwright.workspace;
 
 import java.util.HashMap;
 import java.util.Map;
+import mullwright.check.Checker;
+import mullwright.check.Rules;
 import mullwright.syntax.ParsedFile;
 
 /**
@@ -11,12 +13,13 @@ import mullwright.syntax.ParsedFile;
  */
 public final class Workspace {
   private final Files files;
-  private final Memory memory = new Memory();
+  private final Memory memory;
   private Snapshot now;
 
-  /** A workspace over those files, with no buffer open. */
-  public Workspace(Files files) {
+  /** A workspace over those files, with no buffer open, checked by those rules. */
+  public Workspace(Files files, Rules rules) {
     this.files = files;
+    this.memory = new Memory(new Checker(rules));
     this.now = new Snapshot(files, Map.of(), new Disk(files), memory);
   }
 
@@ -47,10 +50,11 @@ public final class Workspace {
     if (was == null) {
       throw new IllegalArgumentException("not open: " + path);
     }
-    int length = was.length();
+    int length = was.text().length();
     int from = Math.min(Math.max(start, 0), length);
     int to = Math.min(Math.max(end, from), length);
-    return withBuffer(path, was.edit(from, to, text));
+    return withBuffer(
+        path, ParsedFile.parse(was.text().substring(0, from) + text + was.text().substring(to)));
   }
 
   /** Closes a buffer; from here on the disk counts. */
@@ -87,6 +91,6 @@ public final class Workspace {
         && old.charAt(old.length() - 1 - tail) == text.charAt(text.length() - 1 - tail)) {
       tail++;
     }
-    return was.edit(same, old.length() - tail, text.substring(same, text.length() - tail));
+    return ParsedFile.parse(text);
   }
 }

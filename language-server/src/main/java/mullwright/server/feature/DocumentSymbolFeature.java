@@ -40,8 +40,7 @@ public final class DocumentSymbolFeature implements Feature {
             DocumentSymbolParams.class,
             DocumentSymbolParams::getTextDocument,
             (parameters, document, desk) ->
-                desk.client()
-                        .can("textDocument.documentSymbol.hierarchicalDocumentSymbolSupport")
+                desk.client().can("textDocument.documentSymbol.hierarchicalDocumentSymbolSupport")
                     ? outline(document, desk.cancel())
                     : flat(document, desk.cancel())));
   }
@@ -75,8 +74,7 @@ public final class DocumentSymbolFeature implements Feature {
               name(document, segment, statement), kind(statement), whole, shown, detail(statement));
       statement
           .block()
-          .ifPresent(
-              block -> symbol.setChildren(symbols(document, segment, block.statements())));
+          .ifPresent(block -> symbol.setChildren(symbols(document, segment, block.statements())));
       symbols.add(symbol);
     }
     return symbols;

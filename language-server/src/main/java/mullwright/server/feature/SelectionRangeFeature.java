@@ -33,7 +33,10 @@ public final class SelectionRangeFeature implements Feature {
             SelectionRangeParams.class,
             SelectionRangeParams::getTextDocument,
             (parameters, document, desk) ->
-                all(document, Route.needed(parameters.getPositions(), "positions"), desk.cancel())));
+                all(
+                    document,
+                    Route.needed(parameters.getPositions(), "positions"),
+                    desk.cancel())));
   }
 
   @Override
@@ -75,7 +78,9 @@ public final class SelectionRangeFeature implements Feature {
           add(ranges, file.absolute(cursor.segment(), braces));
           add(
               ranges,
-              file.absolute(cursor.segment(), new TextRange(braces.start() + 1, Math.max(braces.start() + 1, end))));
+              file.absolute(
+                  cursor.segment(),
+                  new TextRange(braces.start() + 1, Math.max(braces.start() + 1, end))));
         }
       }
     }
