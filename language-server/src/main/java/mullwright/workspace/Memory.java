@@ -2,6 +2,7 @@ package mullwright.workspace;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import mullwright.analysis.wall.BeamMemory;
 import mullwright.check.Checker;
 
 /**
@@ -13,6 +14,7 @@ import mullwright.check.Checker;
 final class Memory {
   private final Map<String, Reading> last = new ConcurrentHashMap<>();
   private final Checker checker;
+  private final BeamMemory beams = new BeamMemory();
 
   Memory(Checker checker) {
     this.checker = checker;
@@ -20,6 +22,10 @@ final class Memory {
 
   Checker checker() {
     return checker;
+  }
+
+  BeamMemory beams() {
+    return beams;
   }
 
   Reading last(String path) {

@@ -6,7 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import mullwright.analysis.WallAnalysis;
+import mullwright.analysis.wall.WallAnalysis;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
 import mullwright.check.TextFacts;
@@ -30,7 +30,7 @@ public final class Reading {
   private final String path;
   private final Map<String, Optional<ParsedFile>> sources;
   private final Model model;
-  private final Checker checker;
+  private final Memory memory;
   private final Map<Wall, WallFacts> before;
   private List<WallFacts> walls;
   private Checker.Checked checked;
@@ -40,12 +40,12 @@ public final class Reading {
       String path,
       Map<String, Optional<ParsedFile>> sources,
       Model model,
-      Checker checker,
+      Memory memory,
       Map<Wall, WallFacts> before) {
     this.path = path;
     this.sources = sources;
     this.model = model;
-    this.checker = checker;
+    this.memory = memory;
     this.before = before;
   }
 
@@ -55,7 +55,7 @@ public final class Reading {
    * @param last an earlier reading of the same file, or null; walls that come out the very same
    *     keep what was computed for them
    */
-  static Reading of(String path, Snapshot snapshot, Reading last, Checker checker) {
+  static Reading of(String path, Snapshot snapshot, Reading last, Memory memory) {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
     asked.put(path, snapshot.file(path));
     Model model =
@@ -69,7 +69,7 @@ public final class Reading {
             List.of(),
             List.of(),
             List.of());
-    return new Reading(path, asked, model, checker, last == null ? Map.of() : last.laidOut());
+    return new Reading(path, asked, model, memory, last == null ? Map.of() : last.laidOut());
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
@@ -110,7 +110,9 @@ public final class Reading {
         WallFacts known = before.get(wall);
         boolean same = known != null && known.catalog() == model.catalog();
         WallLayout layout = same ? known.layout() : LayoutBuilder.layOut(wall, model.catalog());
-        all.add(new WallFacts(text, layout, same ? known.analysis() : WallAnalysis.of(layout)));
+        all.add(
+            new WallFacts(
+                text, layout, same ? known.analysis() : WallAnalysis.of(layout, memory.beams())));
       }
       walls = List.copyOf(all);
     }
@@ -141,7 +143,10 @@ public final class Reading {
   private synchronized Checker.Checked checked(Cancel cancel) {
     if (checked == null) {
       List<WallFacts> facts = walls();
-      checked = checker.check(facts.isEmpty() ? text() : facts.get(0).text(), facts, cancel::asked);
+      checked =
+          memory
+              .checker()
+              .check(facts.isEmpty() ? text() : facts.get(0).text(), facts, cancel::asked);
     }
     return checked;
   }

@@ -68,7 +68,7 @@ public final class Snapshot {
       if (last != null && last.holdsIn(this)) {
         known = last;
       } else if (file(path).isPresent()) {
-        known = Reading.of(path, this, last, memory.checker());
+        known = Reading.of(path, this, last, memory);
       } else {
         return Optional.empty();
       }
