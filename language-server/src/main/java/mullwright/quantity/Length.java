@@ -138,7 +138,9 @@ public record Length(long ticks) implements Comparable<Length> {
    * beyond that the even neighbour (1/32 nm off).
    */
   public Length half() {
-    return scaled(1, 2);
+    long below = ticks >> 1;
+    // an odd number of ticks lies between two whole ones: take the even one
+    return new Length(below + (ticks & below & 1));
   }
 
   /**
