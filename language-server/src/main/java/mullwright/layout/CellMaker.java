@@ -100,24 +100,25 @@ final class CellMaker {
             : bites(edges, glass, leftWidths, rightWidths);
     Length glassLeft = left.minus(bites.left());
     Length glassRight = right.plus(bites.right());
-    Length bottom = Length.min(lower(edges, left, Length.ZERO), lower(edges, right, Length.ZERO));
-    Length top = Length.max(upper(edges, left, Length.ZERO), upper(edges, right, Length.ZERO));
+    Length bottom = lower(edges, left, Length.ZERO);
+    Length top = upper(edges, left, Length.ZERO);
+    Length height = top.minus(bottom);
+    Length glassHeight = height.plus(bites.bottom()).plus(bites.top());
+    boolean rectangular = level(edges.below()) && level(edges.above());
+    if (!rectangular) {
+      Length rightBottom = lower(edges, right, Length.ZERO);
+      Length rightTop = upper(edges, right, Length.ZERO);
+      // at its taller side: a triangle has no height at the other
+      height = Length.max(height, rightTop.minus(rightBottom));
+      bottom = Length.min(bottom, rightBottom);
+      top = Length.max(top, rightTop);
+      glassHeight = slopedGlass(edges, bites, glassLeft, glassRight);
+    }
     Length width = right.minus(left);
-    Length height = tallest(edges, left, right);
     if (width.signum() <= 0 || height.signum() <= 0) {
       frame.impossible.add(Impossible.noLength(name, Length.min(width, height), origin));
       return;
     }
-    boolean rectangular = level(edges.below()) && level(edges.above());
-    Length glassHeight =
-        rectangular
-            ? height.plus(bites.bottom()).plus(bites.top())
-            : Length.max(
-                    upper(edges, glassLeft, bites.top()), upper(edges, glassRight, bites.top()))
-                .minus(
-                    Length.min(
-                        lower(edges, glassLeft, bites.bottom()),
-                        lower(edges, glassRight, bites.bottom())));
     cells.add(
         new Cell(
             cells.size(),
@@ -166,11 +167,11 @@ final class CellMaker {
         .orElse(edges.head().plus(behind));
   }
 
-  // at its taller side: a triangle has no height at the other
-  private static Length tallest(Edges edges, Length left, Length right) {
-    return Length.max(
-        upper(edges, left, Length.ZERO).minus(lower(edges, left, Length.ZERO)),
-        upper(edges, right, Length.ZERO).minus(lower(edges, right, Length.ZERO)));
+  private static Length slopedGlass(Edges edges, Bites bites, Length left, Length right) {
+    Length top = Length.max(upper(edges, left, bites.top()), upper(edges, right, bites.top()));
+    Length bottom =
+        Length.min(lower(edges, left, bites.bottom()), lower(edges, right, bites.bottom()));
+    return top.minus(bottom);
   }
 
   private static boolean level(Optional<Bar> bar) {

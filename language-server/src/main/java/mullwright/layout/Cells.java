@@ -17,11 +17,13 @@ final class Cells {
   private final Frame frame;
   private final CellMaker maker;
   private final List<List<LiteUse>> lites = new ArrayList<>();
+  private final int[] next;
   private final Set<Long> taken = new HashSet<>();
 
   private Cells(Frame frame) {
     this.frame = frame;
     this.maker = new CellMaker(frame);
+    this.next = new int[frame.grid.bays().size()];
     frame.grid.bays().forEach(bay -> lites.add(new ArrayList<>()));
     frame.wall.lites().forEach(lite -> lites.get(lite.bay()).add(lite));
   }
@@ -144,10 +146,23 @@ final class Cells {
 
   private Optional<LiteUse> use(Bar below, Bar above, int last) {
     for (int bay = below.bay(); bay <= last; bay++) {
-      for (LiteUse lite : lites.get(bay)) {
-        if (lite.below() == below.row() && lite.above() == above.row()) {
-          return Optional.of(lite);
-        }
+      Optional<LiteUse> found = use(bay, below.row(), above.row());
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  // cells and lites both come from below, so the next one is nearly always the one asked for
+  private Optional<LiteUse> use(int bay, int below, int above) {
+    List<LiteUse> all = lites.get(bay);
+    for (int i = 0; i < all.size(); i++) {
+      int at = (next[bay] + i) % all.size();
+      LiteUse lite = all.get(at);
+      if (lite.below() == below && lite.above() == above) {
+        next[bay] = at + 1;
+        return Optional.of(lite);
       }
     }
     return Optional.empty();

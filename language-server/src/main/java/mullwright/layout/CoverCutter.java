@@ -138,14 +138,26 @@ final class CoverCutter {
       if (bay < 0) {
         continue;
       }
-      for (Bar bar : frame.bars.ofBay(bay)) {
-        Length y = bar.yAt(x);
-        if (y.isLongerThan(highest) && !y.isLongerThan(most)) {
-          highest = y;
-        }
+      Optional<Length> y = highest(frame.bars.ofBay(bay), x, most);
+      if (y.isPresent() && y.get().isLongerThan(highest)) {
+        highest = y.get();
       }
     }
     return highest.equals(above) ? Optional.empty() : Optional.of(highest);
+  }
+
+  private static Optional<Length> highest(List<Bar> bars, Length x, Length most) {
+    int low = 0;
+    int high = bars.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (bars.get(middle).yAt(x).isLongerThan(most)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low == 0 ? Optional.empty() : Optional.of(bars.get(low - 1).yAt(x));
   }
 
   private void horizontal(Cover cover, HorizontalPiece piece) {
