@@ -53,8 +53,7 @@ public final class Workspace {
     int length = was.text().length();
     int from = Math.min(Math.max(start, 0), length);
     int to = Math.min(Math.max(end, from), length);
-    return withBuffer(
-        path, ParsedFile.parse(was.text().substring(0, from) + text + was.text().substring(to)));
+    return withBuffer(path, was.edit(from, to, text));
   }
 
   /** Closes a buffer; from here on the disk counts. */
@@ -91,6 +90,6 @@ public final class Workspace {
         && old.charAt(old.length() - 1 - tail) == text.charAt(text.length() - 1 - tail)) {
       tail++;
     }
-    return ParsedFile.parse(text);
+    return was.edit(same, old.length() - tail, text.substring(same, text.length() - tail));
   }
 }
