@@ -101,7 +101,7 @@ public final class LargeDeflectionPlate {
             "pressure",
             lite.pressure(),
             "Pa",
-            "at most " + Math.floor(LARGEST_LOAD / lite.intensity()) + " Pa for this lite")
+            "at most " + (long) (LARGEST_LOAD / lite.intensity()) + " Pa for this lite")
         .then(() -> lite)
         .then(known -> q == 0 ? still() : bent(known, q));
   }
