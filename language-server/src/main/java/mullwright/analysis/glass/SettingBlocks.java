@@ -54,10 +54,7 @@ public final class SettingBlocks {
             "width",
             lite.width(),
             "m",
-            "at least twice the block length of "
-                + length
-                + " m, or the blocks at the quarter"
-                + " points meet")
+            "at least twice the block length, or the blocks at the quarter points meet")
         .then(
             () ->
                 new Blocks(

@@ -63,7 +63,7 @@ public final class VelocityPressure {
             "height above ground",
             site.height(),
             "m",
-            "between 0 and the gradient height of " + gradient + " m")
+            "between 0 and the gradient height of the exposure, " + (long) gradient + " m")
         .that(
             site.speed() > 0 && site.speed() <= FASTEST,
             "basic wind speed",
