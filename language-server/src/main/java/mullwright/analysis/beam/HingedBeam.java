@@ -2,6 +2,7 @@ package mullwright.analysis.beam;
 
 import java.util.ArrayList;
 import java.util.List;
+import mullwright.analysis.Formula;
 import mullwright.analysis.Outcome;
 import mullwright.analysis.Refusal;
 
@@ -36,6 +37,12 @@ import mullwright.analysis.Refusal;
 public final class HingedBeam {
   /** Two places of a beam nearer than this [m] are taken for one: a tenth of a millimetre. */
   public static final double COINCIDENT = 1e-4;
+
+  /** How every number of a response came about; its inputs are lists, so they are named in kind. */
+  public static final Formula METHOD =
+      new Formula(
+          "direct stiffness of the run over its supports, splices as hinges, under its loads",
+          "matrix structural analysis, exact for each element");
 
   private static final Refusal OUT_OF_DIGITS =
       new Refusal(

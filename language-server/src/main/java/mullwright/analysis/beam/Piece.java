@@ -1,5 +1,7 @@
 package mullwright.analysis.beam;
 
+import java.util.Arrays;
+
 /**
  * The exact polynomials on one piece of a beam; letters as in {@link HingedBeam}.
  *
@@ -79,7 +81,7 @@ record Piece(double rigidity, double v0, double t0, double m0, double q0, double
       }
     }
     found[count++] = cuts[cuts.length - 1];
-    return java.util.Arrays.copyOf(found, count);
+    return Arrays.copyOf(found, count);
   }
 
   /** Newton's method, halving the bracket whenever a step would leave it. */

@@ -15,9 +15,12 @@ public enum ContactRule {
       "Aluminum Design Manual, section M.7"),
   /** A small aluminum part in a large noble face. */
   SMALL_ALUMINUM_PART(
-      "a small aluminum part in a large nobler face corrodes fast", "corrosion texts"),
+      "a small aluminum part in a large nobler face corrodes fast",
+      "common practice (corrosion texts)"),
   /** A small bare steel part in a large aluminum face. */
-  SMALL_STEEL_PART("a bare steel fastener in a large aluminum face rusts away", "corrosion texts"),
+  SMALL_STEEL_PART(
+      "a bare steel fastener in a large aluminum face rusts away",
+      "common practice (corrosion texts)"),
   /** Aluminum with 300-series stainless steel. */
   ALUMINUM_STAINLESS(
       "aluminum and 300-series stainless steel need no isolation, except high in chloride",
@@ -35,9 +38,12 @@ public enum ContactRule {
   ZINC_ON_STEEL("zinc is there to protect the steel", "common practice"),
   /** A small noble part in a large baser face. */
   SMALL_NOBLE_PART(
-      "a small passive part in a large baser face is borne, with a note", "corrosion texts"),
+      "a small passive part in a large baser face is borne, with a note",
+      "common practice (corrosion texts)"),
   /** A small base part in a large nobler face. */
-  SMALL_BASE_PART("a small base part in a large nobler face corrodes fast", "corrosion texts"),
+  SMALL_BASE_PART(
+      "a small base part in a large nobler face corrodes fast",
+      "common practice (corrosion texts)"),
   /** Difference of potential within or over the threshold of the exposure. */
   POTENTIAL(
       "the difference of potential against the threshold of the exposure", "anodic-index practice"),

@@ -3,7 +3,6 @@ package mullwright.analysis.strength;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import mullwright.analysis.Formula;
 
 /**
  * Strengths of an extruded aluminum alloy and temper, away from welds.
@@ -26,13 +25,6 @@ public record AluminumAlloy(
 
   /** Modulus of elasticity commonly used for deflection [Pa]: 10 000 ksi. */
   public static final double DEFLECTION_MODULUS = 10_000 * Ksi.PASCALS;
-
-  /** Coefficient of linear expansion [1/K]: 13.1e-6 a degree Fahrenheit. */
-  public static final double EXPANSION = 13.1e-6 * 9 / 5;
-
-  /** What the coefficient of expansion and the moduli stand on. */
-  public static final Formula PROPERTIES =
-      new Formula("tabulated", "Aluminum Design Manual, from memory");
 
   private static final double HALF_INCH = 0.5 * 0.0254;
 

@@ -64,12 +64,20 @@ public final class LateralTorsionalBuckling {
    *
    * @param input what was put in
    * @param slenderness λ
+   * @param intercept intercept B_c of the inelastic buckling line [Pa]
+   * @param decline slope D_c of that line [Pa]
    * @param intersection slenderness C_c from which on buckling is elastic
    * @param nominal moment at which it buckles or yields, M_n [N·m]
    * @param allowable M_n/1.65 [N·m]
    */
   public record Result(
-      Input input, double slenderness, double intersection, double nominal, double allowable) {
+      Input input,
+      double slenderness,
+      double intercept,
+      double decline,
+      double intersection,
+      double nominal,
+      double allowable) {
 
     /** Whether it buckles before any fibre yields. */
     public boolean elastic() {
@@ -121,6 +129,12 @@ public final class LateralTorsionalBuckling {
                 + stiff * slenderness / Math.pow(intersection, 3)
             : stiff / (slenderness * slenderness);
     return new Result(
-        in, slenderness, intersection, nominal, nominal / AluminumAllowable.YIELD_FACTOR);
+        in,
+        slenderness,
+        b * Ksi.PASCALS,
+        d * Ksi.PASCALS,
+        intersection,
+        nominal,
+        nominal / AluminumAllowable.YIELD_FACTOR);
   }
 }
