@@ -52,10 +52,6 @@ public record Beam(
     public static Support pin(double at) {
       return new Support(at, Double.POSITIVE_INFINITY);
     }
-
-    boolean rigid() {
-      return stiffness == Double.POSITIVE_INFINITY;
-    }
   }
 
   /**
