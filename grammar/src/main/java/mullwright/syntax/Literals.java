@@ -1,7 +1,7 @@
 package mullwright.syntax;
 
 /** Feet-inch literals as text: their one spelling, and which is which. */
-final class Literals {
+public final class Literals {
   private Literals() {}
 
   /** True for feet alone: {@code 5'}. */
@@ -28,7 +28,7 @@ final class Literals {
    * The one spelling of a length: {@code 5'-6 1/2"} for {@code 5′-6-1/2″}, {@code 5' 6 1/2"} and
    * for one that lacks its inch mark.
    */
-  static String spelling(String literal) {
+  public static String spelling(String literal) {
     String plain = plainMarks(literal);
     int foot = plain.indexOf('\'');
     String inches = plain.substring(foot + 1).strip();

@@ -21,8 +21,10 @@ public enum TokenKind {
   NAME,
   /** A name that stands for a value. */
   REFERENCE,
-  /** A number, a count, or a length with its marks. */
+  /** A number or a count. */
   NUMBER,
+  /** Feet and inches with their marks. */
+  LENGTH,
   UNIT,
   STRING,
   OPERATOR,
@@ -55,7 +57,8 @@ public enum TokenKind {
       case NOTE, VERIFY, HOLD -> REMARK;
       case mullwright.syntax.antlr.WallLexer.NAME -> NAME;
       case mullwright.syntax.antlr.WallLexer.REFERENCE -> REFERENCE;
-      case mullwright.syntax.antlr.WallLexer.NUMBER, COUNT, LENGTH -> NUMBER;
+      case mullwright.syntax.antlr.WallLexer.NUMBER, COUNT -> NUMBER;
+      case mullwright.syntax.antlr.WallLexer.LENGTH -> LENGTH;
       case mullwright.syntax.antlr.WallLexer.UNIT -> UNIT;
       case mullwright.syntax.antlr.WallLexer.STRING -> STRING;
       case mullwright.syntax.antlr.WallLexer.SIGN -> SIGN;
