@@ -9,6 +9,7 @@ import mullwright.syntax.SyntaxProblem.InchMarkMissing;
 import mullwright.syntax.SyntaxProblem.MinusUnclear;
 import mullwright.syntax.SyntaxProblem.NotClosed;
 import mullwright.syntax.SyntaxProblem.StrayCharacter;
+import mullwright.syntax.SyntaxProblem.Unexpected;
 
 /**
  * Gives the tokens of one line the types their place asks for; here what all lines share: numbers
@@ -152,13 +153,20 @@ abstract class LineTyper {
   private void digits(WallToken token) {
     String text = token.getText();
     int unit = unitIn(text);
-    if (unit > 0) {
-      emit(token.part(NUMBER, token.start(), token.start() + unit));
-      emit(token.part(UNIT, token.start() + unit, token.end()));
+    if (unit == 0) {
+      out.report(new MinusUnclear(joined(text), spaced(text), token.range()));
+      emit(token.as(FAULT));
       return;
     }
-    out.report(new MinusUnclear(joined(text), spaced(text), token.range()));
-    emit(token.as(FAULT));
+    WallToken word = token.part(UNIT, token.start() + unit, token.end());
+    if (UnitWords.readsAsUnit(word.getText())) {
+      emit(token.part(NUMBER, token.start(), word.start()));
+      emit(word);
+    } else {
+      out.report(
+          new Unexpected(word.getText(), List.of("a unit"), line.get(0).getText(), word.range()));
+      emit(token.as(FAULT));
+    }
   }
 
   /** What a dashed number may have been meant as in one piece: 5-6 as 5'-6". */

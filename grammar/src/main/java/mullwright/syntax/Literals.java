@@ -25,21 +25,35 @@ public final class Literals {
   }
 
   /**
-   * The one spelling of a length: {@code 5'-6 1/2"} for {@code 5′-6-1/2″}, {@code 5' 6 1/2"} and
-   * for one that lacks its inch mark.
+   * The one spelling of a length: {@code 5'-6 1/2"} for {@code 5′6-1/2″}, {@code 5' 6 1/2"} and for
+   * one that lacks its inch mark.
    */
   public static String spelling(String literal) {
     String plain = plainMarks(literal);
+    StringBuilder spelt = new StringBuilder(plain.length() + 2);
     int foot = plain.indexOf('\'');
-    String inches = plain.substring(foot + 1).strip();
-    if (inches.isEmpty()) {
-      return plain;
+    if (foot >= 0) {
+      spelt.append(plain, 0, foot + 1);
     }
-    if (inches.startsWith("-")) {
-      inches = inches.substring(1);
+    boolean parted = foot >= 0;
+    for (int i = foot + 1; i < plain.length(); i++) {
+      char c = plain.charAt(i);
+      if (c == '-' || c == ' ' || c == '\t' || c == '\u00a0') {
+        // before the inches a dash, before their fraction a space, whatever stood there
+        parted = parted || spelt.length() > 0 && spelt.charAt(spelt.length() - 1) != ' ';
+        continue;
+      }
+      if (parted) {
+        boolean afterFeet = foot >= 0 && spelt.length() == foot + 1;
+        spelt.append(afterFeet ? '-' : ' ');
+        parted = false;
+      }
+      spelt.append(c);
     }
-    inches = inches.replaceAll("[ \\t\\u00a0]+|-", " ");
-    String marked = inches.endsWith("\"") ? inches : inches + "\"";
-    return foot < 0 ? marked : plain.substring(0, foot + 1) + "-" + marked;
+    boolean feetOnly = foot >= 0 && spelt.length() == foot + 1;
+    if (!feetOnly && spelt.charAt(spelt.length() - 1) != '"') {
+      spelt.append('"');
+    }
+    return spelt.toString();
   }
 }

@@ -8,6 +8,7 @@ import mullwright.syntax.antlr.WallParser.*;
 import mullwright.syntax.antlr.WallParserBaseVisitor;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.tree.ParseTree;
 import org.antlr.v4.runtime.tree.TerminalNode;
 
 /**
@@ -76,19 +77,28 @@ final class PartBuilder {
     }
     List<Selection.Item> items = new ArrayList<>();
     List<Selection.Item> except = new ArrayList<>();
-    for (ItemContext context : selection.item()) {
-      Selection.Item item = item(context);
-      if (item == null) {
-        return null;
+    List<Selection.Item> here = items;
+    Expression.Literal every = null;
+    boolean all = false;
+    for (ParseTree part : selection.children) {
+      if (part instanceof ItemContext context) {
+        Selection.Item item = item(context);
+        if (item == null) {
+          return null;
+        }
+        here.add(item);
+      } else if (part instanceof TerminalNode word) {
+        switch (word.getSymbol().getType()) {
+          case WallParser.ALL -> all = true;
+          case WallParser.EXCEPT -> here = except;
+          case WallParser.COUNT -> every = count(word);
+          default -> {
+            // a comma or the word every
+          }
+        }
       }
-      (selection.except.contains(context) ? except : items).add(item);
     }
-    return new Selection(
-        selection.ALL() != null,
-        items,
-        except,
-        Optional.ofNullable(selection.COUNT()).map(PartBuilder::count),
-        range(selection));
+    return new Selection(all, items, except, Optional.ofNullable(every), range(selection));
   }
 
   private Selection.Item item(ItemContext item) {
@@ -141,36 +151,28 @@ final class PartBuilder {
   // ---- values ----------------------------------------------------------------------------------
 
   Expression expression(ExpressionContext expression) {
-    if (broken(expression)) {
+    return operation(expression);
+  }
+
+  /** Sums and products: operands with operators between, from left to right. */
+  private Expression operation(ParserRuleContext rule) {
+    if (broken(rule)) {
       return null;
     }
-    if (expression.getChildCount() / 2 > SyntaxLimits.OPERATORS) {
-      return tooLong(expression);
+    int count = rule.getChildCount();
+    if (count / 2 > SyntaxLimits.OPERATORS) {
+      problems.add(new SyntaxProblem.TooMuch("operators", SyntaxLimits.OPERATORS, range(rule)));
+      return null;
     }
-    Expression left = term(expression.term(0));
-    for (int i = 1; left != null && i < expression.term().size(); i++) {
-      left = binary(expression.getChild(2 * i - 1).getText(), left, term(expression.term(i)));
+    Expression left = operand(rule.getChild(0));
+    for (int i = 2; left != null && i < count; i += 2) {
+      left = binary(rule.getChild(i - 1).getText(), left, operand(rule.getChild(i)));
     }
     return left;
   }
 
-  private Expression term(TermContext term) {
-    if (broken(term)) {
-      return null;
-    }
-    if (term.getChildCount() / 2 > SyntaxLimits.OPERATORS) {
-      return tooLong(term);
-    }
-    Expression left = factor(term.factor(0));
-    for (int i = 1; left != null && i < term.factor().size(); i++) {
-      left = binary(term.getChild(2 * i - 1).getText(), left, factor(term.factor(i)));
-    }
-    return left;
-  }
-
-  private Expression tooLong(ParserRuleContext rule) {
-    problems.add(new SyntaxProblem.TooMuch("operators", SyntaxLimits.OPERATORS, range(rule)));
-    return null;
+  private Expression operand(ParseTree part) {
+    return part instanceof FactorContext factor ? factor(factor) : operation((TermContext) part);
   }
 
   private static Expression binary(String operator, Expression left, Expression right) {

@@ -4,9 +4,7 @@ import static mullwright.syntax.PartBuilder.broken;
 import static mullwright.syntax.PartBuilder.range;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import mullwright.syntax.antlr.WallParser.*;
 import mullwright.syntax.antlr.WallParserBaseVisitor;
@@ -337,7 +335,7 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
     final StatementKind kind;
     final List<Clause> clauses = new ArrayList<>();
     final List<Remark> remarks = new ArrayList<>();
-    final Map<ClauseWord, TextRange> seen = new EnumMap<>(ClauseWord.class);
+    final TextRange[] seen = new TextRange[ClauseWord.values().length];
     Block block;
 
     Collected(StatementKind kind) {
@@ -364,7 +362,8 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
     private void clause(ClauseContext context) {
       ClauseWord word = ClauseBuilder.word(context);
       TextRange range = range(context);
-      TextRange first = seen.putIfAbsent(word, range);
+      TextRange first = seen[word.ordinal()];
+      seen[word.ordinal()] = first == null ? range : first;
       Clause clause = clauseBuilder.build(context);
       if (clause == null) {
         return;

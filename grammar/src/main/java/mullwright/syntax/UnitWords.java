@@ -1,5 +1,6 @@
 package mullwright.syntax;
 
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 
@@ -77,8 +78,8 @@ public final class UnitWords {
           "min",
           "h");
 
-  /** Read as units so that the model can say which spelling is meant. */
-  private static final Set<String> SLIPS = Set.of("ft", "foot", "feet", "inch", "inches", "lbs");
+  /** Read as units in any case, so that the model can say which spelling is meant. */
+  private static final Set<String> MEANT = meant();
 
   private UnitWords() {}
 
@@ -97,11 +98,16 @@ public final class UnitWords {
    * one letter must be spelt right, since they may well be names.
    */
   static boolean readsAsUnit(String word) {
-    if (ALL.contains(word)) {
-      return true;
+    return ALL.contains(word) || MEANT.contains(word.toLowerCase(Locale.ROOT));
+  }
+
+  private static Set<String> meant() {
+    Set<String> words = new HashSet<>(Set.of("ft", "foot", "feet", "inch", "inches", "lbs"));
+    for (String word : ALL) {
+      if (word.length() > 1) {
+        words.add(word.toLowerCase(Locale.ROOT));
+      }
     }
-    String lower = word.toLowerCase(Locale.ROOT);
-    return SLIPS.contains(lower)
-        || (word.length() > 1 && ALL.stream().anyMatch(unit -> unit.equalsIgnoreCase(word)));
+    return Set.copyOf(words);
   }
 }

@@ -146,7 +146,7 @@ remark: (NOTE | VERIFY | HOLD) STRING;
 
 name: NAME | STRING;
 
-selection: (ALL | item (ITEM_COMMA item)*) (EVERY COUNT)? (EXCEPT except+=item (ITEM_COMMA except+=item)*)?;
+selection: (ALL | item (ITEM_COMMA item)*) (EVERY COUNT)? (EXCEPT item (ITEM_COMMA item)*)?;
 
 item: first=name (RANGE last=name)?;
 
