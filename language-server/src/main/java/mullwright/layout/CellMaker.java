@@ -178,7 +178,8 @@ final class CellMaker {
     return bar.map(found -> found.line().isLevel()).orElse(true);
   }
 
-  private static boolean bare(Grid.Opening opening) {
+  /** True for a door or a void. */
+  static boolean bare(Grid.Opening opening) {
     return opening.kind() == Grid.OpeningKind.DOOR || opening.kind() == Grid.OpeningKind.VOID;
   }
 

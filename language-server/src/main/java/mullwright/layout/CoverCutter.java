@@ -16,7 +16,7 @@ import mullwright.quantity.Length;
  * of the vertical's. Beside doors and voids there are none.
  */
 final class CoverCutter {
-  /** Gap of a stock joint where no plate says another (common practice). */
+  /** Gap of a stock joint where no plate says another. */
   private static final Length STOCK_JOINT = Length.ofInches(1, 8);
 
   /**
@@ -30,11 +30,28 @@ final class CoverCutter {
   record Cover(
       CoverPiece.What what,
       String part,
-      Length width,
+      Given<Length> width,
       Length half,
-      Length end,
-      Length joint,
-      Optional<Length> stock) {}
+      Given<Length> end,
+      Given<Length> joint,
+      Optional<Length> stock) {
+    static Cover of(
+        CoverPiece.What what,
+        Part part,
+        Given<Length> width,
+        Given<Length> end,
+        Given<Length> joint,
+        List<Given<Length>> stock) {
+      return new Cover(
+          what,
+          part.name(),
+          width,
+          width.value().half(),
+          end,
+          joint,
+          stock.stream().map(Given::value).max(Length::compareTo));
+    }
+  }
 
   private final Frame frame;
   private final BareStretches bare;
@@ -60,36 +77,28 @@ final class CoverCutter {
     List<Cover> covers = new ArrayList<>(2);
     Optional<Part.PressurePlate> plate =
         frame.systemPart(PartKind.PRESSURE_PLATE, Part.PressurePlate.class);
-    Length joint = plate.map(part -> part.endGap().value()).orElse(STOCK_JOINT);
+    Given<Length> joint =
+        plate
+            .map(Part.PressurePlate::endGap)
+            .orElseGet(() -> Given.assumed(STOCK_JOINT, frame.wall.origin(), "common practice"));
     plate.ifPresent(
-        part ->
+        it ->
             covers.add(
-                new Cover(
+                Cover.of(
                     CoverPiece.What.PRESSURE_PLATE,
-                    part.name(),
-                    part.width().value(),
-                    part.width().value().half(),
-                    part.endGap().value(),
+                    it,
+                    it.width(),
+                    it.endGap(),
                     joint,
-                    longest(part.stock()))));
+                    it.stock())));
     frame
         .systemPart(PartKind.FACE_CAP, Part.FaceCap.class)
         .ifPresent(
-            part ->
+            it ->
                 covers.add(
-                    new Cover(
-                        CoverPiece.What.FACE_CAP,
-                        part.name(),
-                        part.face().value(),
-                        part.face().value().half(),
-                        part.endGap().value(),
-                        joint,
-                        longest(part.stock()))));
+                    Cover.of(
+                        CoverPiece.What.FACE_CAP, it, it.face(), it.endGap(), joint, it.stock())));
     return covers;
-  }
-
-  private static Optional<Length> longest(List<Given<Length>> stock) {
-    return stock.stream().map(Given::value).max(Length::compareTo);
   }
 
   private void vertical(Cover cover, VerticalPiece piece) {
@@ -114,7 +123,7 @@ final class CoverCutter {
 
   private void breakAtStock(Cover cover, int line, Length from, Length to, List<Length> ends) {
     Length start = from;
-    Length half = cover.joint().half();
+    Length half = cover.joint().value().half();
     while (cover.stock().isPresent() && to.minus(start).isLongerThan(cover.stock().get())) {
       Optional<Length> joint =
           highest(line, start.plus(half), start.plus(cover.stock().get()).plus(half));
@@ -173,7 +182,7 @@ final class CoverCutter {
       return;
     }
     Length length =
-        frame.bars.in(piece.firstBay(), piece.row()).line().longest(apart, cover.width());
+        frame.bars.in(piece.firstBay(), piece.row()).line().longest(apart, cover.width().value());
     pieces.add(
         new CoverPiece(
             cover.what(), false, piece.index(), cover.part(), left, right, length, name));
@@ -185,10 +194,10 @@ final class CoverCutter {
     int line = side == Side.RIGHT ? piece.leftLine() : piece.rightLine();
     boolean corner = frame.lines.corner(line);
     if (!corner) {
-      return cover.half().plus(cover.end());
+      return cover.half().plus(cover.end().value());
     }
     Length y = side == Side.RIGHT ? piece.yLeft() : piece.yRight();
     Widths widths = frame.runs.at(line, y).map(Run::widths).orElse(Widths.UNKNOWN);
-    return widths.toCover(side, true, cover.half()).plus(cover.end());
+    return widths.toCover(side, true, cover.half()).plus(cover.end().value());
   }
 }

@@ -12,13 +12,6 @@ import mullwright.quantity.Length;
  * has its longest length.
  */
 final class RunEnds {
-  /**
-   * An end.
-   *
-   * @param known false if it hangs on a profile nobody knows, or on nothing at all
-   */
-  record End(Length height, boolean known) {}
-
   private final Lines lines;
   private final Bars bars;
   private final OpeningsCut openings;
@@ -30,16 +23,16 @@ final class RunEnds {
   }
 
   /** The lower end of a vertical with such half a face; stated, or full height. */
-  End bottom(int line, Length half, Optional<Height> stated) {
+  RunEnd bottom(int line, Length half, Optional<Height> stated) {
     return end(line, half, stated, true);
   }
 
   /** The upper end. */
-  End top(int line, Length half, Optional<Height> stated) {
+  RunEnd top(int line, Length half, Optional<Height> stated) {
     return end(line, half, stated, false);
   }
 
-  private End end(int line, Length half, Optional<Height> stated, boolean bottom) {
+  private RunEnd end(int line, Length half, Optional<Height> stated, boolean bottom) {
     if (stated.isEmpty()) {
       return full(line, half, bottom);
     }
@@ -51,17 +44,17 @@ final class RunEnds {
         Bar bar = named.get();
         y = bar.yAt(lines.x(line));
         // butting from above it ends at the upper edge, from below at the lower
-        at.add(edge(bar, near(line, side, half), !bottom), bar.widths().known());
-        at.add(edge(bar, far(line, side, half), !bottom), true);
+        at.add(bar, near(line, side, half), !bottom);
+        at.add(bar, far(line, side, half), !bottom);
       }
     }
     if (y == null) {
-      return new End(stated.get().elevation(), true);
+      return RunEnd.stated(stated.get().elevation(), stated.get());
     }
     return anyBeyond(line, y, bottom) ? at.end() : full(line, half, bottom);
   }
 
-  private End full(int line, Length half, boolean bottom) {
+  private RunEnd full(int line, Length half, boolean bottom) {
     Furthest at = new Furthest(bottom);
     for (Side side : Side.values()) {
       int bay = lines.bay(line, side);
@@ -71,12 +64,15 @@ final class RunEnds {
       List<Bar> all = bars.ofBay(bay);
       if (!all.isEmpty()) {
         Bar last = all.get(bottom ? 0 : all.size() - 1);
-        at.add(edge(last, near(line, side, half), bottom), last.widths().known());
-        at.add(edge(last, far(line, side, half), bottom), true);
+        at.add(last, near(line, side, half), bottom);
+        at.add(last, far(line, side, half), bottom);
       }
       for (Span span : openings.of(bay)) {
         if (bottom ? span.openBelow() : span.openAbove()) {
-          at.add(bottom ? span.bottom() : span.top(), true);
+          at.add(
+              bottom
+                  ? RunEnd.stated(span.bottom(), span.opening().bottom())
+                  : RunEnd.stated(span.top(), span.opening().top()));
         }
       }
     }
@@ -107,10 +103,6 @@ final class RunEnds {
     return bottom ? one.isShorterThan(other) : one.isLongerThan(other);
   }
 
-  private static Length edge(Bar bar, Length x, boolean lower) {
-    return lower ? bar.lowerEdge(x) : bar.upperEdge(x);
-  }
-
   // the edge of the vertical's face in that bay
   private Length near(int line, Side side, Length half) {
     return side == Side.LEFT ? lines.x(line).minus(half) : lines.x(line).plus(half);
@@ -122,29 +114,32 @@ final class RunEnds {
     return lines.bay(line, other) >= 0 ? lines.x(line) : near(line, other, half);
   }
 
-  /** Keeps the lowest (or highest) of the heights it is given. */
+  /** Keeps the lowest (or highest) of the ends it is given. */
   private static final class Furthest {
     private final boolean lowest;
-    private Length height;
+    private RunEnd end;
     private boolean known = true;
 
     Furthest(boolean lowest) {
       this.lowest = lowest;
     }
 
-    void add(Length candidate, boolean candidateKnown) {
-      known &= candidateKnown;
-      if (height == null) {
-        height = candidate;
-      } else {
-        height = lowest ? Length.min(height, candidate) : Length.max(height, candidate);
+    void add(Bar bar, Length x, boolean lowerEdge) {
+      add(RunEnd.at(bar, x, lowerEdge));
+    }
+
+    void add(RunEnd candidate) {
+      known &= candidate.known();
+      if (end == null || beyond(candidate.height(), end.height(), lowest)) {
+        end = candidate;
       }
     }
 
-    End end() {
-      return height == null
-          ? new End(lowest ? Run.FAR.negated() : Run.FAR, false)
-          : new End(height, known);
+    RunEnd end() {
+      if (end == null) {
+        return RunEnd.unknown(lowest);
+      }
+      return known ? end : end.doubtful();
     }
   }
 }

@@ -32,14 +32,9 @@ final class Runs {
       Members.Vertical vertical = verticals.get(member);
       Widths widths = profiles.widths(vertical.profile().value());
       int line = vertical.line();
-      RunEnds.End bottom = ends.bottom(line, widths.halfFace(), vertical.from());
-      RunEnds.End top = ends.top(line, widths.halfFace(), vertical.to());
-      boolean known = bottom.known() && top.known();
-      byLine
-          .get(line)
-          .add(
-              new Run(
-                  line, member, widths, bottom.height(), top.height(), known, vertical.origin()));
+      RunEnd lower = ends.bottom(line, widths.halfFace(), vertical.from());
+      RunEnd upper = ends.top(line, widths.halfFace(), vertical.to());
+      byLine.get(line).add(new Run(line, member, widths, lower, upper, vertical.origin()));
     }
     for (Grid.Line line : grid.lines()) {
       if (byLine.get(line.index()).isEmpty()) {
@@ -56,7 +51,12 @@ final class Runs {
   // the grid says the line exists, so a vertical stands there; nobody says of what
   private static Run unknown(Grid.Line line) {
     return new Run(
-        line.index(), -1, Widths.UNKNOWN, Run.FAR.negated(), Run.FAR, false, line.origin());
+        line.index(),
+        -1,
+        Widths.UNKNOWN,
+        RunEnd.unknown(true),
+        RunEnd.unknown(false),
+        line.origin());
   }
 
   private void cut(int line) {
@@ -79,28 +79,36 @@ final class Runs {
         kept.add(run);
         continue;
       }
-      Length left = lines.x(line).minus(run.widths().halfFace());
-      Length right = lines.x(line).plus(run.widths().halfFace());
-      Length below =
-          span.sill()
-              .map(bar -> Length.max(bar.lowerEdge(left), bar.lowerEdge(right)))
-              .orElse(span.bottom());
-      if (run.bottom().isShorterThan(below)) {
-        kept.add(run.part(run.bottom(), below, run.endsKnown() && known(span.sill())));
+      RunEnd below = below(line, run.widths().halfFace(), span);
+      if (run.bottom().isShorterThan(below.height())) {
+        kept.add(run.upTo(below));
       }
-      Length above =
-          span.head()
-              .map(bar -> Length.min(bar.upperEdge(left), bar.upperEdge(right)))
-              .orElse(span.top());
-      if (above.isShorterThan(run.top())) {
-        kept.add(run.part(above, run.top(), run.endsKnown() && known(span.head())));
+      RunEnd above = above(line, run.widths().halfFace(), span);
+      if (above.height().isShorterThan(run.top())) {
+        kept.add(run.from(above));
       }
     }
     byLine.set(line, kept);
   }
 
-  private static boolean known(Optional<Bar> bar) {
-    return bar.map(found -> found.widths().known()).orElse(true);
+  // the vertical under an opening butts the horizontal on its lower edge from below
+  private RunEnd below(int line, Length half, Span span) {
+    if (span.sill().isEmpty()) {
+      return RunEnd.stated(span.bottom(), span.opening().bottom());
+    }
+    RunEnd left = RunEnd.at(span.sill().get(), lines.x(line).minus(half), true);
+    RunEnd right = RunEnd.at(span.sill().get(), lines.x(line).plus(half), true);
+    return left.height().isLongerThan(right.height()) ? left : right;
+  }
+
+  // the one over it stands on the horizontal on its upper edge
+  private RunEnd above(int line, Length half, Span span) {
+    if (span.head().isEmpty()) {
+      return RunEnd.stated(span.top(), span.opening().top());
+    }
+    RunEnd left = RunEnd.at(span.head().get(), lines.x(line).minus(half), false);
+    RunEnd right = RunEnd.at(span.head().get(), lines.x(line).plus(half), false);
+    return left.height().isShorterThan(right.height()) ? left : right;
   }
 
   /** The runs of a line, from below. */
