@@ -1,0 +1,68 @@
+package mullwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.workspace.DiskFiles;
+import mullwright.workspace.Files;
+import mullwright.workspace.Workspace;
+
+/**
+ * A workspace on disk and the files asked for.
+ *
+ * @param paths of the files below the root
+ */
+record Opened(Path directory, DiskFiles disk, Workspace workspace, List<String> paths) {
+  Opened {
+    paths = List.copyOf(paths);
+  }
+
+  /** How a path is shown: from the current folder where that is short, else whole. */
+  String shown(String path) {
+    Path whole = disk.absolute(path).normalize();
+    boolean near = directory.startsWith(disk.root()) && directory.getRoot().equals(whole.getRoot());
+    Path shown = near ? directory.relativize(whole) : whole;
+    List<String> names = new ArrayList<>();
+    shown.forEach(name -> names.add(name.toString()));
+    return (shown.isAbsolute() ? shown.getRoot().toString().replace('\\', '/') : "")
+        + String.join("/", names);
+  }
+
+  /** The files that can be read as text; why another cannot is said, and noted in the answer. */
+  Readable readable(Shell shell) {
+    List<String> good = new ArrayList<>();
+    for (String path : paths) {
+      Files.Read read = disk.read(path);
+      String name = "“" + shown(path) + "” ";
+      if (read instanceof Files.Read.TooLarge large) {
+        Say.wrong(
+            shell,
+            name
+                + "is not read: it takes "
+                + large.bytes()
+                + " bytes, and a wall file may take "
+                + Files.SIZE_LIMIT
+                + ".");
+      } else if (read instanceof Files.Read.Failed failed) {
+        Say.wrong(shell, name + "cannot be read: " + failed.why() + ".");
+      } else if (read instanceof Files.Read.Missing) {
+        Say.wrong(shell, name + "is not there, or is a link that leads out of the root.");
+      } else if (read instanceof Files.Read.Text text && text.text().indexOf('\0') >= 0) {
+        Say.wrong(shell, name + "is no text: it holds zero bytes. Give a wall file.");
+      } else {
+        if (read instanceof Files.Read.Text text && text.damaged()) {
+          Say.wrong(shell, name + "holds bytes that are no UTF-8; they are read as “\ufffd”.");
+        }
+        good.add(path);
+      }
+    }
+    return new Readable(good, good.size() == paths.size());
+  }
+
+  /**
+   * What can be read.
+   *
+   * @param all true if nothing had to be left out
+   */
+  record Readable(List<String> paths, boolean all) {}
+}

@@ -1,0 +1,95 @@
+package mullwright.report;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import mullwright.layout.CoverPiece;
+import mullwright.layout.Impossible;
+import mullwright.layout.WallLayout;
+import mullwright.model.Given;
+
+/**
+ * Cut lengths of every piece of a wall, and sizes of its glass.
+ *
+ * <p>Tables in this order: verticals, horizontals, pressure plates, face caps, glass sizes, glass
+ * area and mass; rows in the order the pieces first appear in the layout (verticals by line, from
+ * below; horizontals by row, from the left; lites by bay, from below). Totals are sums of exact
+ * values, rounded when printed.
+ */
+@AutoService(Report.class)
+public final class LengthsReport implements Report {
+  private static final Comparator<String> OUTSIDE_FIRST =
+      Comparator.comparing((String side) -> side.equals("inside"))
+          .thenComparing(Comparator.naturalOrder());
+
+  @Override
+  public String name() {
+    return "lengths";
+  }
+
+  @Override
+  public Document make(List<WallAtHand> walls, Options options) {
+    return new Document(
+        name(),
+        "Cut lengths",
+        walls.stream().map(wall -> section(wall, options)).toList(),
+        List.of(Caution.WORDS));
+  }
+
+  private static Document.Section section(WallAtHand wall, Options options) {
+    WallLayout layout = wall.facts().layout();
+    String name = layout.wall().name();
+    PieceTables pieces =
+        new PieceTables(layout, wall.units(), finish(layout.wall().finish()), options.each());
+    GlassTables glass = new GlassTables(layout, wall.units(), options.each());
+    List<Table> tables = new ArrayList<>();
+    tables.add(pieces.verticals());
+    tables.add(pieces.horizontals());
+    tables.add(pieces.covers(CoverPiece.What.PRESSURE_PLATE));
+    tables.add(pieces.covers(CoverPiece.What.FACE_CAP));
+    tables.addAll(glass.tables());
+    tables.removeIf(table -> table.rows().isEmpty());
+    return new Document.Section(
+        "Wall " + name, wall.file(), name, warnings(wall, tables.isEmpty()), tables);
+  }
+
+  private static List<String> warnings(WallAtHand wall, boolean empty) {
+    List<String> warnings = new ArrayList<>();
+    if (wall.errors() > 0) {
+      String errors = wall.errors() == 1 ? "1 error stands" : wall.errors() + " errors stand";
+      warnings.add(
+          "Not to be cut from: "
+              + errors
+              + " in this wall, so lengths may be wrong or missing. Run “mullwright check "
+              + wall.file()
+              + "” and mend them first.");
+    }
+    List<Impossible> impossible = wall.facts().layout().impossible();
+    if (!impossible.isEmpty()) {
+      warnings.add(
+          "Left out, since the wall as written leaves no place for them: "
+              + impossible.stream()
+                  .map(Impossible::name)
+                  .distinct()
+                  .collect(Collectors.joining("; "))
+              + ".");
+    }
+    if (empty) {
+      warnings.add(
+          "No piece can be cut from this wall yet: it needs lines, rows and members whose profiles"
+              + " are in a catalog it uses.");
+    }
+    return warnings;
+  }
+
+  /** {@code bronze outside, clear inside}. */
+  private static String finish(Map<String, Given<String>> finish) {
+    return finish.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey(OUTSIDE_FIRST))
+        .map(side -> (side.getValue().value() + " " + side.getKey()).strip())
+        .collect(Collectors.joining(", "));
+  }
+}

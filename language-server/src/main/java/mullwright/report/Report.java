@@ -1,0 +1,32 @@
+package mullwright.report;
+
+import java.util.List;
+import mullwright.quantity.UnitSystem;
+
+/**
+ * One report on walls. Its class is found by itself ({@code @AutoService(Report.class)}); the order
+ * of its rows is part of what it promises.
+ */
+public interface Report {
+  /** Its name: {@code lengths}. */
+  String name();
+
+  /** What it tells of those walls. */
+  Document make(List<WallAtHand> walls, Options options);
+
+  /**
+   * How it is wanted.
+   *
+   * @param each true to list every piece by itself, false to count equal ones together
+   */
+  record Options(boolean each) {}
+
+  /**
+   * A wall with what a report may look at.
+   *
+   * @param file its path as shown to the reader
+   * @param units the system its file is written in
+   * @param errors how many errors the rules found in it and in the files it uses
+   */
+  record WallAtHand(String file, UnitSystem units, mullwright.check.WallFacts facts, int errors) {}
+}
