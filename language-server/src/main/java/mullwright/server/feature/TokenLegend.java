@@ -36,7 +36,7 @@ enum TokenLegend {
       case JOINER, BEARING, DIRECTION -> MODIFIER;
       case REMARK -> DECORATOR;
       case NAME, REFERENCE -> VARIABLE;
-      case NUMBER, SIGN -> NUMBER;
+      case NUMBER, LENGTH, SIGN -> NUMBER;
       case UNIT -> TYPE;
       case STRING -> STRING;
       case OPERATOR, RANGE -> OPERATOR;
