@@ -1,0 +1,219 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.quantity.Length;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Place;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.Word;
+
+/** Reads the {@code anchors} block: anchors and clips by line and place. */
+final class AnchorsReader {
+  private static final Map<StatementKind, AnchorUse.Kind> KINDS =
+      Map.of(
+          StatementKind.DEAD_LOAD, AnchorUse.Kind.DEAD_LOAD,
+          StatementKind.WIND_LOAD, AnchorUse.Kind.WIND_LOAD,
+          StatementKind.CLIP, AnchorUse.Kind.CLIP);
+
+  private final GridNames names;
+  private final SystemParts parts;
+  private final LineSpans spans;
+  private final List<Members.Splice> splices;
+  private final Collector collector;
+  private final LinePlaces places;
+
+  /** Where anchors below splices stand, by key. */
+  private final Map<Integer, Placed> below = new HashMap<>();
+
+  AnchorsReader(
+      GridNames names,
+      SystemParts parts,
+      LineSpans spans,
+      List<Members.Splice> splices,
+      Collector collector) {
+    this.names = names;
+    this.parts = parts;
+    this.spans = spans;
+    this.splices = splices;
+    this.collector = collector;
+    this.places = new LinePlaces(names, false, this::passes, collector);
+  }
+
+  /** By line, then from below. */
+  List<AnchorUse> read(WallText wall) {
+    Narrower narrower = new Narrower("anchor", places::where, collector);
+    List<Said> statements =
+        wall.all(StatementKind.DEAD_LOAD, StatementKind.WIND_LOAD, StatementKind.CLIP);
+    for (Said said : statements) {
+      List<Claim> claims = claims(said);
+      for (Claim claim : claims) {
+        facets(claim, said.statement().kind() == StatementKind.CLIP);
+        narrower.add(claim);
+      }
+    }
+    narrower.solve();
+    List<AnchorUse> anchors = new ArrayList<>();
+    for (int key = 0; key < narrower.keys(); key++) {
+      Narrower.Resolved resolved = narrower.at(key);
+      if (resolved != null) {
+        anchors.add(anchor(resolved, places.line(key), key));
+      }
+    }
+    narrower.reportShadowed();
+    anchors.sort(
+        Comparator.comparingInt(AnchorUse::line)
+            .thenComparing(anchor -> anchor.place().elevation()));
+    return anchors;
+  }
+
+  private AnchorUse anchor(Narrower.Resolved resolved, int line, int key) {
+    AnchorUse.Kind kind = KINDS.get(resolved.said().statement().kind());
+    Claim setter = resolved.setter(Facet.AT);
+    Placed place = places.place(setter);
+    if (belowSplices(setter.said)) {
+      place = below.get(key);
+    }
+    Height height = place.height();
+    Optional<Integer> floor = place.floor() < 0 ? Optional.empty() : Optional.of(place.floor());
+    return new AnchorUse(
+        kind,
+        line,
+        height,
+        floor,
+        place.stated(),
+        resolved.get(Facet.PART).or(() -> clipOf(kind, height)),
+        SystemParts.fixing(resolved),
+        resolved.get(Facet.ISOLATION),
+        resolved.get(Facet.BEDDING),
+        resolved.get(Facet.SPREAD),
+        resolved.get(Facet.OFFSET),
+        resolved.origin());
+  }
+
+  private static boolean belowSplices(Said said) {
+    return said.clause(ClauseWord.AT, Clause.At.class)
+        .map(at -> at.places().stream().anyMatch(Place.FloorBelowSplices.class::isInstance))
+        .orElse(false);
+  }
+
+  private List<Claim> claims(Said said) {
+    String keyword = KINDS.get(said.statement().kind()).spelling();
+    return belowSplices(said) ? below(said, keyword) : places.claims(said, keyword);
+  }
+
+  /** Anchors at the nearest floor under each splice of the lines named. */
+  private List<Claim> below(Said said, String keyword) {
+    Optional<Argument.Select> select = said.argument(Argument.Select.class);
+    if (select.isEmpty()) {
+      return List.of();
+    }
+    Chosen lines =
+        new SelectionReader(said, collector).list(select.get().selection(), names.lines());
+    BitSet chosen = lines.set();
+    BitSet reach = new BitSet();
+    BitSet found = new BitSet();
+    Origin origin = said.spot().at(said.statement().clause(ClauseWord.AT).get().range());
+    Placed any = null;
+    for (Members.Splice splice : splices) {
+      int floor = chosen.get(splice.line()) ? floorUnder(splice.at().elevation()) : -1;
+      if (floor >= 0) {
+        Heights.Base base = names.heights().get(floor);
+        any = new Placed(base.at(), base, Length.ZERO, false, false, origin);
+        int key = places.key(splice.line(), any);
+        reach.set(key);
+        below.put(key, any);
+        found.set(splice.line());
+      }
+    }
+    for (int line : lines.indices()) {
+      if (lines.outright().get(line) && !found.get(line)) {
+        collector.misplaced(
+            "line " + names.lineName(line) + " has no splice",
+            "floor below splices is a place of spliced lines only",
+            said.origin());
+      }
+    }
+    return any == null ? List.of() : List.of(places.claim(said, keyword, reach, reach, any));
+  }
+
+  private int floorUnder(Length height) {
+    int under = -1;
+    for (Grid.Floor floor : names.grid().floors()) {
+      if (!floor.elevation().value().isLongerThan(height)) {
+        under = floor.index();
+      }
+    }
+    return under;
+  }
+
+  /** An anchor at a floor may sit anywhere over the slab's depth, as its part says. */
+  private boolean passes(int line, Placed place) {
+    Length at = place.at().left();
+    if (place.row() >= 0) {
+      List<Integer> bays = names.row(place.row()).bays();
+      boolean beside =
+          bays.contains(names.bays().leftOf(line)) || bays.contains(names.bays().rightOf(line));
+      Length there = names.order().at(place.row(), names.grid().lines().get(line).x());
+      Length height = there.plus(place.offset());
+      return beside && spans.passes(line, height, height);
+    }
+    if (place.floor() < 0 || place.stated()) {
+      return spans.passes(line, at, at);
+    }
+    Length slab = names.floor(place.floor()).slab().map(Given::value).orElse(Length.ZERO);
+    return spans.passes(line, at.minus(slab), at);
+  }
+
+  private void facets(Claim claim, boolean clip) {
+    PartKind[] kinds = {clip ? PartKind.CLIP : PartKind.ANCHOR};
+    parts.set(claim, Facet.PART, ClauseWord.PART, kinds);
+    parts.set(claim, Facet.ISOLATION, ClauseWord.ISOLATED_BY, PartKind.ISOLATION);
+    parts.set(claim, Facet.BEDDING, ClauseWord.BEDDED_ON, PartKind.ISOLATION);
+    parts.set(claim, Facet.SPREAD, ClauseWord.SPREAD_BY, PartKind.SPREAD_PLATE);
+    parts.bolts(claim);
+    claim
+        .said
+        .clause(ClauseWord.OFFSET, Clause.Valued.class)
+        .ifPresent(clause -> offset(claim, clause));
+  }
+
+  private void offset(Claim claim, Clause.Valued clause) {
+    Optional<Length> aside = claim.said.values(collector).length(clause.value(), "offset");
+    String direction = clause.direction().map(Word::text).orElse("");
+    if (!direction.equals("left") && !direction.equals("right")) {
+      collector.missing(
+          claim.said.words(),
+          "which way it is offset",
+          "offset 1 1/2\" right",
+          claim.said.spot().at(clause.range()));
+      return;
+    }
+    boolean right = direction.equals("right") != claim.said.mirrored();
+    aside.ifPresent(
+        length -> claim.set(Facet.OFFSET, right ? length : length.negated(), clause.range()));
+  }
+
+  /** The system's clip for sill or head. */
+  private Optional<Given<String>> clipOf(AnchorUse.Kind kind, Height place) {
+    if (kind != AnchorUse.Kind.CLIP || parts.system().isEmpty()) {
+      return Optional.empty();
+    }
+    Part.WallSystem system = parts.system().get();
+    String base = place.base().orElse("");
+    Optional<Given<String>> own = Optional.empty();
+    if (base.equals("sill") || base.endsWith(".sill")) {
+      own = system.sillClip();
+    } else if (base.equals("head") || base.endsWith(".head")) {
+      own = system.headClip();
+    }
+    return own.or(() -> Optional.ofNullable(system.parts().get(PartKind.CLIP)));
+  }
+}

@@ -1,0 +1,90 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.quantity.Length;
+
+/**
+ * The openings of the frame that take a lite: in each bay the spaces between neighbouring rows,
+ * once doors, voids, louvres and vents have taken theirs.
+ */
+final class Cells {
+  private final Rows rows;
+  private final List<Cell> cells = new ArrayList<>();
+  private final int[] first;
+  private final List<int[]> standing = new ArrayList<>();
+
+  /** One of them: its bay, the row under it and the row over it. */
+  record Cell(int bay, int below, int above, long bottom, long top) {}
+
+  Cells(GridNames names) {
+    rows = names.order();
+    int bays = names.bays().count();
+    List<List<Grid.Opening>> openings = new ArrayList<>();
+    for (int bay = 0; bay < bays; bay++) {
+      openings.add(new ArrayList<>(0));
+    }
+    for (Grid.Opening opening : names.grid().openings()) {
+      opening.bays().forEach(bay -> openings.get(bay).add(opening));
+    }
+    first = new int[bays + 1];
+    for (int bay = 0; bay < bays; bay++) {
+      int[] left = standing(bay, openings.get(bay));
+      standing.add(left);
+      first[bay] = cells.size();
+      for (int i = 1; i < left.length; i++) {
+        Length bottom = rows.middle(left[i - 1], bay);
+        Length top = rows.middle(left[i], bay);
+        if (openings.get(bay).stream().noneMatch(opening -> fills(opening, bottom, top))) {
+          cells.add(new Cell(bay, left[i - 1], left[i], bottom.ticks(), top.ticks()));
+        }
+      }
+    }
+    first[bays] = cells.size();
+  }
+
+  /** The rows of a bay that no opening takes away. */
+  private int[] standing(int bay, List<Grid.Opening> openings) {
+    int[] all = rows.of(bay);
+    if (openings.isEmpty()) {
+      return all;
+    }
+    int[] left = new int[all.length];
+    int count = 0;
+    for (int row : all) {
+      Length at = rows.middle(row, bay);
+      if (openings.stream().noneMatch(opening -> inside(opening, at))) {
+        left[count++] = row;
+      }
+    }
+    return java.util.Arrays.copyOf(left, count);
+  }
+
+  private static boolean inside(Grid.Opening opening, Length at) {
+    return at.isLongerThan(opening.bottom().elevation())
+        && at.isShorterThan(opening.top().elevation());
+  }
+
+  private static boolean fills(Grid.Opening opening, Length bottom, Length top) {
+    return !bottom.isShorterThan(opening.bottom().elevation())
+        && !top.isLongerThan(opening.top().elevation());
+  }
+
+  int count() {
+    return cells.size();
+  }
+
+  Cell get(int cell) {
+    return cells.get(cell);
+  }
+
+  /** The cells of a bay are from here to {@code firstOf(bay + 1)}. */
+  int firstOf(int bay) {
+    return first[bay];
+  }
+
+  /** The rows that stand in a bay, from below. */
+  int[] standing(int bay) {
+    return standing.get(bay);
+  }
+}

@@ -1,0 +1,82 @@
+package mullwright.model;
+
+import java.util.BitSet;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import mullwright.syntax.Clause;
+import mullwright.syntax.TextRange;
+
+/**
+ * What one statement says about the things it names: its reach as a set of keys, and the facets it
+ * sets.
+ *
+ * <p>A statement whose value differs from key to key (several places with offsets of their own)
+ * makes several claims that share {@code named}.
+ */
+final class Claim {
+  final Said said;
+  final String keyword;
+
+  /** The keys this claim speaks of. */
+  final BitSet reach;
+
+  /** The keys the whole statement names: what decides which of two is narrower. */
+  final BitSet named;
+
+  private final Map<Facet<?>, Told<?>> facets = new IdentityHashMap<>();
+
+  /** Set by {@link Narrower} as soon as anything it says holds somewhere. */
+  boolean holds;
+
+  /** A value with the place of its clause and its text. */
+  private record Told<T>(T value, String shown, Origin origin) {}
+
+  Claim(Said said, String keyword, BitSet reach, BitSet named) {
+    this.said = said;
+    this.keyword = keyword;
+    this.reach = reach;
+    this.named = named;
+  }
+
+  /** Sets a facet to what stands in that range. */
+  <T> void set(Facet<T> facet, T value, TextRange range) {
+    set(facet, value, range, range);
+  }
+
+  /**
+   * Sets a facet.
+   *
+   * @param clause the whole clause, as problems show it
+   * @param range the value in it
+   */
+  <T> void set(Facet<T> facet, T value, TextRange clause, TextRange range) {
+    facets.put(facet, new Told<>(value, said.spot().text(clause), said.spot().at(range)));
+  }
+
+  /** Sets a facet to the name in a clause, or to what the name means. */
+  void setNamed(Facet<String> facet, String value, Clause.Named clause) {
+    set(facet, value, clause.range(), clause.name().range());
+  }
+
+  boolean sets(Facet<?> facet) {
+    return facets.containsKey(facet);
+  }
+
+  Iterable<Facet<?>> facets() {
+    return facets.keySet();
+  }
+
+  <T> Given<T> get(Facet<T> facet) {
+    Told<?> told = facets.get(facet);
+    return Given.stated(facet.type().cast(told.value()), told.origin());
+  }
+
+  boolean agrees(Claim other, Facet<?> facet) {
+    return facets.get(facet).value().equals(other.facets.get(facet).value());
+  }
+
+  /** The clause as written. */
+  String shown(Facet<?> facet) {
+    return facets.get(facet).shown();
+  }
+}

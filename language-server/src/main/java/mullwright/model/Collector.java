@@ -1,0 +1,78 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Gathers problems and references while a file is read; each is kept once. */
+final class Collector {
+  private final Set<ModelProblem> problems = new LinkedHashSet<>();
+  private final Set<Reference> references = new LinkedHashSet<>();
+
+  void problem(ModelProblem problem) {
+    if (problems.size() < Limits.PROBLEMS) {
+      problems.add(problem);
+    }
+  }
+
+  /**
+   * @param where what lacks it, {@code floor L2}
+   * @param what what it does not say
+   * @param offer an example of what to write, or ""
+   */
+  void missing(String where, String what, String offer, Origin origin) {
+    Optional<String> example = offer.isEmpty() ? Optional.empty() : Optional.of(offer);
+    problem(new ModelProblem.Missing(what, where, example, origin));
+  }
+
+  /**
+   * @param what what is wrong, as a clause: {@code "C" is no bay}
+   * @param why the rule, as a clause: {@code a bay lies between two lines, as A..B}
+   */
+  void misplaced(String what, String why, Origin origin) {
+    problem(new ModelProblem.OutOfPlace(what, why, origin));
+  }
+
+  void duplicate(String what, String name, Origin first, Origin origin) {
+    problem(new ModelProblem.Duplicate(what, name, first, origin));
+  }
+
+  void bad(ModelProblem.BadValue.Reason reason, String text, Origin origin) {
+    problem(new ModelProblem.BadValue(reason, text, Optional.empty(), origin));
+  }
+
+  /** Things that are placed by one another in a circle. */
+  void circular(List<String> names, Origin origin) {
+    List<String> shown = new ArrayList<>(names.subList(0, Math.min(20, names.size())));
+    shown.add(names.get(0));
+    bad(ModelProblem.BadValue.Reason.CIRCULAR, String.join(" = ", shown), origin);
+  }
+
+  void unknown(String what, String name, Collection<String> known, Origin origin) {
+    problem(new ModelProblem.UnknownName(what, name, NearNames.of(name, known), origin));
+  }
+
+  void defines(Symbol symbol, Origin origin) {
+    references.add(new Reference(symbol, origin, true));
+  }
+
+  void names(Symbol symbol, Origin origin) {
+    references.add(new Reference(symbol, origin, false));
+  }
+
+  void addAll(Collector other) {
+    other.problems.forEach(this::problem);
+    references.addAll(other.references);
+  }
+
+  List<ModelProblem> problems() {
+    return new ArrayList<>(problems);
+  }
+
+  List<Reference> references() {
+    return new ArrayList<>(references);
+  }
+}

@@ -1,0 +1,172 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Selection;
+
+/**
+ * Numbers things that stand at places of lines (splices, anchors, brackets) and makes the claims of
+ * statements about them.
+ *
+ * <p>The place is what is named: {@code at L2} and {@code at 6" below L2} speak of one thing.
+ */
+final class LinePlaces {
+  private final GridNames names;
+  private final Collector collector;
+  private final Passing passing;
+  private final boolean byFloor;
+  private final int lines;
+  private final Map<String, Integer> slots = new HashMap<>();
+  private final List<String> slotNames = new ArrayList<>();
+  private final Map<Claim, Placed> placeOf = new IdentityHashMap<>();
+
+  /** Says whether a line passes a place. */
+  interface Passing {
+    boolean test(int line, Placed place);
+  }
+
+  /**
+   * @param byFloor true if a floor has one such thing a line, wherever near it
+   */
+  LinePlaces(GridNames names, boolean byFloor, Passing passing, Collector collector) {
+    this.names = names;
+    this.byFloor = byFloor;
+    this.passing = passing;
+    this.collector = collector;
+    this.lines = Math.max(1, names.lines().size());
+  }
+
+  int line(int key) {
+    return key % lines;
+  }
+
+  /** {@code line C at L2}. */
+  String where(int key) {
+    return "line " + names.lineName(line(key)) + " at " + slotNames.get(key / lines);
+  }
+
+  /** The place the claim puts its things at. */
+  Placed place(Claim claim) {
+    return placeOf.get(claim);
+  }
+
+  /** The key of a line at a place. */
+  int key(int line, Placed place) {
+    String slot = slotName(place);
+    Integer known = slots.get(slot);
+    if (known == null) {
+      known = slots.size();
+      slots.put(slot, known);
+      slotNames.add(slot);
+    }
+    return known * lines + line;
+  }
+
+  private String slotName(Placed place) {
+    if (place.floor() >= 0 && (byFloor || place.row() < 0)) {
+      return names.floor(place.floor()).name();
+    }
+    return place.base() != null ? place.base().name() : EqualSpaces.print(place.offset());
+  }
+
+  /** One claim for each place the statement names; none if it names no line or place. */
+  List<Claim> claims(Said said, String keyword) {
+    Optional<Selection> selection =
+        said.argument(Argument.Select.class).map(Argument.Select::selection);
+    Optional<Clause.At> at = said.clause(ClauseWord.AT, Clause.At.class);
+    if (selection.isEmpty()) {
+      return List.of();
+    }
+    Chosen chosen = new SelectionReader(said, collector).list(selection.get(), names.lines());
+    if (at.isEmpty()) {
+      if (!said.broken()) {
+        collector.missing(said.words(), "where", "at L2", said.origin());
+      }
+      return List.of();
+    }
+    List<Placed> found = new PlaceReader(said, names.heights(), collector).all(at.get().places());
+    if (chosen.isEmpty() || found.isEmpty()) {
+      return List.of();
+    }
+    List<BitSet> reaches = new ArrayList<>();
+    for (Placed place : found) {
+      reaches.add(new BitSet());
+    }
+    boolean[] any = new boolean[lines];
+    for (int i = 0; i < found.size(); i++) {
+      for (int line : chosen.indices()) {
+        if (passing.test(line, found.get(i))) {
+          reaches.get(i).set(key(line, found.get(i)));
+          any[line] = true;
+        }
+      }
+    }
+    reportNotPassing(said, chosen, found, any);
+    return claims(said, keyword, found, reaches);
+  }
+
+  private List<Claim> claims(Said said, String keyword, List<Placed> found, List<BitSet> reaches) {
+    BitSet named = new BitSet();
+    List<Claim> claims = new ArrayList<>();
+    for (int i = 0; i < found.size(); i++) {
+      BitSet reach = reaches.get(i);
+      if (reach.intersects(named)) {
+        collector.duplicate(
+            keyword + " at", slotName(found.get(i)), found.get(0).origin(), found.get(i).origin());
+        reach.andNot(named);
+      }
+      named.or(reach);
+      claims.add(claim(said, keyword, reach, named, found.get(i)));
+    }
+    return claims;
+  }
+
+  /** A claim about one place. */
+  Claim claim(Said said, String keyword, BitSet reach, BitSet named, Placed place) {
+    Claim claim = new Claim(said, keyword, reach, named);
+    placeOf.put(claim, place);
+    said.statement()
+        .clause(ClauseWord.AT)
+        .ifPresent(
+            at ->
+                claim.set(Facet.AT, new Facet.Offset(place.offset(), place.stated()), at.range()));
+    return claim;
+  }
+
+  private void reportNotPassing(Said said, Chosen chosen, List<Placed> places, boolean[] any) {
+    List<String> stray = new ArrayList<>();
+    for (int line : chosen.indices()) {
+      boolean outright = chosen.outright().get(line);
+      boolean misses = !any[line];
+      for (Placed place : places) {
+        misses |= place.outright() && !passing.test(line, place);
+      }
+      if (outright && misses) {
+        stray.add(names.lineName(line));
+      }
+    }
+    boolean none = stray.isEmpty();
+    for (int line : chosen.indices()) {
+      none &= !any[line];
+    }
+    if (!stray.isEmpty() || none) {
+      String at = said.spot().text(said.statement().clause(ClauseWord.AT).get().range());
+      String what =
+          none
+              ? "no vertical passes there: " + at
+              : (stray.size() == 1 ? "line " : "lines ")
+                  + String.join(", ", stray.subList(0, Math.min(8, stray.size())))
+                  + (stray.size() == 1 ? " does not pass: " : " do not pass: ")
+                  + at;
+      collector.misplaced(what, "name lines and places where the verticals pass", said.origin());
+    }
+  }
+}

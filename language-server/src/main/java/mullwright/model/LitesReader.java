@@ -1,0 +1,144 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.Word;
+
+/** Reads the {@code lites} block: which glass fills which cell. */
+final class LitesReader {
+  private final GridNames names;
+  private final Cells cells;
+  private final SystemParts parts;
+  private final Collector collector;
+
+  LitesReader(GridNames names, Cells cells, SystemParts parts, Collector collector) {
+    this.names = names;
+    this.cells = cells;
+    this.parts = parts;
+    this.collector = collector;
+  }
+
+  /** By bay, then from below. */
+  List<LiteUse> read(WallText wall) {
+    Narrower narrower = new Narrower("lite", this::where, collector);
+    for (Said said : wall.all(StatementKind.VISION, StatementKind.SPANDREL)) {
+      claim(said).ifPresent(narrower::add);
+    }
+    narrower.solve();
+    List<LiteUse> lites = new ArrayList<>();
+    for (int i = 0; i < cells.count(); i++) {
+      Narrower.Resolved resolved = narrower.at(i);
+      if (resolved != null) {
+        Cells.Cell cell = cells.get(i);
+        lites.add(
+            new LiteUse(
+                cell.bay(),
+                cell.below(),
+                cell.above(),
+                resolved.said().statement().kind() == StatementKind.VISION,
+                resolved.get(Facet.GLASS).orElseThrow(),
+                resolved.get(Facet.OPERABLE).isPresent(),
+                resolved.get(Facet.MARK).map(Given::value),
+                resolved.origin()));
+      }
+    }
+    narrower.reportShadowed();
+    return lites;
+  }
+
+  private String where(int key) {
+    Cells.Cell cell = cells.get(key);
+    return names.bays().name(cell.bay())
+        + ", "
+        + names.row(cell.below()).name()
+        + " to "
+        + names.row(cell.above()).name();
+  }
+
+  private Optional<Claim> claim(Said said) {
+    Optional<Word> glass = said.argument(Argument.Name.class).map(Argument.Name::word);
+    if (glass.isEmpty()) {
+      return Optional.empty();
+    }
+    parts.find(said, glass.get(), PartKind.GLASS);
+    SelectionReader reader = new SelectionReader(said, collector);
+    Optional<BitSet> bays =
+        said.clause(ClauseWord.BAYS, Clause.Selecting.class)
+            .map(Clause.Selecting::selection)
+            .or(() -> said.argument(Argument.Select.class).map(Argument.Select::selection))
+            .map(selection -> reader.bays(selection, names.lines(), names.bays()).set());
+    Optional<Clause.Selecting> rows = said.clause(ClauseWord.ROWS, Clause.Selecting.class);
+    BitSet reach = reach(bays, rows, reader);
+    boolean somewhere = bays.isEmpty() || !bays.get().isEmpty();
+    if (reach.isEmpty() && somewhere && cells.count() > 0 && !said.broken()) {
+      if (rows.isEmpty() || !reader.spaces(rows.get().selection(), names.rows()).isEmpty()) {
+        collector.misplaced(
+            '"' + said.words() + "\" fills nothing",
+            "name bays and rows between which there is a lite",
+            said.origin());
+      }
+    }
+    Claim claim = new Claim(said, said.statement().keyword().text(), reach, reach);
+    claim.set(Facet.GLASS, glass.get().text(), glass.get().range());
+    said.statement()
+        .clause(ClauseWord.OPERABLE)
+        .ifPresent(clause -> claim.set(Facet.OPERABLE, true, clause.range()));
+    said.clause(ClauseWord.MARK, Clause.Named.class)
+        .ifPresent(clause -> claim.set(Facet.MARK, clause.name().text(), clause.range()));
+    return Optional.of(claim);
+  }
+
+  private BitSet reach(
+      Optional<BitSet> bays, Optional<Clause.Selecting> rows, SelectionReader reader) {
+    BitSet reach = new BitSet();
+    List<int[]> spaces = null;
+    List<int[]> except = List.of();
+    if (rows.isPresent()
+        && !(rows.get().selection().all() && rows.get().selection().except().isEmpty())) {
+      spaces = reader.spaces(rows.get().selection(), names.rows());
+      except = reader.exceptedSpaces(rows.get().selection(), names.rows());
+    }
+    for (int bay = 0; bay < names.bays().count(); bay++) {
+      if (bays.isPresent() && !bays.get().get(bay)) {
+        continue;
+      }
+      if (spaces == null) {
+        reach.set(cells.firstOf(bay), cells.firstOf(bay + 1));
+      } else {
+        for (int[] space : spaces) {
+          between(bay, space, reach, true);
+        }
+        for (int[] space : except) {
+          between(bay, space, reach, false);
+        }
+      }
+    }
+    return reach;
+  }
+
+  /** The cells of a bay from one row to another, at the heights they have there. */
+  private void between(int bay, int[] space, BitSet reach, boolean in) {
+    long bottom = names.order().middle(space[0], bay).ticks();
+    long top = names.order().middle(space[1], bay).ticks();
+    int low = cells.firstOf(bay);
+    int end = cells.firstOf(bay + 1);
+    int high = end;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (cells.get(middle).bottom() < bottom) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    for (int cell = low; cell < end && cells.get(cell).top() <= top; cell++) {
+      reach.set(cell, in);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package mullwright.model;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import mullwright.syntax.ParsedFile;
+
+/**
+ * What is worth keeping from one reading to the next, for one workspace: how each file reads by
+ * itself, as long as it is the very same {@link ParsedFile}, and how catalogs read together.
+ *
+ * <p>It changes no result, only the time it takes. It may be shared between threads.
+ */
+public final class ModelMemory {
+  private final Map<String, FileReading> readings = new HashMap<>();
+  private final Map<String, CatalogMerge> merges = new HashMap<>();
+
+  /** The file as it reads by itself. */
+  synchronized FileReading reading(String path, ParsedFile file) {
+    FileReading known = readings.get(path);
+    if (known == null || known.file() != file) {
+      known = FileReader.read(path, file);
+      readings.put(path, known);
+    }
+    return known;
+  }
+
+  /** The catalogs of those files read together; asked for by the same main file again and again. */
+  synchronized CatalogMerge merged(String main, Library library) {
+    List<FileReading> files = library.catalogs();
+    CatalogMerge known = merges.get(main);
+    if (known == null || !known.isOf(files, library.isComplete())) {
+      known = CatalogMerge.of(files, library.isComplete());
+      merges.put(main, known);
+    }
+    return known;
+  }
+}

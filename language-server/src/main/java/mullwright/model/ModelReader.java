@@ -1,0 +1,171 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import mullwright.syntax.ParsedFile;
+
+/**
+ * Reads a file and all it uses to a {@link Model}. Never throws, whatever the text: what is wrong
+ * is among the model's problems.
+ */
+public final class ModelReader {
+  private final FileReading main;
+  private final Sources sources;
+  private final ModelMemory memory;
+  private final Collector collector = new Collector();
+
+  private ModelReader(FileReading main, Sources sources, ModelMemory memory) {
+    this.main = main;
+    this.sources = sources;
+    this.memory = memory;
+  }
+
+  /**
+   * Reads the file at that place.
+   *
+   * @param path workspace path, {@code /} between folders
+   * @param sources where the file and those it uses are found; a file that is not there is an empty
+   *     one
+   * @param memory what was kept of earlier readings in the same workspace
+   */
+  public static Model read(String path, Sources sources, ModelMemory memory) {
+    ParsedFile file = sources.find(path).orElseGet(() -> ParsedFile.parse(""));
+    return new ModelReader(memory.reading(path, file), sources, memory).read();
+  }
+
+  private Model read() {
+    Library library = new UseReader(sources, memory, collector).read(main);
+    for (FileReading file : library.all()) {
+      collector.addAll(file.facts());
+    }
+    CatalogMerge catalog = memory.merged(main.path(), library);
+    collector.addAll(catalog.facts());
+    catalog.twice().forEach(twice -> nameFromTwo(library, twice));
+    ProjectCriteria criteria = new ProjectCriteria(collector);
+    Optional<Model.Project> project = project(library, criteria);
+    List<Symbol> lets = new ArrayList<>(main.lets());
+    List<Wall> walls = new ArrayList<>();
+    for (FileReading.Block wall : main.walls().values()) {
+      WallText text = WallText.of(library, main, wall, collector);
+      walls.add(new WallReader(text, catalog, criteria, collector).read());
+      lets.addAll(text.lets());
+    }
+    criteria.finish();
+    List<Remarked> remarks = new ArrayList<>();
+    library.all().forEach(file -> remarks.addAll(file.remarks()));
+    List<Reference> references = ordered(library);
+    return new Model(
+        main.path(),
+        library.used().stream().map(FileReading::path).toList(),
+        project,
+        catalog.catalog(),
+        walls,
+        references,
+        unused(references, lets),
+        remarks,
+        collector.problems());
+  }
+
+  private Optional<Model.Project> project(Library library, ProjectCriteria criteria) {
+    List<FileReading> from = new ArrayList<>(library.used());
+    from.add(main);
+    FileReading last = null;
+    for (FileReading file : from) {
+      if (!file.projects().isEmpty()) {
+        if (last != null && file != main) {
+          twoProjects(library, last, file);
+        }
+        criteria.add(file, file.projects().get(0));
+        last = file;
+      }
+    }
+    if (last == null) {
+      return Optional.empty();
+    }
+    FileReading.Block block = last.projects().get(0);
+    Properties lines =
+        new Properties(
+            PartSchema.project(),
+            new Properties.Reading(block.spot(), last.scope(), collector, new ArrayList<>()),
+            block.origin());
+    lines.read(FileReader.inside(block.statement()));
+    return Optional.of(
+        new Model.Project(
+            block.name().text(),
+            lines.word("revision"),
+            criteria.alone(block.origin()),
+            block.origin()));
+  }
+
+  private void twoProjects(Library library, FileReading one, FileReading other) {
+    String name = other.projects().get(0).name().text();
+    for (FileReading file : List.of(one, other)) {
+      collector.problem(
+          new ModelProblem.NameFromTwo(
+              "project", name, one.path(), other.path(), library.via().get(file.path())));
+    }
+  }
+
+  /** One name from two catalogs is an error at both uses; in the main file at the part itself. */
+  private void nameFromTwo(Library library, CatalogMerge.Twice twice) {
+    String one = twice.first().origin().file();
+    String other = twice.second().origin().file();
+    for (Part part : List.of(twice.first(), twice.second())) {
+      Origin origin = library.via().getOrDefault(part.origin().file(), part.origin());
+      collector.problem(
+          new ModelProblem.NameFromTwo(part.kind().spelling(), part.name(), one, other, origin));
+    }
+  }
+
+  private List<Reference> ordered(Library library) {
+    Map<String, Integer> order = new HashMap<>();
+    for (FileReading file : library.all()) {
+      order.put(file.path(), order.size());
+    }
+    List<Reference> references = new ArrayList<>(collector.references());
+    references.sort(
+        Comparator.<Reference>comparingInt(use -> order.getOrDefault(use.origin().file(), 0))
+            .thenComparingInt(use -> use.origin().segment())
+            .thenComparingInt(use -> use.origin().range().start())
+            .thenComparingInt(use -> use.origin().range().end()));
+    return references;
+  }
+
+  private List<Symbol> unused(List<Reference> references, List<Symbol> lets) {
+    Set<Symbol> used = new HashSet<>();
+    for (Reference reference : references) {
+      if (!reference.definition()) {
+        used.add(reference.symbol());
+      }
+    }
+    Map<Symbol, Boolean> unused = new LinkedHashMap<>();
+    for (Symbol let : lets) {
+      if (let.definition().file().equals(main.path()) && !used.contains(let)) {
+        unused.put(let, true);
+      }
+    }
+    if (!main.walls().isEmpty()) {
+      main.parts()
+          .values()
+          .forEach(
+              named ->
+                  named
+                      .values()
+                      .forEach(
+                          part -> {
+                            Symbol symbol = CatalogReader.symbol(part.name(), part.origin());
+                            if (!used.contains(symbol)) {
+                              unused.put(symbol, true);
+                            }
+                          }));
+    }
+    return new ArrayList<>(unused.keySet());
+  }
+}

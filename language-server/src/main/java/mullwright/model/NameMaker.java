@@ -1,0 +1,127 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Selection;
+import mullwright.syntax.Word;
+
+/** Makes the names of a statement that defines many: {@code lines A..J … skip I, O}. */
+final class NameMaker {
+  private final Said said;
+  private final Collector collector;
+
+  NameMaker(Said said, Collector collector) {
+    this.said = said;
+    this.collector = collector;
+  }
+
+  /**
+   * A name that is given.
+   *
+   * @param definition where it stands: itself, or the range that makes it
+   * @param outright true if the text spells it
+   */
+  record Made(String name, Origin definition, boolean outright) {}
+
+  /** The names in order, or empty if they cannot be made (which is reported). */
+  Optional<List<Made>> names(Selection selection) {
+    if (selection.all()) {
+      Origin origin = said.spot().at(selection.range());
+      collector.misplaced("\"all\" gives no names", "spell the names here, as A..G", origin);
+      return Optional.empty();
+    }
+    Set<String> skip = skipped();
+    List<Made> made = new ArrayList<>();
+    for (Selection.Item item : selection.items()) {
+      if (!make(item, skip, made)) {
+        return Optional.empty();
+      }
+    }
+    int every =
+        selection
+            .every()
+            .flatMap(n -> said.values(collector).count(n, "every", Limits.NAMES))
+            .orElse(1);
+    Set<String> except = new HashSet<>();
+    List<Made> excepted = new ArrayList<>();
+    for (Selection.Item item : selection.except()) {
+      make(item, Set.of(), excepted);
+    }
+    excepted.forEach(name -> except.add(name.name()));
+    List<Made> kept = new ArrayList<>();
+    for (int i = 0; i < made.size(); i += every) {
+      if (!except.contains(made.get(i).name())) {
+        kept.add(made.get(i));
+      }
+    }
+    return Optional.of(kept);
+  }
+
+  private boolean make(Selection.Item item, Set<String> skip, List<Made> made) {
+    Spot spot = said.spot();
+    if (!item.isRange()) {
+      made.add(new Made(item.first().text(), spot.at(item.first()), true));
+      return true;
+    }
+    String first = item.first().text();
+    String last = item.last().text();
+    Optional<Long> count = NamePattern.count(first, last);
+    Origin range = spot.at(item.range());
+    if (count.isEmpty()) {
+      collector.misplaced(
+          '"' + spot.text(item.range()) + "\" makes no names",
+          "the ends of a range are alike and count on, as A..G, 1..19 or L1..L24",
+          range);
+      return false;
+    }
+    if (count.get() + made.size() > Limits.NAMES) {
+      collector.problem(
+          new ModelProblem.TooMany("names", Limits.NAMES, count.get() + made.size(), range));
+      return false;
+    }
+    for (String name : NamePattern.names(first, last).orElseThrow()) {
+      if (!skips(name, skip)) {
+        Word word = name.equals(first) ? item.first() : item.last();
+        boolean outright = name.equals(word.text());
+        made.add(new Made(name, outright ? spot.at(word) : range, outright));
+      }
+    }
+    return true;
+  }
+
+  private Set<String> skipped() {
+    Set<String> skip = new HashSet<>();
+    said.clause(ClauseWord.SKIP, Clause.Selecting.class)
+        .ifPresent(
+            clause -> {
+              for (Selection.Item item : clause.selection().items()) {
+                if (item.isRange()) {
+                  NamePattern.count(item.first().text(), item.last().text())
+                      .filter(count -> count <= Limits.NAMES)
+                      .flatMap(count -> NamePattern.names(item.first().text(), item.last().text()))
+                      .ifPresent(skip::addAll);
+                } else {
+                  skip.add(item.first().text());
+                }
+              }
+            });
+    return skip;
+  }
+
+  /** A letter that is skipped is skipped in names of several letters too. */
+  private static boolean skips(String name, Set<String> skip) {
+    if (skip.isEmpty()) {
+      return false;
+    }
+    if (skip.contains(name)) {
+      return true;
+    }
+    return name.chars().allMatch(Character::isLetter)
+        && name.chars().anyMatch(letter -> skip.contains(String.valueOf((char) letter)));
+  }
+}

@@ -1,0 +1,375 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Length;
+import mullwright.quantity.LengthReader;
+import mullwright.quantity.Quantity;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.TextRange;
+
+/**
+ * The property lines of one block, matched against their {@link PartSchema}: phrases by property
+ * word, values checked, names of parts noted. What does not fit is reported and left out.
+ */
+final class Properties {
+  private final PartSchema schema;
+  private final Reading reading;
+  private final Origin origin;
+  private final Map<String, List<Phrase>> phrases = new LinkedHashMap<>();
+  private final Map<String, Given<String>> facts = new LinkedHashMap<>();
+  private final Map<String, Origin> first = new LinkedHashMap<>();
+  private int line;
+
+  /**
+   * Where and with whom properties are read.
+   *
+   * @param mentions takes the names of parts
+   */
+  record Reading(Spot spot, Scope scope, Collector collector, List<Mention> mentions) {
+    ExpressionReader values() {
+      return new ExpressionReader(scope, spot, collector);
+    }
+
+    Reading at(Spot other) {
+      return new Reading(other, scope, collector, mentions);
+    }
+  }
+
+  /**
+   * @param origin of the block, for what is missing
+   */
+  Properties(PartSchema schema, Reading reading, Origin origin) {
+    this.schema = schema;
+    this.reading = reading;
+    this.origin = origin;
+  }
+
+  Reading reading() {
+    return reading;
+  }
+
+  Origin origin() {
+    return origin;
+  }
+
+  /** Reads the lines; a block inside them only groups lines. */
+  Properties read(List<Statement> statements) {
+    for (Statement statement : statements) {
+      if (statement.kind() == StatementKind.PROPERTY) {
+        boolean groups = statement.block().isPresent() && statement.arguments().isEmpty();
+        if (!groups || schema.find(statement.keyword().text()).isPresent()) {
+          read(statement, reading);
+        }
+        statement.block().ifPresent(block -> read(block.statements()));
+      }
+    }
+    return this;
+  }
+
+  /** Reads one line, wherever it stands. */
+  void read(Statement statement, Reading with) {
+    String word = statement.keyword().text();
+    Origin at = with.spot().at(statement.keyword());
+    Optional<PartSchema.Property> property = schema.find(word);
+    if (property.isEmpty()) {
+      unknown(statement, with, at);
+      return;
+    }
+    Origin before = first.putIfAbsent(word, at);
+    if (before != null && !property.get().repeats() && !several(word)) {
+      with.collector().duplicate("property", word, before, at);
+      return;
+    }
+    line++;
+    List<Argument> arguments = statement.arguments();
+    List<Phrase> of = phrases.computeIfAbsent(word, key -> new ArrayList<>());
+    if (arguments.isEmpty()) {
+      match(word, List.of(), statement.keyword().range(), with, statement).ifPresent(of::add);
+    }
+    for (Argument argument : arguments) {
+      if (argument instanceof Argument.Phrase phrase) {
+        match(word, phrase.parts(), phrase.range(), with, statement).ifPresent(of::add);
+      }
+    }
+  }
+
+  /** Some words open facts of their own by their second word; each may have its line. */
+  private boolean several(String word) {
+    return word.equals("metal") && schema == PartSchema.criteria();
+  }
+
+  private void unknown(Statement statement, Reading with, Origin at) {
+    String word = statement.keyword().text();
+    if (!schema.open()) {
+      List<String> known = NearNames.of(word, schemaWords());
+      with.collector().problem(new ModelProblem.BadProperty(schema.kind(), word, "", known, at));
+      return;
+    }
+    int start = statement.keyword().range().end();
+    int end =
+        statement.arguments().isEmpty()
+            ? start
+            : statement.arguments().get(statement.arguments().size() - 1).range().end();
+    String text = with.spot().text(new TextRange(start, end)).strip();
+    facts.putIfAbsent(word, Given.stated(text, with.spot().at(statement.range())));
+  }
+
+  private Set<String> schemaWords() {
+    Set<String> words = new TreeSet<>();
+    schema.properties().forEach(property -> words.add(property.word()));
+    return words;
+  }
+
+  private Optional<Phrase> match(
+      String word,
+      List<Argument.Phrase.Part> parts,
+      TextRange range,
+      Reading with,
+      Statement statement) {
+    Scope scope = with.scope();
+    List<PhrasePattern> patterns = schema.patterns(word);
+    for (int form = 0; form < patterns.size(); form++) {
+      Optional<List<PhrasePattern.Capture>> captures =
+          patterns.get(form).match(parts, name -> scope.find(name) != null);
+      if (captures.isPresent()) {
+        return Optional.of(new Phrase(form, line, captures.get(), range, statement, with));
+      }
+    }
+    if (!with.spot().broken(statement.range())) {
+      String pattern = schema.find(word).orElseThrow().pattern();
+      with.collector()
+          .problem(
+              new ModelProblem.BadProperty(
+                  schema.kind(), word, pattern, List.of(), with.spot().at(range)));
+    }
+    return Optional.empty();
+  }
+
+  /** True if the property stands there, readable or not. */
+  boolean has(String word) {
+    return first.containsKey(word);
+  }
+
+  /** Its phrases that could be read, in the order of the text. */
+  List<Phrase> phrases(String word) {
+    return phrases.getOrDefault(word, List.of());
+  }
+
+  /** Words the schema does not know, as written. */
+  Map<String, Given<String>> facts() {
+    return facts;
+  }
+
+  Optional<Given<Length>> length(String word) {
+    return phrases(word).stream().findFirst().flatMap(phrase -> phrase.length(0));
+  }
+
+  /** The length, or the schema's default. */
+  Given<Length> lengthOr(String word) {
+    PartSchema.Default taken = schema.find(word).orElseThrow().byDefault().orElseThrow();
+    return length(word)
+        .orElseGet(
+            () -> {
+              Length length = LengthReader.read(taken.text()).value().orElseThrow();
+              return Given.assumed(length, origin, taken.source());
+            });
+  }
+
+  /** The length; if it is not stated that is reported, and nothing long stands for it. */
+  Given<Length> needed(String word, String where) {
+    Optional<Given<Length>> stated = length(word);
+    if (stated.isEmpty() && !has(word)) {
+      reading.collector().missing(where, "its " + word, word + " 2 1/2\"", origin);
+    }
+    return stated.orElseGet(() -> Given.assumed(Length.ZERO, origin, "not stated"));
+  }
+
+  /** The lengths of all phrases. */
+  List<Given<Length>> lengths(String word) {
+    List<Given<Length>> lengths = new ArrayList<>();
+    phrases(word).forEach(phrase -> phrase.length(0).ifPresent(lengths::add));
+    return lengths;
+  }
+
+  /**
+   * The length for a side: of the phrase that names it, else of the one that names none.
+   *
+   * @param names the side's words
+   */
+  Optional<Given<Length>> side(String word, String... names) {
+    Optional<Given<Length>> all = Optional.empty();
+    for (Phrase phrase : phrases(word)) {
+      if (phrase.word(1).isEmpty()) {
+        all = phrase.length(0);
+      } else if (List.of(names).contains(phrase.word(1).get().value())) {
+        return phrase.length(0);
+      }
+    }
+    return all;
+  }
+
+  Optional<Given<Quantity>> quantity(String word) {
+    return phrases(word).stream().findFirst().flatMap(phrase -> phrase.quantity(0));
+  }
+
+  /** A word, a name or text. */
+  Optional<Given<String>> word(String word) {
+    return phrases(word).stream().findFirst().flatMap(phrase -> phrase.word(0));
+  }
+
+  /** The word, or the schema's default. */
+  Given<String> wordOr(String word) {
+    return word(word)
+        .orElseGet(
+            () -> {
+              Optional<PartSchema.Default> taken = schema.find(word).orElseThrow().byDefault();
+              return Given.assumed(
+                  taken.map(PartSchema.Default::text).orElse(""),
+                  origin,
+                  taken.map(PartSchema.Default::source).orElse("not stated"));
+            });
+  }
+
+  /** One phrase of a property that fits its pattern. */
+  static final class Phrase {
+    private final int form;
+    private final int line;
+    private final List<PhrasePattern.Capture> captures;
+    private final TextRange range;
+    private final Statement statement;
+    private final String property;
+    private final Reading reading;
+
+    private Phrase(
+        int form,
+        int line,
+        List<PhrasePattern.Capture> captures,
+        TextRange range,
+        Statement statement,
+        Reading reading) {
+      this.form = form;
+      this.line = line;
+      this.captures = captures;
+      this.range = range;
+      this.statement = statement;
+      this.property = statement.keyword().text();
+      this.reading = reading;
+      captures.forEach(this::mention);
+    }
+
+    private void mention(PhrasePattern.Capture capture) {
+      if (capture.part() != null) {
+        reading
+            .mentions()
+            .add(
+                new Mention(
+                    List.of(capture.part()),
+                    PhrasePattern.word(capture.parts().get(0)),
+                    at(capture)));
+      }
+    }
+
+    private Origin at(PhrasePattern.Capture capture) {
+      TextRange start = capture.parts().get(0).range();
+      return reading.spot().at(start.to(capture.parts().get(capture.parts().size() - 1).range()));
+    }
+
+    /** Which of the property's patterns it fits. */
+    int form() {
+      return form;
+    }
+
+    /** Phrases of one line share its number. */
+    int line() {
+      return line;
+    }
+
+    Reading reading() {
+      return reading;
+    }
+
+    /** The line as a statement that names things. */
+    Said said() {
+      return new Said(statement, reading.spot(), reading.scope(), "", 0, false);
+    }
+
+    /** True if the value of that index is of that kind, as far as it can be computed. */
+    boolean isOf(int index, Kind kind) {
+      Value value =
+          new ExpressionReader(reading.scope(), reading.spot(), new Collector())
+              .value(expression(captures.get(index)), kind);
+      return value != null && !value.bare() && value.quantity().is(kind);
+    }
+
+    Origin origin() {
+      return reading.spot().at(range);
+    }
+
+    /** How many values it has. */
+    int size() {
+      return captures.size();
+    }
+
+    PhrasePattern.Capture capture(int index) {
+      return captures.get(index);
+    }
+
+    /** The captured value of that index that is a length. */
+    Optional<Given<Length>> length(int index) {
+      if (index >= captures.size()) {
+        return Optional.empty();
+      }
+      PhrasePattern.Capture capture = captures.get(index);
+      return reading
+          .values()
+          .length(expression(capture), property)
+          .map(length -> Given.stated(length, at(capture)));
+    }
+
+    /** The captured quantity of that index, of the pattern's kind. */
+    Optional<Given<Quantity>> quantity(int index) {
+      PhrasePattern.Capture capture = captures.get(index);
+      return quantity(index, capture.kind());
+    }
+
+    Optional<Given<Quantity>> quantity(int index, Kind kind) {
+      PhrasePattern.Capture capture = captures.get(index);
+      return reading
+          .values()
+          .quantity(expression(capture), kind, property)
+          .map(quantity -> Given.stated(quantity, at(capture)));
+    }
+
+    /** The captured words of that index, as written. */
+    Optional<Given<String>> word(int index) {
+      if (index >= captures.size()) {
+        return Optional.empty();
+      }
+      PhrasePattern.Capture capture = captures.get(index);
+      String text =
+          capture.parts().size() == 1 ? PhrasePattern.word(capture.parts().get(0)) : text(capture);
+      return Optional.of(Given.stated(text.isEmpty() ? text(capture) : text, at(capture)));
+    }
+
+    private String text(PhrasePattern.Capture capture) {
+      Origin at = at(capture);
+      return reading.spot().text(at.range());
+    }
+
+    private static mullwright.syntax.Expression expression(PhrasePattern.Capture capture) {
+      Argument.Phrase.Part part = capture.parts().get(0);
+      return part instanceof Argument.Phrase.Part.Measured measured
+          ? measured.expression()
+          : new mullwright.syntax.Expression.Reference(((Argument.Phrase.Part.Plain) part).word());
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package mullwright.model;
+
+import java.util.Optional;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Statement;
+
+/**
+ * A statement as a wall takes it: the tree's statement, where it stands and how it is to be read.
+ *
+ * @param scope what its names and bare numbers mean
+ * @param wall the wall it stands in; names it defines belong to that one
+ * @param layer 0 for the wall at the bottom of a {@code like} chain; a higher layer wins
+ * @param mirrored true if left and right are exchanged on the way to the wall that takes it
+ */
+record Said(Statement statement, Spot spot, Scope scope, String wall, int layer, boolean mirrored) {
+  /** From keyword to last token. */
+  Origin origin() {
+    return spot.at(statement.range());
+  }
+
+  /** Where the name after the keyword stands; the statement if there is none. */
+  Origin nameOrigin() {
+    return argument(Argument.Name.class).map(name -> spot.at(name.range())).orElse(origin());
+  }
+
+  ExpressionReader values(Collector collector) {
+    return new ExpressionReader(scope, spot, collector);
+  }
+
+  <A extends Argument> Optional<A> argument(Class<A> form) {
+    return statement.argument(form);
+  }
+
+  /** The clause of that word, if it has that form. */
+  <C extends Clause> Optional<C> clause(ClauseWord word, Class<C> form) {
+    return statement.clause(word).filter(form::isInstance).map(form::cast);
+  }
+
+  boolean has(ClauseWord word) {
+    return statement.clause(word).isPresent();
+  }
+
+  /** True if a syntax error stands in it: what it lacks was reported. */
+  boolean broken() {
+    return spot.broken(statement.range());
+  }
+
+  /** Keyword and first argument, {@code floor L2}, for problems. */
+  String words() {
+    int end =
+        statement.arguments().isEmpty()
+            ? statement.keyword().range().end()
+            : statement.arguments().get(0).range().end();
+    return spot.text(new mullwright.syntax.TextRange(statement.keyword().range().start(), end));
+  }
+}

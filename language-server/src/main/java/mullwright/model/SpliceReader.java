@@ -1,0 +1,95 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import mullwright.quantity.Length;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.StatementKind;
+
+/** Reads {@code splice}: where verticals are cut and may move. */
+final class SpliceReader {
+  private static final Length GAP = Length.ofInches(1, 2);
+
+  private final GridNames names;
+  private final SystemParts parts;
+  private final Collector collector;
+
+  SpliceReader(GridNames names, SystemParts parts, Collector collector) {
+    this.names = names;
+    this.parts = parts;
+    this.collector = collector;
+  }
+
+  /** By line, then from below. */
+  List<Members.Splice> read(WallText wall, LineSpans spans, List<Members.Vertical> verticals) {
+    LinePlaces places =
+        new LinePlaces(
+            names, true, (line, place) -> spans.crosses(line, place.at().left()), collector);
+    Narrower narrower = new Narrower("splice", places::where, collector);
+    for (Said said : wall.all(StatementKind.SPLICE)) {
+      for (Claim claim : places.claims(said, "splice")) {
+        gap(claim);
+        parts.set(claim, Facet.SLEEVE, ClauseWord.SLEEVE, PartKind.SLEEVE);
+        narrower.add(claim);
+      }
+    }
+    narrower.solve();
+    List<Members.Splice> splices = new ArrayList<>();
+    for (int key = 0; key < narrower.keys(); key++) {
+      Narrower.Resolved resolved = narrower.at(key);
+      if (resolved != null) {
+        int line = places.line(key);
+        Height at = places.place(resolved.setter(Facet.AT)).height();
+        Given<Length> gap =
+            resolved
+                .get(Facet.GAP)
+                .orElseGet(() -> Given.assumed(GAP, resolved.origin(), "common practice"));
+        Optional<Given<String>> sleeve =
+            resolved.get(Facet.SLEEVE).or(() -> sleeveOf(line, at, verticals));
+        splices.add(new Members.Splice(line, at, gap, sleeve, resolved.origin()));
+      }
+    }
+    narrower.reportShadowed();
+    splices.sort(
+        Comparator.comparingInt(Members.Splice::line)
+            .thenComparing(splice -> splice.at().elevation()));
+    return splices;
+  }
+
+  private void gap(Claim claim) {
+    claim
+        .said
+        .clause(ClauseWord.GAP, Clause.Valued.class)
+        .ifPresent(
+            clause ->
+                claim
+                    .said
+                    .values(collector)
+                    .length(clause.value(), "gap")
+                    .ifPresent(gap -> claim.set(Facet.GAP, gap, clause.value().range())));
+  }
+
+  /** The sleeve its profile takes, else the system's. */
+  private Optional<Given<String>> sleeveOf(int line, Height at, List<Members.Vertical> verticals) {
+    for (Members.Vertical vertical : verticals) {
+      boolean below =
+          vertical.from().map(from -> from.elevation().isShorterThan(at.elevation())).orElse(true);
+      boolean above =
+          vertical.to().map(to -> to.elevation().isLongerThan(at.elevation())).orElse(true);
+      if (vertical.line() == line && below && above) {
+        Optional<Given<String>> own =
+            parts
+                .catalog()
+                .find(Part.Profile.class, vertical.profile().value())
+                .flatMap(Part.Profile::sleeve);
+        if (own.isPresent()) {
+          return own;
+        }
+      }
+    }
+    return parts.system().map(system -> system.parts().get(PartKind.SLEEVE));
+  }
+}

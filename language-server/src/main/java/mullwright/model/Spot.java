@@ -1,0 +1,44 @@
+package mullwright.model;
+
+import mullwright.syntax.Segment;
+import mullwright.syntax.SyntaxProblem;
+import mullwright.syntax.TextRange;
+import mullwright.syntax.Word;
+
+/**
+ * The segment a statement stands in; turns its ranges into origins and back into text.
+ *
+ * @param file workspace path
+ * @param index which segment of the file
+ */
+record Spot(String file, int index, Segment segment) {
+  Origin at(TextRange range) {
+    return new Origin(file, index, range);
+  }
+
+  /** The place of a word, its quotes included. */
+  Origin at(Word word) {
+    return at(word.range());
+  }
+
+  /** The text as written. */
+  String text(TextRange range) {
+    String text = segment.text();
+    int end = Math.min(range.end(), text.length());
+    return text.substring(Math.min(range.start(), end), end);
+  }
+
+  /**
+   * True if the tree says that something in there could not be read: then what is missing was
+   * reported already.
+   */
+  boolean broken(TextRange range) {
+    for (SyntaxProblem problem : segment.problems()) {
+      TextRange at = problem.range();
+      if (at.start() <= range.end() && at.end() >= range.start()) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

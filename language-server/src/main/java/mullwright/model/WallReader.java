@@ -1,0 +1,172 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.syntax.StatementKind;
+
+/** Resolves one wall: grid first, then what it is made of. */
+final class WallReader {
+  private final WallText wall;
+  private final CatalogMerge catalog;
+  private final ProjectCriteria project;
+  private final Collector collector;
+
+  WallReader(WallText wall, CatalogMerge catalog, ProjectCriteria project, Collector collector) {
+    this.wall = wall;
+    this.catalog = catalog;
+    this.project = project;
+    this.collector = collector;
+  }
+
+  Wall read() {
+    List<Properties> lines = properties();
+    Optional<Part.WallSystem> system = system(lines);
+    GridNames names = new GridReader(wall, collector).read();
+    SystemParts parts = new SystemParts(system, catalog, collector);
+    Cells cells = new Cells(names);
+    VerticalReader verticalReader = new VerticalReader(names, parts, collector);
+    List<Members.Vertical> verticals = verticalReader.verticals(wall);
+    List<Members.Horizontal> horizontals =
+        new HorizontalReader(names, cells, parts, collector).read(wall);
+    LineSpans spans = new LineSpans(names, verticals);
+    List<Members.Splice> splices =
+        new SpliceReader(names, parts, collector).read(wall, spans, verticals);
+    BracketReader brackets = new BracketReader(names, parts, collector);
+    Members members =
+        new Members(
+            verticals,
+            horizontals,
+            splices,
+            verticalReader.reinforcements(wall),
+            brackets.read(wall, spans));
+    brackets.endDams(wall);
+    checkCovered(names, members);
+    List<AnchorUse> anchors = new AnchorsReader(names, parts, spans, splices, collector).read(wall);
+    List<LiteUse> lites = new LitesReader(names, cells, parts, collector).read(wall);
+    return new Wall(
+        wall.name(),
+        wall.origin(),
+        system,
+        finish(lines),
+        project.criteria(wall, names, collector),
+        project.fabrication(wall, collector),
+        names.grid(),
+        members,
+        anchors,
+        lites,
+        new InstallationReader(names, collector).read(wall));
+  }
+
+  /** The wall's own property lines, a block a layer. */
+  private List<Properties> properties() {
+    List<Properties> lines = new ArrayList<>();
+    for (WallText.Layer layer : wall.layers()) {
+      Properties of = layer.properties(PartSchema.wall(), collector, wall.origin());
+      layer.all(StatementKind.PROPERTY).forEach(said -> of.read(said.statement(), of.reading()));
+      lines.add(of);
+    }
+    return lines;
+  }
+
+  private Optional<Part.WallSystem> system(List<Properties> lines) {
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      Optional<Given<String>> name = lines.get(i).word("system");
+      if (name.isPresent()) {
+        Mention mention =
+            new Mention(List.of(PartKind.SYSTEM), name.get().value(), name.get().origin());
+        return catalog.find(mention, collector).map(Part.WallSystem.class::cast);
+      }
+      if (lines.get(i).has("system")) {
+        return Optional.empty();
+      }
+    }
+    boolean made = !wall.all(StatementKind.VERTICAL, StatementKind.HORIZONTAL).isEmpty();
+    if (made && lines.stream().noneMatch(of -> of.has("system"))) {
+      collector.missing("wall " + wall.name(), "its system", "system some-system", wall.origin());
+    }
+    return Optional.empty();
+  }
+
+  private Map<String, Given<String>> finish(List<Properties> lines) {
+    Map<String, Given<String>> finish = new LinkedHashMap<>();
+    for (Properties of : lines) {
+      for (Properties.Phrase phrase : of.phrases("finish")) {
+        Given<String> name = phrase.word(0).orElseThrow();
+        finish.put(phrase.word(1).map(Given::value).orElse(""), name);
+        catalog
+            .catalog()
+            .find(PartKind.FINISH, name.value())
+            .ifPresent(
+                part ->
+                    collector.names(
+                        CatalogReader.symbol(part.name(), part.origin()), name.origin()));
+      }
+    }
+    return finish;
+  }
+
+  /** Reports lines and rows that no statement of the members says anything of. */
+  private void checkCovered(GridNames names, Members members) {
+    List<Said> blocks = wall.all(StatementKind.MEMBERS_BLOCK);
+    if (blocks.isEmpty() || blocks.stream().anyMatch(Said::broken)) {
+      return;
+    }
+    Said block = blocks.get(blocks.size() - 1);
+    Origin origin = block.spot().at(block.statement().keyword());
+    BitSet lines = new BitSet();
+    members.verticals().forEach(vertical -> lines.set(vertical.line()));
+    List<String> bare = new ArrayList<>();
+    for (Grid.Line line : names.grid().lines()) {
+      if (!lines.get(line.index())) {
+        bare.add(line.name());
+      }
+    }
+    report("line", bare, "vertical", "mullion", origin);
+    BitSet rows = new BitSet();
+    members.horizontals().forEach(horizontal -> rows.set(horizontal.row()));
+    bare.clear();
+    for (Grid.Row row : names.grid().rows()) {
+      if (!rows.get(row.index()) && stands(names, row)) {
+        bare.add(row.name());
+      }
+    }
+    report("row", bare, "horizontal", "", origin);
+  }
+
+  /** False for a row whose every bay lies inside an opening there. */
+  private static boolean stands(GridNames names, Grid.Row row) {
+    for (int bay : row.bays()) {
+      boolean inside = false;
+      for (Grid.Opening opening : names.grid().openings()) {
+        inside |=
+            opening.bays().contains(bay)
+                && row.left().elevation().isLongerThan(opening.bottom().elevation())
+                && row.left().elevation().isShorterThan(opening.top().elevation());
+      }
+      if (!inside) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void report(String what, List<String> bare, String keyword, String role, Origin origin) {
+    if (bare.isEmpty()) {
+      return;
+    }
+    List<String> shown = bare.subList(0, Math.min(8, bare.size()));
+    String more =
+        bare.size() > shown.size() ? " and " + (bare.size() - shown.size()) + " more" : "";
+    String where = (bare.size() == 1 ? what + " " : what + "s ") + String.join(", ", shown) + more;
+    String offer = keyword + " " + bare.get(0) + (role.isEmpty() ? "" : " as " + role);
+    collector.missing(
+        "members, for " + where + ",",
+        "what " + (bare.size() == 1 ? "is" : "are") + " there",
+        offer,
+        origin);
+  }
+}
