@@ -89,7 +89,10 @@ public record LengthFormat(Style style, Step step, Rounding rounding) {
       return mixed(inches) + "\"";
     }
     Rational whole = Rational.of(inches.dividedBy(TWELVE).rounded(RoundingMode.DOWN));
-    return whole + "'-" + mixed(inches.minus(whole.times(TWELVE))) + "\"";
+    Rational rest = inches.minus(whole.times(TWELVE));
+    // after feet the inches are always there, so that 57'-0 11/16" is not read as 5'-711/16"
+    boolean fractionAlone = rest.signum() > 0 && rest.compareTo(Rational.ONE) < 0;
+    return whole + "'-" + (fractionAlone ? "0 " : "") + mixed(rest) + "\"";
   }
 
   private static String mixed(Rational number) {

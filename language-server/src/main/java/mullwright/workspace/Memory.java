@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import mullwright.analysis.wall.BeamMemory;
 import mullwright.check.Checker;
+import mullwright.model.ModelMemory;
 
 /**
  * What was computed last for each file, for the next snapshot to take over if it still holds.
@@ -14,6 +15,7 @@ import mullwright.check.Checker;
 final class Memory {
   private final Map<String, Reading> last = new ConcurrentHashMap<>();
   private final Checker checker;
+  private final ModelMemory models = new ModelMemory();
   private final BeamMemory beams = new BeamMemory();
 
   Memory(Checker checker) {
@@ -22,6 +24,10 @@ final class Memory {
 
   Checker checker() {
     return checker;
+  }
+
+  ModelMemory models() {
+    return models;
   }
 
   BeamMemory beams() {

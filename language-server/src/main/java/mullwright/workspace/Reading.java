@@ -13,9 +13,10 @@ import mullwright.check.TextFacts;
 import mullwright.check.WallFacts;
 import mullwright.layout.LayoutBuilder;
 import mullwright.layout.WallLayout;
-import mullwright.model.Catalog;
 import mullwright.model.Model;
+import mullwright.model.ModelReader;
 import mullwright.model.Reference;
+import mullwright.model.Sources;
 import mullwright.model.Wall;
 import mullwright.syntax.ParsedFile;
 
@@ -58,17 +59,8 @@ public final class Reading {
   static Reading of(String path, Snapshot snapshot, Reading last, Memory memory) {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
     asked.put(path, snapshot.file(path));
-    Model model =
-        new Model(
-            path,
-            List.of(),
-            Optional.empty(),
-            Catalog.empty(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of());
+    Sources sources = wanted -> asked.computeIfAbsent(wanted, name -> snapshot.file(name));
+    Model model = ModelReader.read(path, sources, memory.models());
     return new Reading(path, asked, model, memory, last == null ? Map.of() : last.laidOut());
   }
 
