@@ -19,13 +19,7 @@ record Opened(Path directory, DiskFiles disk, Workspace workspace, List<String> 
 
   /** How a path is shown: from the current folder where that is short, else whole. */
   String shown(String path) {
-    Path whole = disk.absolute(path).normalize();
-    boolean near = directory.startsWith(disk.root()) && directory.getRoot().equals(whole.getRoot());
-    Path shown = near ? directory.relativize(whole) : whole;
-    List<String> names = new ArrayList<>();
-    shown.forEach(name -> names.add(name.toString()));
-    return (shown.isAbsolute() ? shown.getRoot().toString().replace('\\', '/') : "")
-        + String.join("/", names);
+    return Shown.path(directory, disk.absolute(path));
   }
 
   /** The files that can be read as text; why another cannot is said, and noted in the answer. */
