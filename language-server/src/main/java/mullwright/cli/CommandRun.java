@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Reads the command line, runs the command it names and answers its exit code. */
 final class CommandRun {
@@ -47,6 +48,19 @@ final class CommandRun {
   private static int wrongUse(Shell shell, ParameterException wrong) {
     CommandLine command = wrong.getCommandLine();
     String name = command.getCommandSpec().qualifiedName();
+    if (wrong instanceof UnmatchedArgumentException stray
+        && command.getParent() == null
+        && !stray.isUnknownOption()) {
+      List<String> near = stray.getSuggestions();
+      Say.wrong(
+          shell,
+          "There is no command “"
+              + stray.getUnmatched().get(0)
+              + "”. "
+              + (near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ")
+              + "See “mullwright --help”.");
+      return Exit.COULD_NOT;
+    }
     Say.wrong(shell, wrong.getMessage() + ". See “" + name + " --help”.");
     return Exit.COULD_NOT;
   }

@@ -20,16 +20,18 @@ import picocli.CommandLine.Parameters;
 /** Explains a rule, a line of a wall, or the defaults a wall leans on. */
 @Command(
     name = "explain",
-    description =
-        "Explain a rule (explain splice-unsupported), the numbers of a line (explain"
-            + " east.wall:31), or all defaults a file's walls lean on (explain east.wall).",
+    description = "Explain a rule, the numbers of a line of a wall, or all defaults of a file.",
     mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
   private static final Pattern PLACE = Pattern.compile("(.+?):([0-9]{1,9})(:[0-9]{1,9})?");
 
   private final Shell shell;
 
-  @Parameters(paramLabel = "RULE|FILE|FILE:LINE", description = "What is to be explained.")
+  @Parameters(
+      paramLabel = "RULE|FILE|FILE:LINE",
+      description =
+          "A rule (splice-unsupported), a line (east.wall:31), or a file whose walls' defaults are"
+              + " wanted (east.wall).")
   private String subject;
 
   @Mixin private Looks looks = new Looks();

@@ -20,6 +20,9 @@ import mullwright.quantity.UnitSystem;
  * <p>What stands in a door, void, louvre or vent is not glass of this wall and is left out.
  */
 final class GlassTables {
+  /** The column that names the lites. */
+  private static final int LITES = 1;
+
   private final List<List<Cell>> groups;
   private final PieceMarks marks;
   private final UnitSystem units;
@@ -77,6 +80,10 @@ final class GlassTables {
     Unit area = units == UnitSystem.US ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE;
     Unit mass = units == UnitSystem.US ? Unit.POUND_MASS : Unit.KILOGRAM;
     List<Column> columns = new ArrayList<>(opening());
+    // the table above says which lites share a mark
+    if (!each) {
+      columns.remove(LITES);
+    }
     columns.add(Column.amount("area", "Area", area));
     columns.add(Column.amount("mass", "Mass", mass));
     if (!each) {
@@ -93,6 +100,9 @@ final class GlassTables {
       Rational allArea = sizes.area().si().times(many);
       areas = areas.plus(allArea);
       List<Entry> row = new ArrayList<>(opening(equal));
+      if (!each) {
+        row.remove(LITES);
+      }
       row.add(amount(sizes.area().si(), Kind.AREA));
       row.add(sizes.mass().map(one -> amount(one.si(), Kind.MASS)).orElse(Entry.NONE));
       if (sizes.mass().isPresent()) {
@@ -108,6 +118,7 @@ final class GlassTables {
     }
     List<Entry> totals = new ArrayList<>(totals(count));
     if (!each) {
+      totals.remove(0);
       totals.add(Entry.NONE);
       totals.add(Entry.NONE);
     }

@@ -41,6 +41,7 @@ final class PieceTables {
         "verticals",
         "Verticals",
         "Profile",
+        "Pieces",
         layout.verticals(),
         new Traits<>(
             piece -> marks.vertical(piece.index()),
@@ -54,6 +55,7 @@ final class PieceTables {
         "horizontals",
         "Horizontals",
         "Profile",
+        "Pieces",
         layout.horizontals(),
         new Traits<>(
             piece -> marks.horizontal(piece.index()),
@@ -74,12 +76,18 @@ final class PieceTables {
         plates ? "pressure-plates" : "face-caps",
         plates ? "Pressure plates" : "Face caps",
         plates ? "Plate" : "Cap",
+        plates ? "Plates of" : "Caps of",
         chosen,
         new Traits<>(
             marks::cover,
-            at -> layout.covers().get(at).name(),
+            at -> carrier(layout.covers().get(at).name()),
             at -> layout.covers().get(at).part(),
             at -> layout.covers().get(at).length()));
+  }
+
+  // the table's title says which of the two it is
+  private static String carrier(String name) {
+    return name.replaceFirst("^(pressure plate|face cap) of ", "");
   }
 
   /** What a table asks of a piece. */
@@ -90,10 +98,10 @@ final class PieceTables {
       Function<P, Length> length) {}
 
   private <P> Table table(
-      String name, String title, String part, List<P> pieces, Traits<P> traits) {
+      String name, String title, String part, String heading, List<P> pieces, Traits<P> traits) {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.text("mark", "Mark"));
-    columns.add(Column.names("piece", each ? "Piece" : "Pieces"));
+    columns.add(Column.names("piece", each ? singular(heading) : heading));
     columns.add(Column.text("profile", part));
     if (!each) {
       columns.add(Column.count("quantity", "Qty"));
@@ -125,6 +133,10 @@ final class PieceTables {
       rows.add(row);
     }
     return new Table(name, title, columns, rows, totals(pieces.size(), sum));
+  }
+
+  private static String singular(String heading) {
+    return heading.replaceFirst("s(?= of$|$)", "");
   }
 
   private List<Entry> totals(int count, Length sum) {
