@@ -135,12 +135,16 @@ final class TestParts {
   }
 
   TestParts plate(String name, Length width, Length... stock) {
+    return plateWithGap(name, width, in(1, 8), stock);
+  }
+
+  TestParts plateWithGap(String name, Length width, Length gap, Length... stock) {
     return put(
         new Part.PressurePlate(
             name,
             origin(),
             given(width),
-            assumed(in(1, 8)),
+            assumed(gap),
             assumed(in(9)),
             assumed(in(2)),
             List.of(stock).stream().map(this::given).toList(),
@@ -148,12 +152,16 @@ final class TestParts {
   }
 
   TestParts cap(String name, Length face, Length... stock) {
+    return capWithGap(name, face, in(1, 32), stock);
+  }
+
+  TestParts capWithGap(String name, Length face, Length gap, Length... stock) {
     return put(
         new Part.FaceCap(
             name,
             origin(),
             given(face),
-            assumed(in(1, 32)),
+            assumed(gap),
             List.of(stock).stream().map(this::given).toList()));
   }
 

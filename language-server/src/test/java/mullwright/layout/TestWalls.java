@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import mullwright.model.AnchorUse;
+import mullwright.model.Catalog;
 import mullwright.model.Criteria;
 import mullwright.model.Fabrication;
 import mullwright.model.Given;
@@ -245,6 +246,10 @@ final class TestWalls {
         .map(Grid.Line::index)
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no line " + name));
+  }
+
+  Catalog catalog() {
+    return parts.catalog();
   }
 
   WallLayout layOut() {
