@@ -19,4 +19,20 @@ public record Segment(
     comments = List.copyOf(comments);
     problems = List.copyOf(problems);
   }
+
+  /**
+   * True if something is wrong in the statement itself, its block left out: what it lacks may be
+   * what could not be read, and is no second mistake.
+   */
+  public boolean isBroken(Statement statement) {
+    int start = statement.range().start();
+    int end =
+        statement.block().map(block -> block.range().start() + 1).orElse(statement.range().end());
+    for (SyntaxProblem problem : problems) {
+      if (problem.range().start() < end && start < problem.range().end()) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -24,6 +24,7 @@ final class SegmentCutter {
   private final WallLexer lexer;
   private final List<Token> ahead = new ArrayList<>();
   private int start;
+  private boolean tooLong;
 
   SegmentCutter(String text, int start) {
     this.text = text;
@@ -40,8 +41,9 @@ final class SegmentCutter {
    * @param end where it ends
    * @param tokens comments and line ends among them, places counted from {@code start}
    * @param balanced false if braces were left open
+   * @param tooLong true if it has more tokens than are read; those it comes with are not all
    */
-  record Cut(int start, int end, List<WallToken> tokens, boolean balanced) {}
+  record Cut(int start, int end, List<WallToken> tokens, boolean balanced, boolean tooLong) {}
 
   boolean hasNext() {
     return start < text.length();
@@ -53,7 +55,16 @@ final class SegmentCutter {
     int parentheses = 0;
     int last = Token.INVALID_TYPE;
     int lineEnd = -1;
+    int lineEndsAt = 0;
+    tooLong = false;
     for (int i = 0; ; i++) {
+      if (i > SyntaxLimits.TOKENS_PER_SEGMENT) {
+        tooLong = true;
+        int known = lineEnd < 0 ? i : lineEnd;
+        ahead.subList(0, known).clear();
+        i -= known;
+        lineEnd -= lineEnd < 0 ? 0 : known;
+      }
       Token token = token(i);
       int type = token.getType();
       switch (type) {
@@ -69,6 +80,7 @@ final class SegmentCutter {
           }
           if (lineEnd < 0) {
             lineEnd = i + 1;
+            lineEndsAt = end(token);
           }
           if (depth == 0 && !continues(last, parentheses, i + 1)) {
             return cut(i + 1, end(token), true);
@@ -86,8 +98,8 @@ final class SegmentCutter {
         case LPAREN -> parentheses++;
         case RPAREN -> parentheses = Math.max(0, parentheses - 1);
         case NAME -> {
-          if (depth > 0 && lineEnd > 0 && opensTopLevelBlock(token, i)) {
-            return cut(lineEnd, end(token(lineEnd - 1)), false);
+          if (depth > 0 && lineEnd >= 0 && opensTopLevelBlock(token, i)) {
+            return cut(lineEnd, lineEndsAt, false);
           }
         }
         default -> {
@@ -166,7 +178,7 @@ final class SegmentCutter {
           new WallToken(
               text, start, token.getType(), token.getStartIndex() - start, end(token) - start));
     }
-    Cut cut = new Cut(start, end, tokens, balanced);
+    Cut cut = new Cut(start, end, tokens, balanced, tooLong);
     ahead.subList(0, count).clear();
     start = end;
     return cut;

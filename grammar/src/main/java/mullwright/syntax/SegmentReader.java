@@ -10,6 +10,9 @@ final class SegmentReader {
   private SegmentReader() {}
 
   static Segment read(String text, SegmentCutter.Cut cut) {
+    if (cut.tooLong()) {
+      return tooLong(text.substring(cut.start(), cut.end()));
+    }
     TokenStep step = new TokenStep(cut);
     TypedTokens typed = step.run();
     List<SyntaxProblem> problems = new ArrayList<>(typed.problems());
@@ -28,9 +31,18 @@ final class SegmentReader {
         text.substring(cut.start(), cut.end()), statements, step.comments(), limited(problems));
   }
 
-  /** All tokens of a segment's text. */
+  private static Segment tooLong(String text) {
+    int limit = SyntaxLimits.TOKENS_PER_SEGMENT;
+    SyntaxProblem problem = new SyntaxProblem.TooMuch("tokens", limit, new TextRange(0, 1));
+    return new Segment(text, List.of(), List.of(), List.of(problem));
+  }
+
+  /** All tokens of a segment's text; none if there are too many. */
   static List<Token> tokens(String text) {
     SegmentCutter.Cut cut = new SegmentCutter(text, 0).next();
+    if (cut.tooLong()) {
+      return List.of();
+    }
     TokenStep step = new TokenStep(cut);
     TypedTokens typed = step.run();
     List<Token> tokens = new ArrayList<>();

@@ -20,8 +20,11 @@ public final class SyntaxLimits {
   /** Problems told of one file. */
   public static final int PROBLEMS_PER_FILE = 500;
 
-  /** UTF-16 code units of one file. */
-  public static final int FILE_LENGTH = 8 * 1024 * 1024;
+  /** Words, values, marks and comments of one top-level block. */
+  public static final int TOKENS_PER_SEGMENT = 200_000;
+
+  /** UTF-16 code units of one file: some 90,000 lines. */
+  public static final int FILE_LENGTH = 4 * 1024 * 1024;
 
   private SyntaxLimits() {}
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import mullwright.format.Formatter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -92,14 +93,26 @@ class BrokenTextTest {
   }
 
   @Test
-  void fiveMegabytes() {
+  void fourMegabytes() {
     String line = "    row R1 at 3'-0\" above L1 only C..F // a row\n";
     String wall = "wall W {\n  grid {\n" + line.repeat(100) + "  }\n}\n";
-    ParsedFile file = ParsedFile.parse(wall.repeat(5_000_000 / wall.length()));
-    assertThat(file.problems()).isEmpty();
-    ParsedFile oneWall =
-        ParsedFile.parse("wall W {\ngrid {\n" + line.repeat(5_000_000 / line.length()));
-    assertThat(oneWall.problems()).hasSize(2);
+    String walls = wall.repeat(SyntaxLimits.FILE_LENGTH / wall.length());
+    assertThat(ParsedFile.parse(walls).problems()).isEmpty();
+  }
+
+  @Test
+  void aBlockOfTooManyWordsIsSkippedAlone() {
+    String most = "row a\n".repeat(SyntaxLimits.TOKENS_PER_SEGMENT / 3 - 10);
+    String start = "wall W {\ngrid {\n";
+    assertThat(sound("units mm\n" + start + most + "}\n}\nunits mm\n").segments())
+        .allSatisfy(segment -> assertThat(segment.statements()).hasSize(1));
+    ParsedFile file = sound("units mm\n" + start + most + most + "wall V {\n}\nunits mm\n");
+    assertThat(file.segments()).hasSize(4);
+    assertThat(file.problems())
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.segment()).isEqualTo(1));
+    assertThat(file.tokens(1)).isEmpty();
+    assertThat(Formatter.format(file)).contains("\nwall V {\n}\nunits mm\n");
   }
 
   @Test
