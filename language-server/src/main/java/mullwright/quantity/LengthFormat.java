@@ -90,9 +90,9 @@ public record LengthFormat(Style style, Step step, Rounding rounding) {
     }
     Rational whole = Rational.of(inches.dividedBy(TWELVE).rounded(RoundingMode.DOWN));
     Rational rest = inches.minus(whole.times(TWELVE));
-    // after feet the inches are always there, so that 57'-0 11/16" is not read as 5'-711/16"
-    boolean fractionAlone = rest.signum() > 0 && rest.compareTo(Rational.ONE) < 0;
-    return whole + "'-" + (fractionAlone ? "0 " : "") + mixed(rest) + "\"";
+    // 57'-11/16" is easily read as 11 inches and something
+    String nought = rest.signum() > 0 && rest.compareTo(Rational.ONE) < 0 ? "0 " : "";
+    return whole + "'-" + nought + mixed(rest) + "\"";
   }
 
   private static String mixed(Rational number) {
