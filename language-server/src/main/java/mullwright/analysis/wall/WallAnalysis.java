@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.beam.BeamResponse;
 import mullwright.analysis.beam.Extremes;
+import mullwright.layout.Cell;
+import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
@@ -20,6 +22,7 @@ public final class WallAnalysis {
   private final List<VerticalRun> runs;
   private final int[] runOfPiece;
   private final DeadWeight weight;
+  private final LineNeighbours neighbours;
 
   private WallAnalysis(WallLayout layout, List<VerticalRun> runs) {
     this.layout = layout;
@@ -31,6 +34,7 @@ public final class WallAnalysis {
       }
     }
     this.weight = new DeadWeight(layout);
+    this.neighbours = new LineNeighbours(layout);
   }
 
   /** The analysis of a wall as laid out. */
@@ -51,6 +55,28 @@ public final class WallAnalysis {
   /** The run a length belongs to. */
   public VerticalRun runOf(VerticalPiece piece) {
     return runs.get(runOfPiece[piece.index()]);
+  }
+
+  /** The anchors and clips of a line, from below. */
+  public List<PlacedAnchor> anchorsOf(int line) {
+    return neighbours.anchors(line);
+  }
+
+  /** The anchors and clips that hold a length, from below. */
+  public List<PlacedAnchor> anchorsOn(VerticalPiece piece) {
+    return neighbours.anchors(piece.line()).stream()
+        .filter(anchor -> anchor.vertical() == piece.index())
+        .toList();
+  }
+
+  /** The horizontals that end on a line, by row. */
+  public List<HorizontalPiece> horizontalsOn(int line) {
+    return neighbours.horizontals(line);
+  }
+
+  /** The cells beside a line, left and right, by bay and then from below. */
+  public List<Cell> cellsBeside(int line) {
+    return neighbours.cells(line);
   }
 
   /** The worst deflection of every span and overhang of a run that stands, from below. */

@@ -1,0 +1,195 @@
+package mullwright.analysis.wall;
+
+import java.util.List;
+import java.util.Optional;
+import mullwright.analysis.Outcome;
+import mullwright.analysis.movement.MetalTemperature;
+import mullwright.analysis.movement.SpliceGap;
+import mullwright.analysis.movement.SpliceMovement;
+import mullwright.analysis.strength.AluminumAlloy;
+import mullwright.derivation.Derivation;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.SpliceJoint;
+import mullwright.layout.VerticalPiece;
+import mullwright.model.AnchorUse;
+import mullwright.model.Criteria;
+import mullwright.model.Given;
+import mullwright.model.Grid;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Length;
+import mullwright.quantity.Quantity;
+
+/**
+ * The gap a splice of a wall needs: which anchors move against one another, and by how much.
+ *
+ * <p>The two lengths grow from the dead-load anchors nearest to the joint on either side; the slab
+ * that sinks is that of the upper one. Tolerance {@link #TOLERANCE} and residual gap 0 are defaults
+ * by common practice.
+ */
+public final class JointMovement {
+  /** Tolerance of cutting and erecting: 1/16" (common practice). */
+  public static final Length TOLERANCE = Length.ofInches(1, 16);
+
+  private static final String PRACTICE = "common practice";
+
+  private final SpliceJoint joint;
+  private final PlacedAnchor lower;
+  private final PlacedAnchor upper;
+  private final Given<Criteria.Temperature> temperature;
+  private final Optional<Given<Length>> slab;
+  private final SpliceGap.Result result;
+
+  private JointMovement(
+      SpliceJoint joint,
+      PlacedAnchor lower,
+      PlacedAnchor upper,
+      Given<Criteria.Temperature> temperature,
+      Optional<Given<Length>> slab,
+      SpliceGap.Result result) {
+    this.joint = joint;
+    this.lower = lower;
+    this.upper = upper;
+    this.temperature = temperature;
+    this.slab = slab;
+    this.result = result;
+  }
+
+  /**
+   * The movement at a splice; empty if the project gives no temperature of the metal, or if one of
+   * the two lengths has no dead-load anchor to grow from.
+   */
+  public static Optional<JointMovement> of(WallAnalysis analysis, SpliceJoint joint) {
+    Criteria criteria = analysis.layout().wall().criteria();
+    List<VerticalPiece> verticals = analysis.layout().verticals();
+    Optional<PlacedAnchor> lower = nearest(analysis, verticals.get(joint.below()), joint);
+    Optional<PlacedAnchor> upper = nearest(analysis, verticals.get(joint.above()), joint);
+    if (criteria.temperature().isEmpty() || lower.isEmpty() || upper.isEmpty()) {
+      return Optional.empty();
+    }
+    Given<Criteria.Temperature> temperature = criteria.temperature().get();
+    Optional<Given<Length>> slab = slab(analysis, upper.get());
+    double distance = upper.get().y().minus(lower.get().y()).toMetres();
+    SpliceMovement movement =
+        new SpliceMovement(
+            AluminumAlloy.EXPANSION,
+            distance,
+            new MetalTemperature(
+                temperature.value().least().toSi(),
+                temperature.value().most().toSi(),
+                temperature.value().set().toSi()),
+            slab.map(given -> given.value().toMetres()).orElse(0.0),
+            0,
+            0);
+    Outcome<SpliceGap.Result> gap =
+        SpliceGap.solve(new SpliceGap.Input(movement, TOLERANCE.toMetres(), 0));
+    return gap.solved()
+        .map(
+            solved ->
+                new JointMovement(joint, lower.get(), upper.get(), temperature, slab, solved));
+  }
+
+  private static Optional<PlacedAnchor> nearest(
+      WallAnalysis analysis, VerticalPiece piece, SpliceJoint joint) {
+    PlacedAnchor nearest = null;
+    for (PlacedAnchor anchor : analysis.anchorsOn(piece)) {
+      if (anchor.use().kind() == AnchorUse.Kind.DEAD_LOAD
+          && (nearest == null || off(anchor, joint) < off(nearest, joint))) {
+        nearest = anchor;
+      }
+    }
+    return Optional.ofNullable(nearest);
+  }
+
+  private static double off(PlacedAnchor anchor, SpliceJoint joint) {
+    return Math.abs(anchor.y().minus(joint.y()).toMetres());
+  }
+
+  private static Optional<Given<Length>> slab(WallAnalysis analysis, PlacedAnchor upper) {
+    List<Grid.Floor> floors = analysis.layout().wall().grid().floors();
+    var byFloor = analysis.layout().wall().criteria().slabDeflection();
+    Optional<Given<Length>> own =
+        upper.use().floor().map(floor -> byFloor.get(floors.get(floor).name()));
+    return own.or(() -> Optional.ofNullable(byFloor.get("")));
+  }
+
+  /** The splice. */
+  public SpliceJoint joint() {
+    return joint;
+  }
+
+  /** The dead-load anchor the lower length grows from. */
+  public PlacedAnchor lower() {
+    return lower;
+  }
+
+  /** The dead-load anchor the upper length grows from. */
+  public PlacedAnchor upper() {
+    return upper;
+  }
+
+  /** True if the project says how far the slab sinks. */
+  public boolean slabStated() {
+    return slab.isPresent();
+  }
+
+  /** The numbers. */
+  public SpliceGap.Result result() {
+    return result;
+  }
+
+  /** True if the gap as stated is less than what must fit. */
+  public boolean tooSmall() {
+    // a tenth of a micrometre keeps binary images of exact sums from deciding
+    return joint.splice().gap().value().toMetres() < result.needed() - 1e-7;
+  }
+
+  /** The gap as stated. */
+  public Derivation gap() {
+    return Inputs.length("gap", joint.splice().gap());
+  }
+
+  /** The gap needed, with everything put in. */
+  public Derivation needed() {
+    Derivation slabDown =
+        slab.map(given -> Inputs.length("slab deflection", given))
+            .orElseGet(
+                () ->
+                    Derivation.assumed(
+                        "slab deflection", Length.ZERO, "not stated, so taken as none"));
+    return SpliceGap.NEEDED.explain(
+        "gap needed",
+        result.needed(),
+        Kind.LENGTH,
+        closing(),
+        slabDown,
+        Derivation.assumed("shortening", Length.ZERO, "not asked for, so taken as none"),
+        Derivation.assumed("tolerance", TOLERANCE, PRACTICE),
+        Derivation.assumed("residual gap", Length.ZERO, PRACTICE));
+  }
+
+  /** What heat alone closes. */
+  public Derivation closing() {
+    return SpliceGap.CLOSING.explain(
+        "thermal closing",
+        result.thermalClosing(),
+        Kind.LENGTH,
+        Derivation.assumed(
+            "coefficient of expansion",
+            Quantity.ofSi(AluminumAlloy.EXPANSION, Kind.THERMAL_EXPANSION),
+            Kind.THERMAL_EXPANSION,
+            AluminumAlloy.PROPERTIES.source()),
+        Derivation.computed(
+            "distance between dead-load supports",
+            upper.y().minus(lower.y()),
+            "height of " + upper.name() + " − height of " + lower.name(),
+            "conventions of measure"),
+        temperature("hottest metal", temperature.value().most()),
+        temperature("metal when set", temperature.value().set()));
+  }
+
+  private Derivation temperature(String name, Quantity value) {
+    return temperature.assumed()
+        ? Derivation.assumed(name, value, Kind.TEMPERATURE, temperature.source())
+        : Derivation.stated(name, value, Kind.TEMPERATURE, temperature.origin());
+  }
+}

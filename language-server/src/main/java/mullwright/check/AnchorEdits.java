@@ -1,0 +1,186 @@
+package mullwright.check;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.VerticalPiece;
+import mullwright.model.AnchorUse;
+import mullwright.model.Grid;
+import mullwright.model.Origin;
+import mullwright.model.Part;
+import mullwright.model.PartKind;
+import mullwright.syntax.ClauseWord;
+
+/**
+ * Edits that add, turn or narrow anchors, in the words the wall already uses for its neighbours.
+ *
+ * <p>A new statement speaks of one line, so it is narrower than what stands there and wins.
+ */
+record AnchorEdits(WallFacts facts) {
+
+  /** Adds an anchor of a kind to a length at a floor, with the clauses a neighbour's has. */
+  Optional<Fix> add(AnchorUse.Kind kind, VerticalPiece piece, Grid.Floor floor) {
+    Optional<AnchorUse> neighbour = neighbour(kind, piece, floor);
+    String place = Words.asName(floor.name());
+    return add(kind, piece, place, floor.name(), neighbour, true);
+  }
+
+  /** Adds a clip to a length at a row, with the clauses a neighbour's has. */
+  Optional<Fix> addClip(VerticalPiece piece, Grid.Row row) {
+    Optional<AnchorUse> neighbour =
+        facts.wall().anchors().stream()
+            .filter(use -> use.kind() == AnchorUse.Kind.CLIP)
+            .min(Comparator.comparingInt(use -> Math.abs(use.line() - piece.line())));
+    return add(AnchorUse.Kind.CLIP, piece, Words.asName(row.name()), row.name(), neighbour, false);
+  }
+
+  /** Makes anchors of a length wind-load anchors, each at its floor. */
+  Optional<Fix> turnToWindLoad(VerticalPiece piece, List<Grid.Floor> floors) {
+    List<String> names = floors.stream().map(Grid.Floor::name).toList();
+    Optional<AnchorUse> neighbour =
+        neighbour(AnchorUse.Kind.WIND_LOAD, piece, floors.get(0))
+            .or(() -> neighbour(AnchorUse.Kind.DEAD_LOAD, piece, floors.get(0)));
+    return add(
+        AnchorUse.Kind.WIND_LOAD,
+        piece,
+        String.join(", ", names.stream().map(Words::asName).toList()),
+        Words.list(names),
+        neighbour,
+        true);
+  }
+
+  /**
+   * Gives an anchor a clause with a part's name: in its own statement if all anchors of that want
+   * it, else in a narrower statement of its own.
+   */
+  Optional<Fix.Edit> give(
+      PlacedAnchor anchor, ClauseWord word, String part, Predicate<PlacedAnchor> wantsIt) {
+    StatementEdits edits = new StatementEdits(facts.text());
+    Origin statement = anchor.use().origin();
+    String clause = word.spelling() + " " + Words.asName(part);
+    boolean all =
+        facts.layout().anchors().stream()
+            .filter(other -> other.use().origin().equals(statement))
+            .allMatch(wantsIt);
+    if (all) {
+      return edits.setClause(statement, word, clause);
+    }
+    Optional<String> place = anchor.use().place().base().filter(p -> atItsPlace(anchor.use()));
+    String line = facts.wall().grid().lines().get(anchor.use().line()).name();
+    return place
+        .filter(p -> edits.standsIn(facts.wall(), statement))
+        .flatMap(
+            p ->
+                edits.addAfter(
+                    statement,
+                    anchor.use().kind().spelling()
+                        + " "
+                        + Words.asName(line)
+                        + " at "
+                        + Words.asName(p)
+                        + " "
+                        + clause));
+  }
+
+  private static boolean atItsPlace(AnchorUse use) {
+    return use.place().offset().signum() == 0;
+  }
+
+  private Optional<Fix> add(
+      AnchorUse.Kind kind,
+      VerticalPiece piece,
+      String place,
+      String placeWords,
+      Optional<AnchorUse> like,
+      boolean withPart) {
+    StatementEdits edits = new StatementEdits(facts.text());
+    String line = facts.wall().grid().lines().get(piece.line()).name();
+    StringBuilder text =
+        new StringBuilder(kind.spelling() + " " + Words.asName(line) + " at " + place);
+    Optional<String> part =
+        like.filter(use -> use.kind() == kind)
+            .flatMap(use -> use.part().map(given -> given.value()))
+            .or(() -> withPart ? partFor(kind) : Optional.empty());
+    part.ifPresent(name -> clause(text, ClauseWord.PART, Words.asName(name)));
+    like.ifPresent(use -> clauses(text, use, kind, piece));
+    String title = "Add " + kind.spelling() + " " + line + " at " + placeWords;
+    return like.map(AnchorUse::origin)
+        .filter(origin -> edits.standsIn(facts.wall(), origin))
+        .or(() -> edits.lastAnchor(facts.wall()))
+        .flatMap(origin -> edits.addAfter(origin, text.toString()))
+        .map(edit -> new Fix(title, List.of(edit)));
+  }
+
+  private void clauses(
+      StringBuilder text, AnchorUse like, AnchorUse.Kind kind, VerticalPiece piece) {
+    like.bolted()
+        .ifPresent(
+            fixing ->
+                clause(
+                    text,
+                    ClauseWord.BOLTED,
+                    fixing.count() + " x " + Words.asName(fixing.fastener().value())));
+    like.isolation()
+        .ifPresent(name -> clause(text, ClauseWord.ISOLATED_BY, Words.asName(name.value())));
+    like.bedding()
+        .ifPresent(name -> clause(text, ClauseWord.BEDDED_ON, Words.asName(name.value())));
+    if (kind != AnchorUse.Kind.CLIP && piece.endMember()) {
+      spreadPlates().stream()
+          .findFirst()
+          .ifPresent(name -> clause(text, ClauseWord.SPREAD_BY, Words.asName(name)));
+    }
+  }
+
+  private static void clause(StringBuilder text, ClauseWord word, String rest) {
+    text.append(' ').append(word.spelling()).append(' ').append(rest);
+  }
+
+  /** The anchor nearest along the wall of that kind, at that floor rather than elsewhere. */
+  private Optional<AnchorUse> neighbour(
+      AnchorUse.Kind kind, VerticalPiece piece, Grid.Floor floor) {
+    return facts.wall().anchors().stream()
+        .filter(use -> use.kind() == kind)
+        .min(
+            Comparator.comparing(
+                    (AnchorUse use) -> use.floor().filter(f -> f == floor.index()).isEmpty())
+                .thenComparing(use -> Math.abs(use.line() - piece.line())));
+  }
+
+  private Optional<String> partFor(AnchorUse.Kind kind) {
+    return facts.catalog().all(PartKind.ANCHOR).stream()
+        .filter(Part.Anchor.class::isInstance)
+        .map(Part.Anchor.class::cast)
+        .filter(part -> part.use().map(use -> use.value().equals(kind.spelling())).orElse(true))
+        .map(Part.Anchor::name)
+        .findFirst();
+  }
+
+  /** The spread plates of the catalog, those the wall uses already first. */
+  List<String> spreadPlates() {
+    return inUseFirst(
+        PartKind.SPREAD_PLATE,
+        facts.wall().anchors().stream()
+            .flatMap(use -> use.spread().stream())
+            .map(given -> given.value())
+            .toList());
+  }
+
+  /** The isolations of the catalog, those the wall uses already first. */
+  List<String> isolations() {
+    return inUseFirst(
+        PartKind.ISOLATION,
+        facts.wall().anchors().stream()
+            .flatMap(use -> use.isolation().stream())
+            .map(given -> given.value())
+            .toList());
+  }
+
+  private List<String> inUseFirst(PartKind kind, List<String> used) {
+    return facts.catalog().all(kind).stream()
+        .map(Part::name)
+        .sorted(Comparator.comparing(name -> !used.contains(name)))
+        .toList();
+  }
+}

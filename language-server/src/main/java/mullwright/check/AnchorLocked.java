@@ -1,0 +1,66 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import mullwright.analysis.wall.LengthHold;
+import mullwright.derivation.Derivation;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.VerticalPiece;
+import mullwright.model.Grid;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Quantity;
+import mullwright.quantity.Rational;
+
+/**
+ * Two or more dead-load anchors on one length of vertical: it cannot grow with heat between them.
+ *
+ * <p>The metal buckles, or the anchors shear. Statics; one dead-load anchor a length is common
+ * practice.
+ */
+@AutoService(Rule.class)
+public final class AnchorLocked implements MemberRule {
+  @Override
+  public About about() {
+    return About.of(Group.ANCHOR, Severity.ERROR);
+  }
+
+  @Override
+  public void check(VerticalPiece it, WallFacts facts, Findings found) {
+    List<PlacedAnchor> deadLoads = LengthHold.of(facts.analysis(), it).deadLoads();
+    if (deadLoads.size() < 2) {
+      return;
+    }
+    PlacedAnchor lowest = deadLoads.get(0);
+    List<PlacedAnchor> others = deadLoads.subList(1, deadLoads.size());
+    PlacedAnchor highest = others.get(others.size() - 1);
+    Measures say = Measures.of(facts);
+    Findings.Draft draft =
+        found
+            .at(others.get(0).use().origin())
+            .piece(it.name())
+            .what(
+                deadLoads.size()
+                    + " dead-load anchors lock it, 1 is the most: "
+                    + say.length(highest.y().minus(lowest.y()))
+                    + " between the "
+                    + Words.list(deadLoads.stream().map(PlacedAnchor::name).toList())
+                    + " cannot grow with heat.")
+            .mend("Make all but one wind-load anchors, or splice it between them.")
+            .measured(count("dead-load anchors on the length", deadLoads.size(), "counted"))
+            .limit(count("dead-load anchors at most", 1, "one, for the length to grow from it"))
+            .related(lowest.use().origin(), "holds the weight too");
+    List<Grid.Floor> floors =
+        others.stream()
+            .flatMap(anchor -> anchor.use().floor().stream())
+            .map(floor -> facts.wall().grid().floors().get(floor))
+            .toList();
+    if (floors.size() == others.size()) {
+      new AnchorEdits(facts).turnToWindLoad(it, floors).ifPresent(draft::fix);
+    }
+  }
+
+  private static Derivation count(String name, long count, String formula) {
+    return Derivation.computed(
+        name, Quantity.of(Rational.of(count)), Kind.RATIO, formula, "statics; common practice");
+  }
+}

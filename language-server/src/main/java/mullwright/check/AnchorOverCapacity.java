@@ -1,0 +1,53 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import mullwright.analysis.wall.AnchorDemand;
+import mullwright.layout.PlacedAnchor;
+
+/**
+ * An anchor that carries more than the capacity its catalog gives.
+ *
+ * <p>The reaction is that of the vertical over its true supports with its splices as hinges, at
+ * service level. An aid to drafting: the engineer of the anchor governs.
+ */
+@AutoService(Rule.class)
+public final class AnchorOverCapacity implements AnchorRule {
+  @Override
+  public About about() {
+    return About.of(Group.ANCHOR, Severity.ERROR).guardingPeople();
+  }
+
+  @Override
+  public void check(PlacedAnchor it, WallFacts facts, Findings found) {
+    Stream<AnchorDemand> demands = AnchorDemand.of(facts.analysis(), it).stream();
+    demands
+        .filter(demand -> demand.share() > 1)
+        .max(Comparator.comparingDouble(AnchorDemand::share))
+        .ifPresent(worst -> tell(it, worst, facts, found));
+  }
+
+  private static void tell(PlacedAnchor it, AnchorDemand worst, WallFacts facts, Findings found) {
+    Measures say = Measures.of(facts);
+    found
+        .at(it.use().origin())
+        .piece(it.name())
+        .what(
+            "It carries "
+                + say.force(worst.newtons())
+                + " "
+                + worst.direction()
+                + "; "
+                + it.part().orElseThrow().name()
+                + " is good for "
+                + say.force(worst.capacity().value().toSi())
+                + " ("
+                + Measures.share(worst.share())
+                + " of it).")
+        .mend("Take a stronger part, or ask the engineer of the anchor.")
+        .measured(worst.measured())
+        .limit(worst.limit())
+        .related(worst.capacity().origin(), "its capacity");
+  }
+}

@@ -1,0 +1,89 @@
+package mullwright.check;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Length;
+import mullwright.quantity.LengthPrinter;
+import mullwright.quantity.Quantity;
+import mullwright.quantity.QuantityPrinter;
+import mullwright.quantity.UnitSystem;
+import mullwright.syntax.Argument;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.Segment;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+
+/**
+ * Says measures in the units the wall is written in.
+ *
+ * @param system of the file's first {@code units} statement; US where there is none
+ */
+record Measures(UnitSystem system) {
+  /** In the units of a wall's file. */
+  static Measures of(WallFacts facts) {
+    ParsedFile file = facts.text().files().get(facts.wall().origin().file());
+    Optional<String> units = Optional.empty();
+    if (file != null) {
+      for (Segment segment : file.segments()) {
+        units = units.or(() -> units(segment.statements()));
+      }
+    }
+    boolean metric = units.filter(word -> word.startsWith("m")).isPresent();
+    return new Measures(metric ? UnitSystem.SI : UnitSystem.US);
+  }
+
+  private static Optional<String> units(List<Statement> statements) {
+    for (Statement statement : statements) {
+      if (statement.kind() == StatementKind.UNITS) {
+        return statement.argument(Argument.Name.class).map(name -> name.word().text());
+      }
+      boolean holds =
+          statement.kind() == StatementKind.PROJECT_BLOCK
+              || statement.kind() == StatementKind.WALL_BLOCK;
+      Optional<String> inside =
+          holds ? statement.block().flatMap(b -> units(b.statements())) : Optional.empty();
+      if (inside.isPresent()) {
+        return inside;
+      }
+    }
+    return Optional.empty();
+  }
+
+  String length(Length length) {
+    return LengthPrinter.in(system, length);
+  }
+
+  String length(double metres) {
+    return length(Length.nearest(metres));
+  }
+
+  String force(double newtons) {
+    return QuantityPrinter.in(system, Quantity.ofSi(newtons, Kind.FORCE), Kind.FORCE);
+  }
+
+  /** To the whole inch or the whole centimetre, whichever the wall is written in. */
+  Length round(Length length) {
+    return system == UnitSystem.US
+        ? Length.ofInches(length.inches().rounded(RoundingMode.HALF_UP).longValueExact())
+        : Length.ofMillimetres(
+            10
+                * length
+                    .millimetres()
+                    .divide(BigDecimal.TEN)
+                    .setScale(0, RoundingMode.HALF_UP)
+                    .longValueExact());
+  }
+
+  /** As the text of a wall says it. */
+  String written(Length length) {
+    return LengthPrinter.exact(length, system);
+  }
+
+  /** A share of one, to the hundredth: {@code 0.21}. */
+  static String share(double share) {
+    return BigDecimal.valueOf(share).setScale(2, RoundingMode.HALF_UP).toPlainString();
+  }
+}

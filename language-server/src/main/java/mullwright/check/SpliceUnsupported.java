@@ -1,0 +1,112 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import java.util.Comparator;
+import java.util.Optional;
+import mullwright.analysis.wall.FloorCrossing;
+import mullwright.analysis.wall.LengthHold;
+import mullwright.analysis.wall.MovingLengths;
+import mullwright.derivation.Derivation;
+import mullwright.layout.SpliceJoint;
+import mullwright.layout.VerticalPiece;
+import mullwright.model.AnchorUse;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Quantity;
+import mullwright.quantity.Rational;
+
+/**
+ * A length of vertical that hangs from no dead-load anchor, or that can move in and out because too
+ * little holds it.
+ *
+ * <p>Its weight goes through the sleeve into the next length, or its glass moves with it. Statics;
+ * one dead-load anchor a length is common practice.
+ */
+@AutoService(Rule.class)
+public final class SpliceUnsupported implements MemberRule {
+  @Override
+  public About about() {
+    return About.of(Group.SPLICE, Severity.ERROR).guardingPeople();
+  }
+
+  @Override
+  public void check(VerticalPiece it, WallFacts facts, Findings found) {
+    LengthHold hold = LengthHold.of(facts.analysis(), it);
+    if (hold.unsupported()) {
+      hangsFromNothing(it, facts, found);
+      return;
+    }
+    for (MovingLengths moving : MovingLengths.of(facts.analysis().runOf(it))) {
+      boolean told = moving.pieces().stream().anyMatch(p -> hangsFromNothing(p, facts));
+      if (!told && moving.pieces().indexOf(it) == 0) {
+        moves(moving, found);
+      }
+    }
+  }
+
+  private static boolean hangsFromNothing(VerticalPiece piece, WallFacts facts) {
+    return LengthHold.of(facts.analysis(), piece).unsupported();
+  }
+
+  private static void hangsFromNothing(VerticalPiece it, WallFacts facts, Findings found) {
+    Optional<FloorCrossing> floor = floorToHangFrom(it, facts);
+    String mend =
+        floor
+            .map(f -> "Add a dead-load anchor at " + f.floor().name() + ".")
+            .orElse("It passes no floor: join it to the next length, or move the splice.");
+    Findings.Draft draft =
+        found
+            .at(it.origin())
+            .piece(it.name())
+            .what("No dead-load anchor holds it: 0 found, 1 needed, and it stands on nothing.")
+            .mend(mend)
+            .measured(count("dead-load anchors on the length", 0, "anchors of the wall"))
+            .limit(count("dead-load anchors needed", 1, "statics; common practice"));
+    floor
+        .flatMap(f -> new AnchorEdits(facts).add(AnchorUse.Kind.DEAD_LOAD, it, f.floor()))
+        .ifPresent(draft::fix);
+  }
+
+  // rather where it has a wind-load anchor to turn, or where its neighbours hang
+  private static Optional<FloorCrossing> floorToHangFrom(VerticalPiece it, WallFacts facts) {
+    return FloorCrossing.of(facts.analysis(), it).stream()
+        .min(
+            Comparator.comparing((FloorCrossing crossing) -> crossing.anchors().isEmpty())
+                .thenComparing(crossing -> !neighboursHangAt(crossing, facts)));
+  }
+
+  private static boolean neighboursHangAt(FloorCrossing crossing, WallFacts facts) {
+    return facts.wall().anchors().stream()
+        .filter(use -> use.kind() == AnchorUse.Kind.DEAD_LOAD)
+        .anyMatch(use -> use.floor().filter(f -> f == crossing.floor().index()).isPresent());
+  }
+
+  private static void moves(MovingLengths moving, Findings found) {
+    String by = moving.heldBy().isEmpty() ? "nothing" : "only the " + Words.list(moving.heldBy());
+    String way =
+        switch (moving.motion()) {
+          case DRIFTS -> "It can drift in and out: ";
+          case SWINGS -> "It can swing in and out: ";
+          case FOLDS ->
+              "It can fold at the "
+                  + Words.list(moving.looseJoints().stream().map(SpliceJoint::name).toList())
+                  + ": ";
+        };
+    found
+        .at(moving.pieces().get(0).origin())
+        .piece(Words.list(moving.pieces().stream().map(VerticalPiece::name).toList()))
+        .what(way + by + " holds it sideways.")
+        .mend("Hold it at one more place: a clip at its free end, or an anchor at a floor.")
+        .measured(
+            count("lateral supports", moving.heldBy().size(), "supports of the moving lengths"))
+        .limit(
+            count(
+                "lateral supports needed",
+                moving.looseJoints().size() + 2L,
+                "statics: one for each joint, and two"));
+  }
+
+  private static Derivation count(String name, long count, String source) {
+    return Derivation.computed(
+        name, Quantity.of(Rational.of(count)), Kind.RATIO, "counted", source);
+  }
+}

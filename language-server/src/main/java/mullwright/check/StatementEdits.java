@@ -1,0 +1,145 @@
+package mullwright.check;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import mullwright.model.Origin;
+import mullwright.model.Wall;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Comment;
+import mullwright.syntax.Place;
+import mullwright.syntax.Segment;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.TextRange;
+
+/**
+ * Edits of whole statements and clauses, found in the tree and leaving every other word as it is.
+ *
+ * <p>Each answers empty where the statement is not at hand.
+ */
+record StatementEdits(TextFacts facts) {
+
+  /** Puts a clause after the last clause of a statement, before its remarks. */
+  Optional<Fix.Edit> addClause(Origin statement, String clause) {
+    return facts
+        .statementAt(statement)
+        .map(found -> insert(statement, endOfClauses(found), " " + clause));
+  }
+
+  private static int endOfClauses(Statement statement) {
+    int end = statement.keyword().range().end();
+    for (Argument argument : statement.arguments()) {
+      end = Math.max(end, argument.range().end());
+    }
+    for (Clause clause : statement.clauses()) {
+      end = Math.max(end, clause.range().end());
+    }
+    return end;
+  }
+
+  /** Takes a clause out, with the blanks before it. */
+  Optional<Fix.Edit> removeClause(Origin statement, ClauseWord word) {
+    Optional<Clause> clause = facts.statementAt(statement).flatMap(found -> found.clause(word));
+    Optional<Segment> segment = facts.segment(statement);
+    if (clause.isEmpty() || segment.isEmpty()) {
+      return Optional.empty();
+    }
+    TextRange range = clause.get().range();
+    int start = range.start();
+    while (start > 0 && segment.get().text().charAt(start - 1) == ' ') {
+      start--;
+    }
+    return Optional.of(replace(statement, new TextRange(start, range.end()), ""));
+  }
+
+  /** Puts another clause in the place of one, or adds it. */
+  Optional<Fix.Edit> setClause(Origin statement, ClauseWord word, String clause) {
+    Optional<Clause> old = facts.statementAt(statement).flatMap(found -> found.clause(word));
+    return old.isPresent()
+        ? Optional.of(replace(statement, old.get().range(), clause))
+        : addClause(statement, clause);
+  }
+
+  /** Puts another offset into the one place of an {@code at} clause: so far above or below. */
+  Optional<Fix.Edit> offset(Origin statement, boolean above, String length) {
+    Place.Direction direction = above ? Place.Direction.ABOVE : Place.Direction.BELOW;
+    return facts
+        .statementAt(statement)
+        .flatMap(found -> found.clause(ClauseWord.AT))
+        .filter(Clause.At.class::isInstance)
+        .map(clause -> ((Clause.At) clause).places())
+        .filter(places -> places.size() == 1)
+        .map(places -> places.get(0))
+        .filter(Place.AtNames.class::isInstance)
+        .map(Place.AtNames.class::cast)
+        .filter(place -> place.direction() == direction)
+        .flatMap(Place.AtNames::offset)
+        .map(offset -> replace(statement, offset.range(), length));
+  }
+
+  /** Puts a new statement on the line after a statement. */
+  Optional<Fix.Edit> addAfter(Origin statement, String text) {
+    Optional<Statement> found = facts.statementAt(statement);
+    Optional<Segment> segment = facts.segment(statement);
+    if (found.isEmpty() || segment.isEmpty()) {
+      return Optional.empty();
+    }
+    String all = segment.get().text();
+    int lineStart = all.lastIndexOf('\n', found.get().range().start() - 1) + 1;
+    String indent = all.substring(lineStart, found.get().range().start());
+    if (!indent.isBlank()) {
+      return Optional.empty();
+    }
+    int end = endOfLine(segment.get(), found.get().range().end());
+    String lineEnd = end < all.length() && all.charAt(end) == '\r' ? "\r\n" : "\n";
+    return Optional.of(insert(statement, end, lineEnd + indent + text));
+  }
+
+  private static int endOfLine(Segment segment, int from) {
+    String text = segment.text();
+    int end = from;
+    while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+      end++;
+    }
+    for (Comment comment : segment.comments()) {
+      if (comment.range().start() < end && end < comment.range().end()) {
+        return endOfLine(segment, comment.range().end());
+      }
+    }
+    return end;
+  }
+
+  /** The last statement of the anchors block of a wall. */
+  Optional<Origin> lastAnchor(Wall wall) {
+    return block(wall, StatementKind.ANCHORS_BLOCK).stream()
+        .max(Comparator.comparingInt(s -> s.range().start()))
+        .map(s -> new Origin(wall.origin().file(), wall.origin().segment(), s.range()));
+  }
+
+  /** True if a statement stands in that wall's own block, and not in one it is like. */
+  boolean standsIn(Wall wall, Origin statement) {
+    return statement.file().equals(wall.origin().file())
+        && statement.segment() == wall.origin().segment();
+  }
+
+  private List<Statement> block(Wall wall, StatementKind kind) {
+    return facts
+        .statementAt(wall.origin())
+        .flatMap(Statement::block)
+        .flatMap(block -> block.statements().stream().filter(s -> s.kind() == kind).findFirst())
+        .flatMap(Statement::block)
+        .map(mullwright.syntax.Block::statements)
+        .orElse(List.of());
+  }
+
+  private static Fix.Edit insert(Origin near, int offset, String text) {
+    return replace(near, new TextRange(offset, offset), text);
+  }
+
+  private static Fix.Edit replace(Origin near, TextRange range, String text) {
+    return new Fix.Edit(new Origin(near.file(), near.segment(), range), text);
+  }
+}
