@@ -3,10 +3,10 @@ package mullwright.analysis.wall;
 import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.Outcome;
+import mullwright.analysis.movement.Expansion;
 import mullwright.analysis.movement.MetalTemperature;
 import mullwright.analysis.movement.SpliceGap;
 import mullwright.analysis.movement.SpliceMovement;
-import mullwright.analysis.strength.AluminumAlloy;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
@@ -71,7 +71,7 @@ public final class JointMovement {
     double distance = upper.get().y().minus(lower.get().y()).toMetres();
     SpliceMovement movement =
         new SpliceMovement(
-            AluminumAlloy.EXPANSION,
+            expansion(verticals.get(joint.below())).coefficient(),
             distance,
             new MetalTemperature(
                 temperature.value().least().toSi(),
@@ -98,6 +98,11 @@ public final class JointMovement {
       }
     }
     return Optional.ofNullable(nearest);
+  }
+
+  private static Expansion expansion(VerticalPiece piece) {
+    boolean steel = Stiffness.modulus(piece.profile().metal().value()) == Stiffness.STEEL;
+    return steel ? Expansion.STEEL : Expansion.ALUMINUM;
   }
 
   private static double off(PlacedAnchor anchor, SpliceJoint joint) {
@@ -175,9 +180,9 @@ public final class JointMovement {
         Kind.LENGTH,
         Derivation.assumed(
             "coefficient of expansion",
-            Quantity.ofSi(AluminumAlloy.EXPANSION, Kind.THERMAL_EXPANSION),
+            Quantity.ofSi(result.input().movement().expansion(), Kind.THERMAL_EXPANSION),
             Kind.THERMAL_EXPANSION,
-            AluminumAlloy.PROPERTIES.source()),
+            Expansion.SOURCE),
         Derivation.computed(
             "distance between dead-load supports",
             upper.y().minus(lower.y()),
