@@ -18,6 +18,8 @@ import mullwright.layout.WallLayout;
  * <p>Immutable. Aids to drafting: a licensed engineer and the local code govern.
  */
 public final class WallAnalysis {
+  private static final double NO_TIP = Double.NaN;
+
   private final WallLayout layout;
   private final List<VerticalRun> runs;
   private final int[] runOfPiece;
@@ -91,27 +93,39 @@ public final class WallAnalysis {
     double first = supports.get(0).y();
     double last = supports.get(supports.size() - 1).y();
     if (bottom < first) {
-      found.add(worst(run, bottom, first, true));
+      found.add(worst(run, bottom, first, bottom));
     }
     for (int i = 1; i < supports.size(); i++) {
-      found.add(worst(run, supports.get(i - 1).y(), supports.get(i).y(), false));
+      found.add(worst(run, supports.get(i - 1).y(), supports.get(i).y(), NO_TIP));
     }
     if (last < top) {
-      found.add(worst(run, last, top, true));
+      found.add(worst(run, last, top, top));
     }
     return found;
   }
 
-  private static SpanDeflection worst(VerticalRun run, double from, double to, boolean overhang) {
+  private static SpanDeflection worst(VerticalRun run, double from, double to, double tip) {
+    boolean overhang = !Double.isNaN(tip);
     SpanDeflection worst = null;
     for (BeamResponse response : run.responses()) {
-      Extremes sags = overhang ? response.deflections(from, to) : response.sags(from, to);
-      SpanDeflection here = new SpanDeflection(run, from, to, overhang, sags.largest(), response);
+      Extremes.Extreme sag =
+          overhang
+              ? offTheTangent(response, tip == to ? from : to, tip)
+              : response.sags(from, to).largest();
+      SpanDeflection here = new SpanDeflection(run, from, to, overhang, sag, response);
       if (worst == null || here.deflection() > worst.deflection()) {
         worst = here;
       }
     }
     return worst;
+  }
+
+  // The turning of the whole member at its last support is the neighbouring span's, not the end's:
+  // an inch beyond a clip would else trip where nothing bends.
+  private static Extremes.Extreme offTheTangent(BeamResponse response, double support, double tip) {
+    double straight =
+        response.deflectionAt(support) + response.slopeAt(support) * (tip - support);
+    return new Extremes.Extreme(tip, response.deflectionAt(tip) - straight);
   }
 
   /** What an anchor carries; empty if it holds no length or its vertical was not solved. */
