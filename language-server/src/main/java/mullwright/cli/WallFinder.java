@@ -98,7 +98,7 @@ final class WallFinder {
     List<PathMatcher> matchers = new ArrayList<>();
     try {
       // two stars stand for no folder as well
-      for (String one : Set.of(rest, rest.replace("**/", ""))) {
+      for (String one : List.of(rest, rest.replace("**/", ""))) {
         matchers.add(FileSystems.getDefault().getPathMatcher("glob:" + one));
       }
     } catch (PatternSyntaxException wrong) {
