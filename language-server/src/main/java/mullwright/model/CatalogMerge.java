@@ -86,9 +86,13 @@ final class CatalogMerge {
 
   /** The glass plane of a system is its profiles' depth unless stated. */
   private void completeSystems() {
-    parts
-        .getOrDefault(PartKind.SYSTEM, Map.of())
-        .replaceAll((name, part) -> completed((Part.WallSystem) part));
+    // a catalog without a system has no such map at all
+    parts.computeIfPresent(
+        PartKind.SYSTEM,
+        (kind, systems) -> {
+          systems.replaceAll((name, part) -> completed((Part.WallSystem) part));
+          return systems;
+        });
   }
 
   private Part.WallSystem completed(Part.WallSystem system) {
