@@ -56,6 +56,14 @@ public final class Client {
     return words;
   }
 
+  /**
+   * True if it fetches diagnostics itself and can be told to fetch again; then none are pushed,
+   * since clients that get both show both.
+   */
+  public boolean pullsDiagnostics() {
+    return has("textDocument.diagnostic") && can("workspace.diagnostics.refreshSupport");
+  }
+
   /** The process to end with, if the client named one. */
   public Optional<Long> process() {
     return field(said, "processId")

@@ -23,7 +23,7 @@ public final class Diagnostics {
    *
    * @param findings those that stand in it
    */
-  static List<Diagnostic> of(Document document, List<Finding> findings, Client client) {
+  public static List<Diagnostic> of(Document document, List<Finding> findings, Client client) {
     boolean related = client.can("textDocument.publishDiagnostics.relatedInformation");
     List<Diagnostic> diagnostics = new ArrayList<>(findings.size());
     for (Finding finding : findings) {

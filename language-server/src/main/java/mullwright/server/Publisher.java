@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import mullwright.check.Finding;
 import mullwright.workspace.Cancel;
+import mullwright.workspace.Reading;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 
@@ -26,6 +28,7 @@ final class Publisher implements Worker.Upkeep {
   private final Outgoing outgoing;
   private final Log log;
   private final Map<String, List<Diagnostic>> sent = new HashMap<>();
+  private final Map<String, Reading> readings = new HashMap<>();
   private final Set<String> touched = new HashSet<>();
   private Cancel editWaits = Cancel.NEVER;
   private Session session;
@@ -63,9 +66,14 @@ final class Publisher implements Worker.Upkeep {
       Map<String, Found> found = found();
       editWaits.check();
       due = false;
-      send(found);
+      if (session.client().pullsDiagnostics()) {
+        askToPull(found);
+      } else {
+        send(found);
+      }
+      refreshHints(found);
       touched.clear();
-    } catch (Cancel.Cancelled stale) {
+    } catch (CancellationException stale) {
       // stays due: the edit that waits is applied first
       due = true;
     } catch (RuntimeException | StackOverflowError fault) {
@@ -74,8 +82,8 @@ final class Publisher implements Worker.Upkeep {
     }
   }
 
-  /** The diagnostics of a file and, if it is open, the version they hold for. */
-  private record Found(Integer version, List<Diagnostic> diagnostics) {}
+  /** The diagnostics of a file; if it is open, the version they hold for and its reading. */
+  private record Found(Integer version, Reading reading, List<Diagnostic> diagnostics) {}
 
   private Map<String, Found> found() {
     Map<Root, Map<String, Session.Open>> open = new LinkedHashMap<>();
@@ -84,46 +92,87 @@ final class Publisher implements Worker.Upkeep {
           .put(document.held().path(), document);
     }
     Map<String, Found> found = new LinkedHashMap<>();
-    open.forEach(
-        (root, documents) -> {
-          View view = root.view(session.encoding());
-          Map<String, List<Finding>> findings =
-              view.snapshot().findings(documents.keySet(), editWaits);
-          findings.forEach(
-              (path, list) ->
-                  view.document(path)
-                      .ifPresent(
-                          document -> {
-                            Session.Open is = documents.get(path);
-                            found.put(
-                                document.address(),
-                                new Found(
-                                    is == null ? null : is.version(),
-                                    Diagnostics.of(document, list, session.client())));
-                          }));
-        });
+    open.forEach((root, documents) -> found(root.view(session.encoding()), documents, found));
     return found;
+  }
+
+  private void found(View view, Map<String, Session.Open> documents, Map<String, Found> found) {
+    Map<String, List<Finding>> findings = view.snapshot().findings(documents.keySet(), editWaits);
+    findings.forEach(
+        (path, list) ->
+            view.document(path)
+                .ifPresent(
+                    document -> {
+                      Session.Open is = documents.get(path);
+                      List<Diagnostic> diagnostics =
+                          Diagnostics.of(document, list, session.client());
+                      found.put(
+                          document.address(),
+                          is == null
+                              ? new Found(null, null, diagnostics)
+                              : new Found(is.version(), reading(view, path), diagnostics));
+                    }));
+  }
+
+  private Reading reading(View view, String path) {
+    Reading reading = view.snapshot().reading(path).orElse(null);
+    if (reading != null) {
+      reading
+          .failures(editWaits)
+          .forEach(failed -> log.fault("Rule " + failed.rule(), failed.cause()));
+    }
+    return reading;
   }
 
   private void send(Map<String, Found> found) {
     found.forEach(
         (address, now) -> {
-          List<Diagnostic> before = sent.get(address);
-          boolean news =
-              before == null ? !now.diagnostics.isEmpty() : !before.equals(now.diagnostics);
-          if (news || touched.contains(address)) {
+          if (isNews(address, now) || touched.contains(address)) {
             sent.put(address, now.diagnostics);
             outgoing.notify(
                 PUBLISH, new PublishDiagnosticsParams(address, now.diagnostics, now.version));
           }
         });
     for (String gone : new ArrayList<>(sent.keySet())) {
-      if (!found.containsKey(gone)) {
-        List<Diagnostic> before = sent.remove(gone);
-        if (!before.isEmpty()) {
-          outgoing.notify(PUBLISH, new PublishDiagnosticsParams(gone, List.of()));
-        }
+      if (!found.containsKey(gone) && !sent.remove(gone).isEmpty()) {
+        outgoing.notify(PUBLISH, new PublishDiagnosticsParams(gone, List.of()));
       }
+    }
+  }
+
+  private boolean isNews(String address, Found now) {
+    return !now.diagnostics.equals(sent.getOrDefault(address, List.of()));
+  }
+
+  /** The client pulls for what it edits itself; of the rest only the server knows. */
+  private void askToPull(Map<String, Found> found) {
+    boolean elsewhere = false;
+    for (Map.Entry<String, Found> each : found.entrySet()) {
+      elsewhere |= isNews(each.getKey(), each.getValue()) && !touched.contains(each.getKey());
+      sent.put(each.getKey(), each.getValue().diagnostics);
+    }
+    if (elsewhere) {
+      outgoing.request("workspace/diagnostic/refresh", null, this::refreshed);
+    }
+  }
+
+  /** Hints of a document change with the files it uses, which its own client cannot see. */
+  private void refreshHints(Map<String, Found> found) {
+    boolean elsewhere = false;
+    readings.keySet().retainAll(found.keySet());
+    for (Map.Entry<String, Found> each : found.entrySet()) {
+      Reading now = each.getValue().reading;
+      Reading was = now == null ? null : readings.put(each.getKey(), now);
+      elsewhere |= was != null && was != now && !touched.contains(each.getKey());
+    }
+    if (elsewhere && session.client().can("workspace.inlayHint.refreshSupport")) {
+      outgoing.request("workspace/inlayHint/refresh", null, this::refreshed);
+    }
+  }
+
+  private void refreshed(Object nothing, Throwable refused) {
+    if (refused != null) {
+      log.unreadable("The client refuses to refresh: " + refused.getMessage());
     }
   }
 }

@@ -4,7 +4,9 @@ import java.io.BufferedInputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
 import org.eclipse.lsp4j.jsonrpc.MessageIssueHandler;
@@ -14,10 +16,13 @@ import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethodProvider;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageProducer;
+import org.eclipse.lsp4j.jsonrpc.messages.CancelParams;
 import org.eclipse.lsp4j.jsonrpc.messages.MessageIssue;
+import org.eclipse.lsp4j.jsonrpc.messages.NotificationMessage;
 import org.eclipse.lsp4j.jsonrpc.messages.RequestMessage;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseMessage;
 
 /**
  * The wire between a client and a service, put together from LSP4J's parts.
@@ -74,6 +79,7 @@ final class Wire {
 
   private static final class Remote extends RemoteEndpoint {
     private final MessageConsumer out;
+    private final Set<String> pending = ConcurrentHashMap.newKeySet();
 
     Remote(MessageConsumer out, Endpoint service, Log log) {
       super(out, service, fault -> error(fault, log));
@@ -90,6 +96,26 @@ final class Wire {
       }
       log.fault("Answering", cause);
       return new ResponseError(ResponseErrorCode.InternalError, "Internal error: " + cause, null);
+    }
+
+    @Override
+    protected void handleRequest(RequestMessage request) {
+      pending.add(request.getId());
+      super.handleRequest(request);
+    }
+
+    @Override
+    protected ResponseMessage createResponseMessage(RequestMessage request) {
+      pending.remove(request.getId());
+      return super.createResponseMessage(request);
+    }
+
+    /** A question may be taken back when its answer is on the way; that is no news. */
+    @Override
+    protected boolean handleCancellation(NotificationMessage notice) {
+      boolean late =
+          notice.getParams() instanceof CancelParams which && !pending.contains(which.getId());
+      return late || super.handleCancellation(notice);
     }
 
     @Override

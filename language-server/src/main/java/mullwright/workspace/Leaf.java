@@ -39,6 +39,14 @@ public sealed interface Leaf {
     }
   }
 
+  /** A count: how many times, how many of, every how many. */
+  record Count(Expression.Literal literal) implements Leaf {
+    @Override
+    public TextRange range() {
+      return literal.range();
+    }
+  }
+
   /** Text in quotes that is no name: a path, a title, a mark. */
   record Text(Word string) implements Leaf {
     @Override

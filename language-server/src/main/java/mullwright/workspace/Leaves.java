@@ -77,7 +77,7 @@ final class Leaves {
       place(extent.to());
     } else if (clause instanceof Clause.Spaced spaced) {
       for (Clause.Spaced.Step step : spaced.steps()) {
-        step.count().ifPresent(this::expression);
+        step.count().ifPresent(count -> found.add(new Leaf.Count(count)));
         expression(step.length());
       }
     } else if (clause instanceof Clause.Named named) {
@@ -88,7 +88,7 @@ final class Leaves {
       expression(valued.value());
       valued.direction().ifPresent(this::name);
     } else if (clause instanceof Clause.Counted counted) {
-      expression(counted.count());
+      found.add(new Leaf.Count(counted.count()));
       name(counted.name());
     } else if (clause instanceof Clause.Loads loads) {
       for (Clause.Loads.Load load : loads.loads()) {
@@ -132,7 +132,7 @@ final class Leaves {
     for (Selection.Item item : selection.items()) {
       item(item);
     }
-    selection.every().ifPresent(this::expression);
+    selection.every().ifPresent(count -> found.add(new Leaf.Count(count)));
     for (Selection.Item item : selection.except()) {
       item(item);
     }

@@ -2,7 +2,6 @@ package mullwright.workspace;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,7 +31,9 @@ public final class Reading {
   private final Map<String, Optional<ParsedFile>> sources;
   private final Model model;
   private final Memory memory;
-  private final Map<Wall, WallFacts> before;
+  private List<WallFacts> before;
+  private List<WallLayout> layouts;
+  private List<WallDetails> details;
   private List<WallFacts> walls;
   private Checker.Checked checked;
   private ReferenceIndex index;
@@ -42,7 +43,7 @@ public final class Reading {
       Map<String, Optional<ParsedFile>> sources,
       Model model,
       Memory memory,
-      Map<Wall, WallFacts> before) {
+      List<WallFacts> before) {
     this.path = path;
     this.sources = sources;
     this.model = model;
@@ -58,10 +59,9 @@ public final class Reading {
    */
   static Reading of(String path, Snapshot snapshot, Reading last, Memory memory) {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
-    asked.put(path, snapshot.file(path));
-    Sources sources = wanted -> asked.computeIfAbsent(wanted, name -> snapshot.file(name));
+    Sources sources = used -> asked.computeIfAbsent(used, snapshot::file);
     Model model = ModelReader.read(path, sources, memory.models());
-    return new Reading(path, asked, model, memory, last == null ? Map.of() : last.laidOut());
+    return new Reading(path, asked, model, memory, last == null ? List.of() : last.known());
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
@@ -75,12 +75,8 @@ public final class Reading {
     return true;
   }
 
-  private synchronized Map<Wall, WallFacts> laidOut() {
-    Map<Wall, WallFacts> known = new IdentityHashMap<>();
-    if (walls != null) {
-      walls.forEach(facts -> known.put(facts.wall(), facts));
-    }
-    return known;
+  private synchronized List<WallFacts> known() {
+    return walls == null ? before : walls;
   }
 
   /** The file it is of. */
@@ -93,22 +89,52 @@ public final class Reading {
     return model;
   }
 
-  /** Its walls laid out, with what nature does to them, in the order of the text. */
+  /** Its walls laid out, in the order of the text. */
+  public synchronized List<WallLayout> layouts() {
+    if (layouts == null) {
+      List<WallLayout> all = new ArrayList<>();
+      for (Wall wall : model.walls()) {
+        WallFacts same = same(wall);
+        all.add(same != null ? same.layout() : LayoutBuilder.layOut(wall, model.catalog()));
+      }
+      layouts = List.copyOf(all);
+    }
+    return layouts;
+  }
+
+  /** Its walls with what nature does to them, in the order of the text. */
   public synchronized List<WallFacts> walls() {
     if (walls == null) {
       TextFacts text = text();
       List<WallFacts> all = new ArrayList<>();
-      for (Wall wall : model.walls()) {
-        WallFacts known = before.get(wall);
-        boolean same = known != null && known.catalog() == model.catalog();
-        WallLayout layout = same ? known.layout() : LayoutBuilder.layOut(wall, model.catalog());
-        all.add(
-            new WallFacts(
-                text, layout, same ? known.analysis() : WallAnalysis.of(layout, memory.beams())));
+      for (WallLayout layout : layouts()) {
+        WallFacts same = same(layout.wall());
+        WallAnalysis analysis =
+            same != null ? same.analysis() : WallAnalysis.of(layout, memory.beams());
+        all.add(new WallFacts(text, layout, analysis));
       }
       walls = List.copyOf(all);
+      // what was taken over is taken over; the rest would only be kept alive
+      before = List.of();
     }
     return walls;
+  }
+
+  /** The same with what can be looked up in each. */
+  public synchronized List<WallDetails> details() {
+    if (details == null) {
+      details = layouts().stream().map(WallDetails::new).toList();
+    }
+    return details;
+  }
+
+  private WallFacts same(Wall wall) {
+    for (WallFacts facts : before) {
+      if (facts.catalog() == model.catalog() && facts.wall().equals(wall)) {
+        return facts;
+      }
+    }
+    return null;
   }
 
   private TextFacts text() {
@@ -134,6 +160,7 @@ public final class Reading {
 
   private synchronized Checker.Checked checked(Cancel cancel) {
     if (checked == null) {
+      cancel.check();
       List<WallFacts> facts = walls();
       checked =
           memory

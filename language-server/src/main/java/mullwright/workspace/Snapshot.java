@@ -44,6 +44,11 @@ public final class Snapshot {
     return disk;
   }
 
+  /** The same with other buffers; what it computes is not remembered for snapshots to come. */
+  Snapshot with(Map<String, ParsedFile> others) {
+    return new Snapshot(files, others, disk, new Memory(memory.checker()));
+  }
+
   /** The paths of the open buffers, in alphabetical order. */
   public Set<String> open() {
     return Collections.unmodifiableSet(new TreeSet<>(buffers.keySet()));

@@ -1,0 +1,213 @@
+package mullwright.server.completion;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import mullwright.syntax.BlockKind;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.TextRange;
+import mullwright.syntax.Token;
+import mullwright.syntax.TokenKind;
+import mullwright.workspace.Cursor;
+
+/**
+ * What stands before the cursor on its line.
+ *
+ * @param prefix the word that is being written, as far as the cursor, counted from the file's start
+ * @param closed true where nothing can be offered: in a comment, inside a number or a mark
+ * @param inString true in quotes, where {@code prefix} is what stands after the opening quote
+ * @param keyword the first word of the statement, or "" if it is that one that is being written
+ * @param kind what the first word says in its block
+ * @param clause the last clause word before the cursor
+ * @param given the clause words that stand in the statement already
+ * @param afterClause the tokens from that clause word (or the keyword) to the prefix
+ */
+record LineContext(
+    TextRange prefix,
+    boolean closed,
+    boolean inString,
+    String keyword,
+    StatementKind kind,
+    Optional<ClauseWord> clause,
+    Set<ClauseWord> given,
+    List<Token> afterClause) {
+
+  static LineContext of(Cursor cursor) {
+    ParsedFile file = cursor.file();
+    String text = file.segments().get(cursor.segment()).text();
+    int base = file.segmentStart(cursor.segment());
+    int offset = cursor.offset();
+    List<Token> before = new ArrayList<>();
+    Token touched = null;
+    for (Token token : file.tokens(cursor.segment())) {
+      TextRange range = token.range();
+      if (range.start() >= offset) {
+        break;
+      }
+      if (range.end() > offset || range.end() == offset && isWord(token)) {
+        touched = token;
+      } else {
+        before.add(token);
+      }
+    }
+    boolean closed = touched != null && !isWord(touched) && touched.kind() != TokenKind.STRING;
+    boolean string = touched != null && text.startsWith("\"", touched.range().start());
+    int start = touched == null ? offset : touched.range().start() + (string ? 1 : 0);
+    List<Token> statement = statement(before, text, cursor);
+    return make(
+        new TextRange(base + start, base + offset), closed, string, statement, text, cursor);
+  }
+
+  /** Whether a token is a word, which more letters would go on with. */
+  private static boolean isWord(Token token) {
+    return switch (token.kind()) {
+      case KEYWORD, PROPERTY, CLAUSE, JOINER, BEARING, DIRECTION, REMARK -> true;
+      case NAME, REFERENCE, UNIT, UNKNOWN, FAULT -> true;
+      default -> false;
+    };
+  }
+
+  /** The tokens of the statement in hand: from its first word, over lines that go on. */
+  private static List<Token> statement(List<Token> before, String text, Cursor cursor) {
+    int from = before.size();
+    int next = cursor.offset();
+    while (from > 0) {
+      Token token = before.get(from - 1);
+      boolean newLine = text.substring(token.range().end(), next).indexOf('\n') >= 0;
+      boolean goesOn =
+          token.kind() == TokenKind.COMMA
+              || token.kind() == TokenKind.RANGE
+              || token.kind() == TokenKind.OPERATOR;
+      if (newLine && !goesOn || token.kind() == TokenKind.BRACE) {
+        break;
+      }
+      next = token.range().start();
+      from--;
+    }
+    List<Token> line = before.subList(from, before.size());
+    // clauses that stand one a line in braces belong to the statement around them
+    Optional<Statement> around =
+        cursor
+            .statement()
+            .filter(s -> s.block().isEmpty() && s.range().start() < next(line, cursor));
+    if (around.isEmpty() || !inBraces(around.get(), before, text, cursor)) {
+      return line;
+    }
+    List<Token> whole = new ArrayList<>();
+    for (Token token : before) {
+      if (token.range().start() >= around.get().range().start()) {
+        whole.add(token);
+      }
+    }
+    return whole;
+  }
+
+  private static int next(List<Token> line, Cursor cursor) {
+    return line.isEmpty() ? cursor.offset() : line.get(0).range().start();
+  }
+
+  private static boolean inBraces(
+      Statement statement, List<Token> before, String text, Cursor cursor) {
+    int depth = 0;
+    for (Token token : before) {
+      if (token.kind() == TokenKind.BRACE
+          && token.range().start() >= statement.range().start()
+          && token.range().end() <= cursor.offset()) {
+        depth += text.charAt(token.range().start()) == '{' ? 1 : -1;
+      }
+    }
+    return depth > 0;
+  }
+
+  private static LineContext make(
+      TextRange prefix,
+      boolean closed,
+      boolean string,
+      List<Token> statement,
+      String text,
+      Cursor cursor) {
+    if (statement.isEmpty()) {
+      return new LineContext(
+          prefix, closed, string, "", StatementKind.UNKNOWN, Optional.empty(), Set.of(), List.of());
+    }
+    String keyword = word(statement.get(0), text);
+    Set<ClauseWord> given = EnumSet.noneOf(ClauseWord.class);
+    ClauseWord last = null;
+    int from = 1;
+    for (int i = 1; i < statement.size(); i++) {
+      if (statement.get(i).kind() == TokenKind.CLAUSE) {
+        Optional<ClauseWord> word = clause(word(statement.get(i), text));
+        if (word.isPresent()) {
+          last = word.get();
+          given.add(last);
+          from = i + 1;
+        }
+      }
+    }
+    List<Token> after =
+        statement.subList(from, statement.size()).stream()
+            .filter(token -> token.kind() != TokenKind.CLAUSE && token.kind() != TokenKind.BRACE)
+            .toList();
+    return new LineContext(
+        prefix,
+        closed,
+        string,
+        keyword,
+        kind(keyword, cursor.block(), statement.get(0).kind()),
+        Optional.ofNullable(last),
+        given,
+        after);
+  }
+
+  private static String word(Token token, String text) {
+    return text.substring(token.range().start(), token.range().end());
+  }
+
+  private static Optional<ClauseWord> clause(String first) {
+    for (ClauseWord word : ClauseWord.values()) {
+      if (word.spelling().split(" ")[0].equals(first)) {
+        return Optional.of(word);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static StatementKind kind(String keyword, BlockKind block, TokenKind token) {
+    for (StatementKind kind : StatementKind.values()) {
+      if (kind.spelling().equals(keyword) && kind.standsIn().contains(block)) {
+        return kind;
+      }
+    }
+    if (token != TokenKind.PROPERTY) {
+      return StatementKind.UNKNOWN;
+    }
+    return block == BlockKind.CATALOG ? StatementKind.CATALOG_PART : StatementKind.PROPERTY;
+  }
+
+  /** True if the first word of the statement is being written. */
+  boolean atStart() {
+    return keyword.isEmpty();
+  }
+
+  /** True if what the last clause (or the keyword) wants is not there yet. */
+  boolean wantsOperand() {
+    if (afterClause.isEmpty()) {
+      return true;
+    }
+    return switch (afterClause.get(afterClause.size() - 1).kind()) {
+      case COMMA, RANGE, JOINER, BEARING, OPERATOR, SIGN -> true;
+      default -> false;
+    };
+  }
+
+  /** True right after a number, where a unit may follow. */
+  boolean afterNumber() {
+    return !afterClause.isEmpty()
+        && afterClause.get(afterClause.size() - 1).kind() == TokenKind.NUMBER;
+  }
+}

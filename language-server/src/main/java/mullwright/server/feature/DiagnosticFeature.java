@@ -1,0 +1,83 @@
+package mullwright.server.feature;
+
+import com.google.auto.service.AutoService;
+import com.google.gson.JsonObject;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import mullwright.server.Client;
+import mullwright.server.Desk;
+import mullwright.server.Diagnostics;
+import mullwright.server.Document;
+import mullwright.server.Feature;
+import mullwright.server.Route;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DocumentDiagnosticParams;
+import org.eclipse.lsp4j.RelatedFullDocumentDiagnosticReport;
+import org.eclipse.lsp4j.RelatedUnchangedDocumentDiagnosticReport;
+
+/**
+ * Hands out the diagnostics of a document to a client that fetches them itself.
+ *
+ * <p>Answers {@code textDocument/diagnostic} (LSP 3.17); {@code unchanged} where they are what the
+ * client has. Advertised only to clients with {@code textDocument.diagnostic} and {@code
+ * workspace.diagnostics.refreshSupport}, who then are pushed none.
+ */
+@AutoService(Feature.class)
+public final class DiagnosticFeature implements Feature {
+  private static final int REMEMBERED = 256;
+
+  private final Map<String, Answer> last = new HashMap<>();
+  private int answers;
+
+  private record Answer(String id, List<Diagnostic> diagnostics) {}
+
+  @Override
+  public List<Route<?>> routes() {
+    return List.of(
+        Route.ofDocument(
+            "textDocument/diagnostic",
+            DocumentDiagnosticParams.class,
+            DocumentDiagnosticParams::getTextDocument,
+            (parameters, document, desk) ->
+                report(document, parameters.getPreviousResultId(), desk)));
+  }
+
+  @Override
+  public void advertise(Client client, JsonObject server) {
+    if (client.pullsDiagnostics()) {
+      JsonObject options = new JsonObject();
+      options.addProperty("identifier", "mullwright");
+      options.addProperty("interFileDependencies", true);
+      options.addProperty("workspaceDiagnostics", false);
+      server.add("diagnosticProvider", options);
+    }
+  }
+
+  private Object report(Document document, String previous, Desk desk) {
+    Set<String> roots = new LinkedHashSet<>(document.snapshot().open());
+    roots.add(document.path());
+    List<Diagnostic> now =
+        Diagnostics.of(
+            document,
+            document
+                .snapshot()
+                .findings(roots, desk.cancel())
+                .getOrDefault(document.path(), List.of()),
+            desk.client());
+    Answer before = last.get(document.address());
+    if (before != null && before.id.equals(previous) && before.diagnostics.equals(now)) {
+      return new RelatedUnchangedDocumentDiagnosticReport(previous);
+    }
+    if (last.size() >= REMEMBERED) {
+      last.clear();
+    }
+    Answer answer = new Answer(Integer.toString(++answers), now);
+    last.put(document.address(), answer);
+    RelatedFullDocumentDiagnosticReport report = new RelatedFullDocumentDiagnosticReport(now);
+    report.setResultId(answer.id);
+    return report;
+  }
+}

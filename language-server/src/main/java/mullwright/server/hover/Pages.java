@@ -1,0 +1,209 @@
+package mullwright.server.hover;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import mullwright.layout.PieceRef;
+import mullwright.model.Origin;
+import mullwright.model.Reference;
+import mullwright.model.Symbol;
+import mullwright.server.Document;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Expression;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.TextRange;
+import mullwright.workspace.Cursor;
+import mullwright.workspace.Leaf;
+import mullwright.workspace.Reading;
+import mullwright.workspace.UsedFile;
+import mullwright.workspace.WallDetails;
+
+/** Finds the page of whatever is under an offset. */
+public final class Pages {
+  private final Document document;
+  private final Cursor cursor;
+  private final Numbers numbers;
+
+  private Pages(Document document, Cursor cursor) {
+    this.document = document;
+    this.cursor = cursor;
+    this.numbers = Numbers.of(document.file());
+  }
+
+  /**
+   * A page and what it is of.
+   *
+   * @param range the word or value, counted from the start of the file
+   */
+  public record Shown(TextRange range, Page page) {}
+
+  /** The page of what is under the offset, empty if nothing there has one. */
+  public static Optional<Shown> at(Document document, int offset) {
+    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Pages pages = new Pages(document, cursor);
+    return cursor
+        .leaf()
+        .flatMap(
+            leaf ->
+                pages
+                    .page(leaf)
+                    .map(
+                        page ->
+                            new Shown(
+                                document.file().absolute(cursor.segment(), leaf.range()), page)));
+  }
+
+  private Optional<Page> page(Leaf leaf) {
+    if (leaf instanceof Leaf.Keyword keyword) {
+      return named().or(() -> statement(keyword.statement()));
+    }
+    if (leaf instanceof Leaf.ClauseHead head) {
+      return Optional.of(clause(head.clause().word()));
+    }
+    if (leaf instanceof Leaf.Name) {
+      return named();
+    }
+    if (leaf instanceof Leaf.Value value) {
+      return literal(value.literal());
+    }
+    if (leaf instanceof Leaf.Count count) {
+      return Optional.of(new Page(count.literal().number()).line("A count."));
+    }
+    if (leaf instanceof Leaf.Text text) {
+      return text(text);
+    }
+    Leaf.Remarked remarked = (Leaf.Remarked) leaf;
+    return Optional.of(
+        new Page(remarked.remark().kind().name().toLowerCase(Locale.ROOT))
+            .line(
+                switch (remarked.remark().kind()) {
+                  case NOTE -> "Drawn on the sheet.";
+                  case VERIFY -> "A dimension to be taken in the field; blocks a release.";
+                  case HOLD -> "Not to be released.";
+                }));
+  }
+
+  /** What the names under the cursor stand for. */
+  private Optional<Page> named() {
+    Page all = null;
+    for (Reference reference : cursor.references()) {
+      Optional<Page> page = symbol(reference.symbol());
+      if (page.isPresent()) {
+        all = all == null ? page.get() : all.and(page.get());
+      }
+    }
+    return Optional.ofNullable(all);
+  }
+
+  private Optional<Page> symbol(Symbol symbol) {
+    Optional<Page> page =
+        switch (symbol.kind()) {
+          case PART, LET, PROJECT -> definition(symbol);
+          default -> reading().flatMap(reading -> new SymbolPages(reading, numbers).page(symbol));
+        };
+    return page.or(() -> Optional.of(bare(symbol)));
+  }
+
+  private Optional<Reading> reading() {
+    return document.snapshot().reading(document.path());
+  }
+
+  private static Page bare(Symbol symbol) {
+    return new Page(symbol.kind().name().toLowerCase(Locale.ROOT) + " " + symbol.name());
+  }
+
+  /** The page of something told in one statement, which may stand in another file. */
+  private Optional<Page> definition(Symbol symbol) {
+    Origin at = symbol.definition();
+    Optional<Document> home = document.view().document(at.file());
+    if (home.isEmpty() || at.segment() >= home.get().file().segments().size()) {
+      return Optional.empty();
+    }
+    int offset = home.get().file().segmentStart(at.segment()) + at.range().start();
+    PartPages parts = new PartPages(home.get(), at.segment());
+    return document
+        .snapshot()
+        .cursor(at.file(), offset)
+        .flatMap(Cursor::statement)
+        .map(
+            statement -> {
+              if (symbol.kind() == Symbol.Kind.PART) {
+                Page page = parts.page(statement, reading().orElseThrow().model().catalog());
+                return at.file().equals(document.path())
+                    ? page
+                    : page.line("In " + at.file() + ".");
+              }
+              Page page = bare(symbol);
+              statement.documentation().ifPresent(page::line);
+              if (symbol.kind() == Symbol.Kind.LET) {
+                page.fact("value", parts.value(statement));
+              }
+              return page;
+            });
+  }
+
+  private Optional<Page> statement(Statement statement) {
+    Page page = new Page(statement.keyword().text());
+    if (statement.kind() == StatementKind.UNKNOWN) {
+      return Optional.empty();
+    }
+    if (statement.kind() == StatementKind.PROPERTY) {
+      return Words.property(cursor, statement).or(() -> Optional.of(page.line("A property.")));
+    }
+    page.line(sentence(statement.kind().meaning()));
+    statement.documentation().ifPresent(page::line);
+    if (statement.block().isEmpty()) {
+      pieces(statement, page);
+    }
+    return Optional.of(page);
+  }
+
+  private void pieces(Statement statement, Page page) {
+    Origin origin = new Origin(document.path(), cursor.segment(), statement.range());
+    for (WallDetails wall : reading().map(Reading::details).orElse(List.of())) {
+      List<PieceRef> pieces = new ArrayList<>(wall.index().madeBy(origin));
+      if (!pieces.isEmpty()) {
+        new Pieces(wall, numbers).tell(pieces, page);
+      }
+    }
+  }
+
+  private static Page clause(ClauseWord word) {
+    return new Page(word.spelling()).line(sentence(word.meaning()));
+  }
+
+  private Optional<Page> literal(Expression.Literal literal) {
+    String unit = literal.unit() == null ? "" : literal.unit().text();
+    return numbers
+        .literal(literal.number(), unit)
+        .map(value -> new Page(literal.number() + (unit.isEmpty() ? "" : " " + unit)).line(value));
+  }
+
+  private Optional<Page> text(Leaf.Text text) {
+    boolean use = cursor.statement().filter(s -> s.kind() == StatementKind.USE).isPresent();
+    if (!use) {
+      return named();
+    }
+    Optional<String> path = UsedFile.resolve(document.path(), text.string().text());
+    return path.flatMap(used -> document.snapshot().reading(used))
+        .map(
+            reading -> {
+              Page page = new Page(reading.path());
+              int parts = 0;
+              for (var kind : mullwright.model.PartKind.values()) {
+                parts += reading.model().catalog().all(kind).size();
+              }
+              page.fact("parts", String.valueOf(parts));
+              reading.model().walls().forEach(wall -> page.fact("wall", wall.name()));
+              return page;
+            });
+  }
+
+  private static String sentence(String words) {
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+  }
+}

@@ -1,0 +1,57 @@
+package mullwright.server.hover;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import mullwright.model.PartKind;
+import mullwright.model.PartSchema;
+import mullwright.syntax.BlockKind;
+import mullwright.syntax.Statement;
+import mullwright.workspace.Cursor;
+
+/** The pages of property words: what they tell, how they are written, what is taken without. */
+public final class Words {
+  private Words() {}
+
+  /** The properties that may stand where the cursor is, empty if it is in no block of them. */
+  public static Optional<PartSchema> schema(Cursor cursor) {
+    if (cursor.block() == BlockKind.CATALOG_ITEM) {
+      List<Statement> around = cursor.enclosing();
+      for (int i = around.size() - 1; i >= 0; i--) {
+        Optional<PartKind> kind = PartKind.of(around.get(i).keyword().text());
+        if (around.get(i).block().isPresent() && kind.isPresent()) {
+          return kind.map(PartSchema::of);
+        }
+      }
+      return Optional.empty();
+    }
+    return switch (cursor.block()) {
+      case CRITERIA -> Optional.of(PartSchema.criteria());
+      case FABRICATION -> Optional.of(PartSchema.fabrication());
+      case PROJECT -> Optional.of(PartSchema.project());
+      case WALL -> Optional.of(PartSchema.wall());
+      default -> Optional.empty();
+    };
+  }
+
+  static Optional<Page> property(Cursor cursor, Statement statement) {
+    return schema(cursor)
+        .flatMap(schema -> schema.find(statement.keyword().text()))
+        .map(Words::page);
+  }
+
+  /** The page of a property. */
+  public static Page page(PartSchema.Property property) {
+    Page page = new Page(property.word());
+    String meaning = property.meaning();
+    page.line(meaning.substring(0, 1).toUpperCase(Locale.ROOT) + meaning.substring(1) + ".");
+    page.fact("written", property.word() + " " + property.pattern());
+    property
+        .byDefault()
+        .ifPresent(taken -> page.fact("if not stated", taken.text() + " (" + taken.source() + ")"));
+    if (property.repeats()) {
+      page.line("May stand on several lines.");
+    }
+    return page;
+  }
+}

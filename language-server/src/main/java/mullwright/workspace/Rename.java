@@ -1,0 +1,173 @@
+package mullwright.workspace;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import mullwright.model.Origin;
+import mullwright.model.Reference;
+import mullwright.model.Symbol;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.TextRange;
+
+/**
+ * Gives a thing another name wherever it is named.
+ *
+ * <p>Nothing is guessed: every place must spell the name as its definition does, and the texts with
+ * the new name are read before they are offered. A new name that makes a problem, or takes one
+ * away, would mean something else and is refused.
+ */
+public final class Rename {
+  private final Snapshot snapshot;
+  private final List<Origin> places;
+  private final String oldName;
+  private final Optional<String> refusal;
+
+  private Rename(Snapshot snapshot, List<Origin> places, String oldName, Optional<String> refusal) {
+    this.snapshot = snapshot;
+    this.places = places;
+    this.oldName = oldName;
+    this.refusal = refusal;
+  }
+
+  /**
+   * What a rename comes to.
+   *
+   * @param places where the text goes, empty if refused
+   * @param text the new name as it must be written, in quotes if it needs them
+   * @param refusal why it is refused, a sentence
+   */
+  public record Outcome(List<Origin> places, String text, Optional<String> refusal) {}
+
+  /** A rename of that symbol, not yet made. */
+  public static Rename of(Symbol symbol, Snapshot snapshot, Cancel cancel) {
+    List<Origin> places = new ArrayList<>();
+    String definition = text(snapshot, symbol.definition()).orElse("");
+    String name = unquoted(definition);
+    boolean same = name.equals(symbol.name()) || symbol.name().endsWith("." + name);
+    for (Reference use : Uses.of(Set.of(symbol), snapshot, cancel)) {
+      same &= unquoted(text(snapshot, use.origin()).orElse("")).equals(name);
+      if (!places.contains(use.origin())) {
+        places.add(use.origin());
+      }
+    }
+    Optional<String> refusal =
+        same && !name.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                symbol.name()
+                    + " is made by the pattern "
+                    + definition
+                    + " and cannot be renamed by itself. Change the pattern.");
+    return new Rename(snapshot, List.copyOf(places), name, refusal);
+  }
+
+  /** The name as it is, without quotes. */
+  public String oldName() {
+    return oldName;
+  }
+
+  /** Why it cannot be renamed, whatever the new name. */
+  public Optional<String> refusal() {
+    return refusal;
+  }
+
+  /** A place without the quotes its name may stand in. */
+  public Origin bare(Origin place) {
+    TextRange range = place.range();
+    return text(snapshot, place).filter(text -> !text.equals(unquoted(text))).isEmpty()
+        ? place
+        : new Origin(
+            place.file(), place.segment(), new TextRange(range.start() + 1, range.end() - 1));
+  }
+
+  /** The rename to that name; refused if any text would then read otherwise. */
+  public Outcome to(String newName, Cancel cancel) {
+    if (newName.isBlank() || newName.chars().anyMatch(c -> c == '"' || Character.isISOControl(c))) {
+      return refused("A name is one line without quotes, and not empty.");
+    }
+    for (String written : List.of(newName, '"' + newName + '"')) {
+      cancel.check();
+      if (readsTheSame(written)) {
+        return new Outcome(places, written, Optional.empty());
+      }
+    }
+    return refused(
+        "With the name " + newName + " the walls would read otherwise: it is taken, or no name.");
+  }
+
+  private static Outcome refused(String why) {
+    return new Outcome(List.of(), "", Optional.of(why));
+  }
+
+  private boolean readsTheSame(String written) {
+    Snapshot after = with(written);
+    for (String path : after.walls()) {
+      Optional<ParsedFile> was = snapshot.file(path);
+      boolean touched =
+          !was.equals(after.file(path)) || places.stream().anyMatch(p -> uses(path, p.file()));
+      if (touched && !shape(snapshot, path).equals(shape(after, path))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean uses(String path, String file) {
+    return snapshot.reading(path).filter(r -> r.model().uses().contains(file)).isPresent();
+  }
+
+  /** How many problems, references and definitions a file has: what a clean rename leaves alone. */
+  private static List<Integer> shape(Snapshot snapshot, String path) {
+    return snapshot
+        .reading(path)
+        .map(
+            reading -> {
+              int syntax = snapshot.file(path).map(file -> file.problems().size()).orElse(0);
+              Set<Symbol> symbols = new HashSet<>();
+              reading.model().references().forEach(reference -> symbols.add(reference.symbol()));
+              return List.of(
+                  syntax,
+                  reading.model().problems().size(),
+                  reading.model().references().size(),
+                  symbols.size());
+            })
+        .orElse(List.of());
+  }
+
+  private Snapshot with(String written) {
+    Map<String, List<FilePlace>> byFile = new HashMap<>();
+    for (Origin place : places) {
+      snapshot
+          .place(place)
+          .ifPresent(at -> byFile.computeIfAbsent(at.path(), p -> new ArrayList<>()).add(at));
+    }
+    Map<String, ParsedFile> buffers = new HashMap<>(snapshot.buffers());
+    byFile.forEach(
+        (path, edits) -> {
+          edits.sort(Comparator.comparingInt(FilePlace::start).reversed());
+          ParsedFile file = snapshot.file(path).orElseThrow();
+          StringBuilder text = new StringBuilder(file.text());
+          edits.forEach(edit -> text.replace(edit.start(), edit.end(), written));
+          buffers.put(path, ParsedFile.parse(text.toString()));
+        });
+    return snapshot.with(buffers);
+  }
+
+  private static Optional<String> text(Snapshot snapshot, Origin origin) {
+    return snapshot
+        .place(origin)
+        .flatMap(
+            at ->
+                snapshot.file(at.path()).map(file -> file.text().substring(at.start(), at.end())));
+  }
+
+  private static String unquoted(String text) {
+    boolean quoted = text.length() >= 2 && text.startsWith("\"") && text.endsWith("\"");
+    return quoted ? text.substring(1, text.length() - 1) : text;
+  }
+}
