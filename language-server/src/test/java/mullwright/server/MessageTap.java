@@ -4,10 +4,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Writes every message that passes a stream to {@code target/lsp-messages/NAME.jsonl}, one a line,
@@ -19,6 +21,8 @@ final class MessageTap extends OutputStream {
   private static final byte[] HEADER_END = "\r\n\r\n".getBytes(StandardCharsets.US_ASCII);
 
   private final OutputStream on;
+  private static final Map<Path, Writer> WRITERS = new ConcurrentHashMap<>();
+
   private final Path file;
   private final String from;
   private final ByteArrayOutputStream pending = new ByteArrayOutputStream();
@@ -85,8 +89,19 @@ final class MessageTap extends OutputStream {
   private void append(String message) throws IOException {
     String line =
         "{\"from\":\"" + from + "\",\"message\":" + message.replaceAll("[\r\n]+", " ") + "}\n";
-    synchronized (MessageTap.class) {
-      Files.writeString(file, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    Writer writer = WRITERS.computeIfAbsent(file, MessageTap::opened);
+    synchronized (writer) {
+      writer.write(line);
+      writer.flush();
+    }
+  }
+
+  /** Opened anew once a run, so that a recording holds the messages of one run. */
+  private static Writer opened(Path file) {
+    try {
+      return Files.newBufferedWriter(file);
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
     }
   }
 

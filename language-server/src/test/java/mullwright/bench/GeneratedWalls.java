@@ -1,0 +1,106 @@
+package mullwright.bench;
+
+import java.util.Locale;
+
+/** Writes long wall texts for measurements: many small walls in one file, or one tall one. */
+final class GeneratedWalls {
+  private GeneratedWalls() {}
+
+  /** A file of so many lines or a few less: project, then walls of some fifty lines each. */
+  static String file(int lines) {
+    StringBuilder text = new StringBuilder(HEAD);
+    int written = HEAD.split("\n").length;
+    int length = wall(0).split("\n").length;
+    for (int i = 0; written + length <= lines; i++) {
+      text.append(wall(i));
+      written += length;
+    }
+    return text.toString();
+  }
+
+  private static String wall(int number) {
+    String width = (4 + number % 3) + "'-" + (number % 12) + "\"";
+    return String.format(Locale.ROOT, WALL, number, width);
+  }
+
+  private static final String HEAD =
+      """
+      use "../catalog/captured.wall"
+
+      project "Quillon Row Offices" {
+        revision A
+        units inches
+        criteria {
+          wind service
+          wind field  24 psf in, 26 psf out
+          wind edge   24 psf in, 34 psf out within 5'-0" of ends
+          metal temperature -10 F to 150 F, set at 60 F
+          slab deflection 3/8"
+          story drift 5/8"
+          exposure outdoor
+        }
+      }
+      """;
+
+  private static final String WALL =
+      """
+
+      /// Elevation number %1$d.
+      wall W%1$d {
+        system captured-6
+        finish bronze outside, clear inside
+
+        grid {
+          lines A..G  spaced 6 @ %2$s              // all bays alike
+          floor L1    at 0"      slab 6"
+          floor L2    at 13'-0"  slab 10"
+          floor Roof  at 26'-0"  slab 10"
+          row   sill  at 2"     above L1
+          row   R1    at 3'-0"  above L1
+          row   R2    at 9'-6"  above L1
+          row   R3    at 1'-6"  below L2
+          row   R4    at 3'-0"  above L2
+          row   R5    at 9'-6"  above L2
+          row   head  at 4"     above Roof
+          opening door D1  bays C..D  from L1 to R2  by others  clear 1/4"
+        }
+
+        members {
+          vertical   A, G        as jamb
+          vertical   B..F        as mullion
+          horizontal sill..head
+          splice     B..F        at 2'-0" above L2  gap 5/8"
+          reinforce  B, C        with bar-6  from 1'-0" above L1 to 1'-0" below L2
+        }
+
+        anchors {
+          clip      all   at sill
+          dead-load B..F {
+            at L2, Roof
+            part angle-6
+            bolted 2 x hex-half
+            isolated by bituminous-paint
+          }
+          dead-load A, G {
+            at L2
+            part angle-6
+            bolted 2 x hex-half
+            isolated by bituminous-paint
+            spread by plate-spread-6
+          }
+          wind-load A, G  at Roof  part slot-6  bolted 2 x hex-half  isolated by nylon-pad  spread by plate-spread-6
+        }
+
+        lites {
+          spandrel S1  all
+          vision   V1  rows R1..R2, R4..R5
+          vision   V2  rows sill..R1  bays A..C
+        }
+
+        installation {
+          ladder A..C
+          stick  C..G
+        }
+      }
+      """;
+}

@@ -1,0 +1,174 @@
+package mullwright.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntConsumer;
+
+/**
+ * Measures the packaged server over its standard streams, as an editor uses it: cold start, edit to
+ * diagnostics, hover, completion, memory.
+ *
+ * <p>From the folder of the whole project, after {@code mvn -o -q package -DskipTests}:
+ *
+ * <pre>{@code
+ * java -cp language-server/target/test-classes:language-server/target/mullwright.jar \
+ *     mullwright.bench.ServerBench [-rounds N] [-edits N] [-jar FILE] [JVM-OPTION...]
+ * }</pre>
+ *
+ * <p>JVM options go to the server; without any it is started by the launch recipe's argument file.
+ * Every edit waits for the diagnostics of its own version. Times are the client's, on whatever else
+ * the machine does: compare within one run.
+ */
+public final class ServerBench {
+  private final List<String> server;
+  private final int rounds;
+  private final int edits;
+  private final Path examples = Path.of("examples").toAbsolutePath();
+
+  private ServerBench(List<String> server, int rounds, int edits) {
+    this.server = server;
+    this.rounds = rounds;
+    this.edits = edits;
+  }
+
+  public static void main(String[] args) throws IOException {
+    List<String> options = new ArrayList<>(Arrays.asList(args));
+    int rounds = Integer.parseInt(take(options, "-rounds", "10"));
+    int edits = Integer.parseInt(take(options, "-edits", "300"));
+    String jar = take(options, "-jar", "language-server/target/mullwright.jar");
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(options);
+    command.addAll(List.of("-jar", jar, "serve"));
+    ServerBench bench = new ServerBench(command, rounds, edits);
+    System.out.println(String.join(" ", command));
+    bench.run();
+  }
+
+  private static String take(List<String> options, String name, String otherwise) {
+    int at = options.indexOf(name);
+    if (at < 0) {
+      return otherwise;
+    }
+    options.remove(at);
+    return options.remove(at);
+  }
+
+  private void run() throws IOException {
+    String tower = Files.readString(examples.resolve("tower/north.wall"));
+    String long2000 = GeneratedWalls.file(2000);
+    System.out.printf(
+        "%-28s %12s %12s %10s %10s %10s %10s %8s%n",
+        "text",
+        "initialize",
+        "diagnostics",
+        "edit p50",
+        "edit p99",
+        "hover",
+        "complete",
+        "peak MB");
+    measure(
+        "ferry terminal",
+        "ferry-terminal/east.wall",
+        Files.readString(examples.resolve("ferry-terminal/east.wall")));
+    measure("tower, 12 floors", "tower/north.wall", tower);
+    measure("file of " + long2000.lines().count() + " lines", "tower/long.wall", long2000);
+  }
+
+  private void measure(String name, String path, String text) {
+    String address = examples.resolve(path).toUri().toString();
+    double[] initialize = new double[rounds];
+    double[] first = new double[rounds];
+    int found = 0;
+    for (int i = 0; i < rounds; i++) {
+      long start = System.nanoTime();
+      try (WireClient client = new WireClient(server)) {
+        client.initialize(examples);
+        initialize[i] = millis(start);
+        client.open(address, text);
+        found = client.diagnostics(address, 1);
+        first[i] = millis(start);
+      }
+    }
+    try (WireClient client = new WireClient(server)) {
+      client.initialize(examples);
+      client.open(address, text);
+      client.diagnostics(address, 1);
+      double[] edit = edits(client, address, text);
+      int line = lineWith(text, "vertical");
+      int column = text.lines().toList().get(line).indexOf("vertical") + 2;
+      double[] hover =
+          times(edits / 3, i -> client.ask("textDocument/hover", address, line, column));
+      double[] complete =
+          times(edits / 3, i -> client.ask("textDocument/completion", address, line, column + 12));
+      System.out.printf(
+          Locale.ROOT,
+          "%-28s %12.0f %12.0f %10.2f %10.2f %10.2f %10.2f %8d   (%d diagnostics)%n",
+          name,
+          at(initialize, 50),
+          at(first, 50),
+          at(edit, 50),
+          at(edit, 99),
+          at(hover, 50),
+          at(complete, 50),
+          client.peakMegabytes(),
+          found);
+    }
+  }
+
+  /** Widens the first bays by a sixteenth and takes it back, so that every length changes. */
+  private double[] edits(WireClient client, String address, String text) {
+    int line = lineWith(text, " @ ");
+    String row = text.lines().toList().get(line);
+    int at = row.indexOf(" @ ") + 3;
+    int end = row.indexOf('"', at) + 1;
+    String was = row.substring(at, end);
+    String[] texts = {"5'-0 1/16\"", was};
+    int[] length = {was.length()};
+    int[] version = {1};
+    IntConsumer change =
+        i -> {
+          String now = texts[i % 2];
+          client.change(address, ++version[0], line, at, at + length[0], now);
+          length[0] = now.length();
+          client.diagnostics(address, version[0]);
+        };
+    times(edits / 3 * 2, change);
+    return times(edits, change);
+  }
+
+  private static double[] times(int count, IntConsumer job) {
+    double[] times = new double[count];
+    for (int i = 0; i < count; i++) {
+      long start = System.nanoTime();
+      job.accept(i);
+      times[i] = millis(start);
+    }
+    return times;
+  }
+
+  private static int lineWith(String text, String words) {
+    List<String> lines = text.lines().toList();
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).contains(words)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no line with " + words);
+  }
+
+  private static double millis(long start) {
+    return (System.nanoTime() - start) / 1e6;
+  }
+
+  private static double at(double[] times, int percent) {
+    double[] sorted = times.clone();
+    Arrays.sort(sorted);
+    return sorted[Math.min(sorted.length - 1, sorted.length * percent / 100)];
+  }
+}
