@@ -2,8 +2,10 @@ package mullwright.check;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import mullwright.model.Origin;
 
 /**
@@ -50,6 +52,13 @@ public record FoldedFinding(Finding shown, List<Finding> others) {
         + " more"
         + (names.isEmpty() ? "" : ": " + names)
         + (pieces.size() > named ? " …" : "");
+  }
+
+  /** The edits of all of them, each once, those of the shown one first. */
+  public List<Fix> fixes() {
+    Set<Fix> fixes = new LinkedHashSet<>(shown.fixes());
+    others.forEach(other -> fixes.addAll(other.fixes()));
+    return List.copyOf(fixes);
   }
 
   private static double excess(Finding finding) {

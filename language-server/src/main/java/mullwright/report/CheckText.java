@@ -1,11 +1,14 @@
 package mullwright.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import mullwright.check.Finding;
+import mullwright.check.FoldedFinding;
 import mullwright.check.Severity;
 import mullwright.derivation.Derivation;
 import mullwright.quantity.QuantityPrinter;
@@ -21,15 +24,21 @@ public record CheckText(int width, Paint paint) {
   /** The column the words of a finding start at. */
   private static final int INDENT = 2;
 
+  /** How many other pieces a finding that stands for many names. */
+  private static final int OTHERS_NAMED = 6;
+
   /** The whole report, ending with a line end. */
   public String write(CheckReport report) {
     StringBuilder out = new StringBuilder();
     for (CheckReport.FileFindings file : report.files()) {
       if (!file.items().isEmpty()) {
         out.append(paint.bold(TextWidth.harmless(file.file()))).append('\n');
-        for (CheckReport.Item item : file.items()) {
+        Map<Finding, CheckReport.Item> items = new LinkedHashMap<>();
+        file.items().forEach(item -> items.putIfAbsent(item.finding(), item));
+        for (FoldedFinding folded : FoldedFinding.fold(List.copyOf(items.keySet()))) {
           out.append('\n');
-          write(item, file.units(), out);
+          write(items.get(folded.shown()), file.units(), out);
+          paragraph("", folded.more(OTHERS_NAMED), out);
         }
         out.append('\n');
       }
@@ -96,6 +105,9 @@ public record CheckText(int width, Paint paint) {
 
   /** Words with a label in a column of its own, or across the whole width without one. */
   private void paragraph(String label, String words, StringBuilder out) {
+    if (words.isEmpty()) {
+      return;
+    }
     int indent = INDENT + (label.isEmpty() ? 0 : 10);
     List<String> lines = TextWidth.wrap(TextWidth.harmless(words), Math.max(20, width - indent));
     for (int at = 0; at < lines.size(); at++) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.check.Finding;
+import mullwright.check.FoldedFinding;
 import mullwright.check.Severity;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
@@ -15,6 +16,7 @@ import org.eclipse.lsp4j.Range;
 /** Findings as the protocol's diagnostics. */
 public final class Diagnostics {
   private static final String UNUSED = "unused";
+  private static final int OTHERS_NAMED = 6;
 
   private Diagnostics() {}
 
@@ -26,19 +28,22 @@ public final class Diagnostics {
   public static List<Diagnostic> of(Document document, List<Finding> findings, Client client) {
     boolean related = client.can("textDocument.publishDiagnostics.relatedInformation");
     List<Diagnostic> diagnostics = new ArrayList<>(findings.size());
-    for (Finding finding : findings) {
+    for (FoldedFinding finding : FoldedFinding.fold(findings)) {
       document
-          .range(finding.origin())
+          .range(finding.shown().origin())
           .map(range -> of(finding, range, document.view(), related))
           .ifPresent(diagnostics::add);
     }
     return diagnostics;
   }
 
-  /** One finding as a diagnostic. */
-  public static Diagnostic of(Finding finding, Range range, View view, boolean related) {
+  /** One finding as a diagnostic; what one statement trips many times is told once. */
+  public static Diagnostic of(FoldedFinding folded, Range range, View view, boolean related) {
+    Finding finding = folded.shown();
+    String more = folded.more(OTHERS_NAMED);
+    String message = finding.message() + (more.isEmpty() ? "" : " (" + more + ")");
     Diagnostic diagnostic =
-        new Diagnostic(range, finding.message(), severity(finding.severity()), "mullwright");
+        new Diagnostic(range, message, severity(finding.severity()), "mullwright");
     diagnostic.setCode(finding.rule());
     if (finding.rule().equals(UNUSED)) {
       diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import mullwright.check.Finding;
 import mullwright.check.Fix;
+import mullwright.check.FoldedFinding;
 import mullwright.server.Client;
 import mullwright.server.Desk;
 import mullwright.server.Diagnostics;
@@ -87,21 +88,21 @@ public final class CodeActionFeature implements Feature {
             .snapshot()
             .findings(Set.of(document.path()), desk.cancel())
             .getOrDefault(document.path(), List.of());
-    for (Finding finding : findings) {
-      Optional<FilePlace> place = document.snapshot().place(finding.origin());
+    for (FoldedFinding folded : FoldedFinding.fold(findings)) {
+      Optional<FilePlace> place = document.snapshot().place(folded.shown().origin());
       if (place.isEmpty() || place.get().end() < start || place.get().start() > end) {
         continue;
       }
-      boolean preferred = finding.fixes().size() == 1;
-      for (Fix fix : finding.fixes()) {
-        action(fix, finding, document, preferred, desk.client()).ifPresent(mends::add);
+      List<Fix> fixes = folded.fixes();
+      for (Fix fix : fixes) {
+        action(fix, folded, document, fixes.size() == 1, desk.client()).ifPresent(mends::add);
       }
     }
     return mends;
   }
 
   private static Optional<CodeAction> action(
-      Fix fix, Finding finding, Document document, boolean preferred, Client client) {
+      Fix fix, FoldedFinding finding, Document document, boolean preferred, Client client) {
     Edits edits = new Edits(document.view());
     for (Fix.Edit edit : fix.edits()) {
       if (!edits.replace(edit.origin(), edit.text())) {
@@ -113,7 +114,7 @@ public final class CodeActionFeature implements Feature {
     action.setKind(CodeActionKind.QuickFix);
     action.setEdit(workspaceEdit);
     document
-        .range(finding.origin())
+        .range(finding.shown().origin())
         .ifPresent(
             range ->
                 action.setDiagnostics(
