@@ -10,8 +10,8 @@ import mullwright.analysis.beam.Extremes;
  * @param run the vertical
  * @param from lower end [m]; {@code to} upper end [m]
  * @param overhang true if only one end is held
- * @param sag the largest deflection off the chord of its supports (off the tangent at its support, for an
- *     overhang) [m], and where
+ * @param sag the largest deflection off the chord of its supports (off the tangent at its support,
+ *     for an overhang) [m], and where
  * @param response the case that governs
  */
 public record SpanDeflection(

@@ -123,8 +123,7 @@ public final class WallAnalysis {
   // The turning of the whole member at its last support is the neighbouring span's, not the end's:
   // an inch beyond a clip would else trip where nothing bends.
   private static Extremes.Extreme offTheTangent(BeamResponse response, double support, double tip) {
-    double straight =
-        response.deflectionAt(support) + response.slopeAt(support) * (tip - support);
+    double straight = response.deflectionAt(support) + response.slopeAt(support) * (tip - support);
     return new Extremes.Extreme(tip, response.deflectionAt(tip) - straight);
   }
 
