@@ -61,7 +61,8 @@ public final class NestingBench {
       long start = System.nanoTime();
       Planned result =
           (Planned)
-              Nesting.solve(instance.problem(), Limits.milliseconds(processor ? 4 * limit : limit));
+              Nesting.solve(
+                  instance.problem(), Limits.milliseconds(processor ? 15 * limit : limit));
       double wall = (System.nanoTime() - start) / 1e6;
       double used = (threads.getCurrentThreadCpuTime() - cpu) / 1e6;
       verify(instance, result);

@@ -50,6 +50,24 @@ record Bound(long[] price, long scale, long[] premium, long worth) {
     return new Bound(price.clone(), raised, premium, worth);
   }
 
+  /**
+   * What a bar cut by {@code pattern} loses at these prices.
+   *
+   * <p>The losses of all bars of a plan add up to no more than {@link #loss} of its cost.
+   */
+  long loss(CutModel model, Pattern pattern) {
+    long sum = scale * model.cost[pattern.stock()] + premium[pattern.stock()];
+    for (int k = 0; k < pattern.part().length; k++) {
+      sum -= price[pattern.part()[k]] * pattern.count()[k];
+    }
+    return sum;
+  }
+
+  /** What all bars of a plan of cost {@code target} can lose together at these prices. */
+  long loss(long target) {
+    return Math.subtractExact(Math.multiplyExact(scale, target), worth);
+  }
+
   /** The least integer cost these prices allow. */
   long cost() {
     return worth <= 0 ? 0 : (worth - 1) / scale + 1;

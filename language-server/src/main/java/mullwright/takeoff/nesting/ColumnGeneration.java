@@ -14,6 +14,10 @@ import java.util.List;
 final class ColumnGeneration {
   private static final double SCALE = 1 << 29;
   private static final double PAYS = 2e-8;
+  private static final double PULL = 0.5;
+  private static final double NUDGE = 1e-6;
+  private static final double SHAKE = 1e-2;
+  private static final int MOST_ADDED = 20;
   private static final int COARSE = 1200;
   private static final int COARSE_PAYS = 3000;
 
@@ -39,7 +43,6 @@ final class ColumnGeneration {
   private final long[] most;
   private final List<Pattern> found = new ArrayList<>();
   private Bound bound;
-  int rounds;
 
   ColumnGeneration(CutModel model, Effort effort) {
     this.model = model;
@@ -79,31 +82,84 @@ final class ColumnGeneration {
    *
    * @param enough stop when a solution costs no more than this
    * @param hopeless stop when the bound exceeds this
+   * @param rough whether to solve with exchange of pieces first: quicker when little is known yet
    */
-  Outcome run(int[] wanted, int[] left, double enough, double hopeless) {
+  Outcome run(int[] wanted, int[] left, double enough, double hopeless, boolean rough) {
     bound = Bound.none(model);
     lp.setRight(wanted, left);
-    for (int j = model.size(); j < lp.columns(); j++) {
+    for (int j = lp.firstPattern(); j < lp.columns(); j++) {
       lp.bar(j, !lp.pattern(j).within(wanted));
     }
+    if (rough) {
+      lp.exchange(true);
+      Outcome first = generate(wanted, left, enough, hopeless);
+      lp.exchange(false);
+      if (first == Outcome.HOPELESS || first == Outcome.SPENT) {
+        return first;
+      }
+    }
+    return generate(wanted, left, enough, hopeless);
+  }
+
+  /**
+   * Bounds from other best prices of the whole problem, and last their mean.
+   *
+   * <p>Where many prices are best, each shows other patterns to be of no use; the mean shows nearly
+   * all of them at once.
+   */
+  List<Bound> variants(int number) {
+    List<Bound> variants = new ArrayList<>();
+    for (int seed = 2; seed < 2 + number; seed++) {
+      lp.nudge(seed, 0, SHAKE);
+      Outcome outcome = run(model.demand, model.available, -1, Double.MAX_VALUE, false);
+      if (outcome != Outcome.SOLVED) {
+        break;
+      }
+      variants.add(bound);
+    }
+    lp.nudge(1, NUDGE, NUDGE);
+    return variants;
+  }
+
+  /** The bound of the mean of the prices of {@code bounds}. */
+  Bound mean(List<Bound> bounds) {
+    double dearest = Math.max(1, model.largestCost);
+    for (int i = 0; i < price.length; i++) {
+      price[i] = 0;
+      for (Bound each : bounds) {
+        price[i] += each.price()[i] / (double) each.scale() / dearest / bounds.size();
+      }
+    }
+    long scale = wholePrices(upper, model.demand);
+    upper.run(worth, model.demand);
+    for (int s = 0; s < most.length; s++) {
+      most[s] = upper.worth(s);
+    }
+    return Bound.of(model, model.demand, model.available, worth, scale, most);
+  }
+
+  private Outcome generate(int[] wanted, int[] left, double enough, double hopeless) {
     boolean coarse = quick != null;
+    boolean centred = false;
+    boolean fresh = true;
+    double[] centre = new double[price.length];
     while (true) {
-      rounds++;
-      if (!lp.solve() || effort.spent()) {
+      if (fresh && !lp.solve() || effort.spent()) {
         return Outcome.SPENT;
       }
-      if (lp.objective() <= enough + 1e-7) {
+      if (lp.objective() <= enough + 1e-3) {
         return Outcome.ENOUGH;
       }
       found.clear();
       if (coarse) {
-        long scale = scalePrices(quick, wanted);
+        long scale = scalePrices(quick, wanted, centre, 0);
         quick.run(worth, wanted);
         collect(quick, scale, left);
         coarse = found.size() > Math.min(3, model.size() / 8);
       }
       if (!coarse) {
-        long scale = scalePrices(upper, wanted);
+        double weight = centred && fresh ? PULL : 0;
+        long scale = scalePrices(upper, wanted, centre, weight);
         upper.run(worth, wanted);
         for (int s = 0; s < most.length; s++) {
           most[s] = upper.worth(s);
@@ -111,26 +167,50 @@ final class ColumnGeneration {
         Bound next = Bound.of(model, wanted, left, worth, scale, most);
         if (next.exact() > bound.exact()) {
           bound = next;
+          System.arraycopy(price, 0, centre, 0, price.length);
+          centred = true;
         }
         if (bound.exact() > hopeless + 1e-7) {
           return Outcome.HOPELESS;
         }
         collect(upper, scale, left);
+        if (weight > 0) {
+          // what pays at the smoothed prices must pay at the programme's own
+          found.removeIf(pattern -> !pays(pattern));
+        }
         if (found.isEmpty()) {
-          return Outcome.SOLVED;
+          if (weight == 0) {
+            return Outcome.SOLVED;
+          }
+          fresh = false;
+          continue;
         }
       }
+      fresh = true;
       for (Pattern pattern : found) {
         lp.add(pattern);
       }
     }
   }
 
-  /** Puts whole prices into {@link #worth} and returns how many make one unit of cost. */
-  private long scalePrices(Knapsack table, int[] wanted) {
-    for (int i = 0; i < price.length; i++) {
-      price[i] = wanted[i] > 0 ? Math.max(0, lp.price(i)) : 0;
+  private boolean pays(Pattern pattern) {
+    double worth = 0;
+    for (int k = 0; k < pattern.part().length; k++) {
+      worth += pattern.count()[k] * lp.price(pattern.part()[k]);
     }
+    double dearest = Math.max(1, model.largestCost);
+    return worth > model.cost[pattern.stock()] / dearest + lp.premium(pattern.stock()) + PAYS;
+  }
+
+  /** Puts whole prices into {@link #worth} and returns how many make one unit of cost. */
+  private long scalePrices(Knapsack table, int[] wanted, double[] centre, double weight) {
+    for (int i = 0; i < price.length; i++) {
+      price[i] = wanted[i] > 0 ? Math.max(0, weight * centre[i] + (1 - weight) * lp.price(i)) : 0;
+    }
+    return wholePrices(table, wanted);
+  }
+
+  private long wholePrices(Knapsack table, int[] wanted) {
     double ceiling = Math.max(1, table.ceiling(price, wanted));
     double dearest = Math.max(1, model.largestCost);
     long scale = (long) Math.max(1, Math.min(SCALE, 4 * SCALE / (ceiling * 1.01)) / dearest);
@@ -147,7 +227,8 @@ final class ColumnGeneration {
         continue;
       }
       double allowed = scale * (model.cost[s] + dearest * (lp.premium(s) + PAYS));
-      table.collect(s, (int) Math.min(Integer.MAX_VALUE, allowed), 20 + model.size() / 2, found);
+      table.collect(
+          s, (int) Math.min(Integer.MAX_VALUE, allowed), MOST_ADDED + model.size() / 5, found);
     }
   }
 }

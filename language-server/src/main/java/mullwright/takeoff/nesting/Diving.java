@@ -51,7 +51,7 @@ final class Diving {
     if (room < 0 || nodes++ > mostNodes) {
       return false;
     }
-    ColumnGeneration.Outcome outcome = generation.run(draft.wanted, draft.left, room, room);
+    ColumnGeneration.Outcome outcome = generation.run(draft.wanted, draft.left, room, room, false);
     if (outcome == ColumnGeneration.Outcome.HOPELESS
         || outcome == ColumnGeneration.Outcome.SPENT
         || (outcome == ColumnGeneration.Outcome.SOLVED
@@ -64,14 +64,14 @@ final class Diving {
     for (int i = 0; i < lp.rows(); i++) {
       int j = lp.basic(i);
       double x = lp.value(i);
-      if (j < 0 || x < 1e-6 || lp.barred(j)) {
+      if (j < 0 || x < 1e-4 || j < lp.firstPattern() && j >= model.size() || lp.barred(j)) {
         continue;
       }
-      int whole = (int) Math.floor(x + 1e-6);
+      int whole = (int) Math.floor(x + 1e-4);
       if (whole > 0) {
         base.cut(lp.pattern(j), whole);
       }
-      if (x - whole > 1e-6) {
+      if (x - whole > 1e-4) {
         choices.add(new Choice(lp.pattern(j), x - whole, lp.pattern(j).filled(model)));
       }
     }
@@ -83,7 +83,7 @@ final class Diving {
     }
     choices.sort(
         (a, b) -> {
-          int byFraction = Double.compare(Math.rint(b.fraction * 1e6), Math.rint(a.fraction * 1e6));
+          int byFraction = Double.compare(Math.rint(b.fraction * 1e3), Math.rint(a.fraction * 1e3));
           return byFraction != 0 ? byFraction : Long.compare(b.filled, a.filled);
         });
     int tries = 0;

@@ -1,20 +1,32 @@
 package mullwright.takeoff.nesting;
 
+import java.util.ArrayList;
 import java.util.List;
 import mullwright.takeoff.nesting.NestingResult.Proof;
 
 /** The order in which methods are tried on one problem, from the cheapest to the dearest. */
 final class NestingSearch {
+  private static final int FEW_PATTERNS = 1_000;
   private static final int MOST_PATTERNS = 30_000;
+  private static final int VARIANTS = 10;
+  private static final int DIVE_NODES = 100;
+  private static final long FIRST_NODES = 2_000;
+  private static final int MOST_DISCREPANCIES = 40;
+
   private final NestingProblem problem;
   private final CutModel model;
   private final Effort effort;
   private Draft best;
   private Bound bound;
+
+  /** The linear programme's prices, which leave fewer patterns possible than other bounds. */
+  private Bound sharp;
+
   private Totals totals;
   private long lower;
   private String statement = "";
   private ColumnGeneration generation;
+  private List<Bound> variants;
 
   NestingSearch(NestingProblem problem, CutModel model, Effort effort) {
     this.problem = problem;
@@ -33,74 +45,89 @@ final class NestingSearch {
     if (model.plain()) {
       raise(ArithmeticBound.of(model));
     }
-    if (done()) {
+    if (done() || effort.spent()) {
       return;
     }
     generation = new ColumnGeneration(model, effort);
     generation.seed(best);
-    generation.run(model.demand, model.available, -1, Double.MAX_VALUE);
-    raise(generation.bound());
-    if (done() || effort.spent()) {
-      return;
-    }
+    generation.run(model.demand, model.available, -1, Double.MAX_VALUE, true);
+    sharp = generation.bound();
+    raise(sharp);
     Diving diving = new Diving(model, generation, totals, effort, best);
-    boolean searching = true;
-    for (int discrepancies = 0; !done() && !effort.spent(); discrepancies++) {
-      diving.dive(model.plain() ? lower : totals.below(best.cost()), discrepancies, 200);
+    long nodes = FIRST_NODES;
+    for (int discrepancies = 0; open() && discrepancies <= MOST_DISCREPANCIES; discrepancies++) {
+      diving.dive(model.plain() ? lower : totals.below(best.cost()), discrepancies, DIVE_NODES);
       if (diving.best().cost() < best.cost()) {
         best = diving.best();
         discrepancies = -1;
-        continue;
-      }
-      while (searching && !done() && !effort.spent()) {
-        searching = searchAll(10_000);
-      }
-      if (!searching && discrepancies > 30) {
-        return;
+      } else if (discrepancies % 4 == 0) {
+        while (open() && searchAll(nodes)) {
+          // each search that ends has found a plan or raised the bound
+        }
+        nodes *= 2;
       }
     }
   }
 
-  /** Searches all plans as cheap as the bound: finds one, raises the bound, or gives up. */
+  private boolean open() {
+    return !done() && !effort.spent();
+  }
+
+  /** Searches all plans as cheap as the bound: finds one or raises the bound; false if neither. */
   private boolean searchAll(long nodes) {
-    List<Pattern> patterns =
-        PatternEnumeration.list(model, bound, lower, generation.upper(), MOST_PATTERNS, effort);
+    List<Pattern> patterns = possible();
     if (patterns == null) {
-      System.out.println("   too many for " + lower + " over " + bound.exact());
       return false;
     }
     PartitionSearch search = new PartitionSearch(model, patterns, lower, nodes, effort);
-    PartitionSearch.Verdict verdict = search.run();
-    System.out.println(
-        "   search for "
-            + lower
-            + " over "
-            + bound.exact()
-            + " patterns "
-            + patterns.size()
-            + " nodes "
-            + search.nodes()
-            + " "
-            + verdict);
-    switch (verdict) {
+    switch (search.run()) {
       case FOUND -> best = search.found();
       case NONE -> {
         statement =
             "No plan costs "
                 + lower
-                + " or less: at the certificate's prices such a plan could use "
+                + " or less: weighed by integer prices such a plan could use only "
                 + patterns.size()
                 + " patterns, and all ways to combine them were searched in "
                 + search.nodes()
                 + " steps.";
         lower = totals.atLeast(lower + 1);
-        return true;
       }
       default -> {
         return false;
       }
     }
     return true;
+  }
+
+  /** Every pattern that a plan as cheap as the bound may use; null if there are too many. */
+  private List<Pattern> possible() {
+    List<Pattern> patterns =
+        PatternEnumeration.list(model, sharp, lower, generation.upper(), MOST_PATTERNS, effort);
+    if ((patterns != null && patterns.size() <= FEW_PATTERNS) || effort.spent()) {
+      return patterns;
+    }
+    if (variants == null) {
+      variants = new ArrayList<>(generation.variants(VARIANTS));
+      variants.add(sharp);
+      if (model.plain()) {
+        variants.add(ArithmeticBound.of(model));
+      }
+      variants.forEach(this::raise);
+      variants.removeIf(each -> each.exact() < sharp.exact() - 1e-4 * (1 + sharp.exact()));
+    }
+    if (patterns == null) {
+      Bound mean = generation.mean(variants);
+      raise(mean);
+      patterns =
+          PatternEnumeration.list(model, mean, lower, generation.upper(), MOST_PATTERNS, effort);
+    }
+    if (patterns != null) {
+      for (Bound each : variants) {
+        patterns.removeIf(pattern -> each.loss(model, pattern) > each.loss(lower));
+      }
+    }
+    return patterns;
   }
 
   private void raise(Bound next) {

@@ -1,5 +1,6 @@
 package mullwright.takeoff.nesting;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -125,7 +126,7 @@ final class PartitionSearch {
     long loss =
         Math.subtractExact(Math.multiplyExact(bound.scale(), target - draft.cost()), bound.worth());
     for (int j = 0; j < count; j++) {
-      if (!lp.barred(first + j) && loss(first + j, bound) > loss) {
+      if (!lp.barred(first + j) && bound.loss(model, lp.pattern(first + j)) > loss) {
         drop(j);
       }
     }
@@ -193,8 +194,8 @@ final class PartitionSearch {
         continue;
       }
       double x = lp.value(i);
-      double fraction = x - Math.floor(x + 1e-6);
-      if (fraction > 1e-6) {
+      double fraction = x - Math.floor(x + 1e-4);
+      if (fraction > 1e-4) {
         double score = fraction + 1e-3 * Math.min(900, x);
         if (score > most || (score == most && j < best)) {
           most = score;
@@ -234,7 +235,7 @@ final class PartitionSearch {
     for (int i = 0; i < price.length; i++) {
       price[i] = draft.wanted[i] == 0 ? 0 : (long) (Math.max(0, lp.price(i)) * dearest * scale);
     }
-    java.util.Arrays.fill(most, 0);
+    Arrays.fill(most, 0);
     for (int j = 0; j < count; j++) {
       if (!lp.barred(first + j)) {
         Pattern pattern = lp.pattern(first + j);
@@ -250,12 +251,5 @@ final class PartitionSearch {
       sum += price[pattern.part()[k]] * pattern.count()[k];
     }
     return sum;
-  }
-
-  private long loss(int column, Bound bound) {
-    Pattern pattern = lp.pattern(column);
-    return bound.scale() * model.cost[pattern.stock()]
-        + bound.premium()[pattern.stock()]
-        - worth(pattern);
   }
 }

@@ -44,7 +44,7 @@ final class PatternEnumeration {
       CutModel model, Bound bound, long target, Knapsack table, int most, Effort effort) {
     PatternEnumeration run = new PatternEnumeration(model, bound, table, most, effort);
     table.run(bound.price(), model.demand);
-    long loss = Math.subtractExact(Math.multiplyExact(bound.scale(), target), bound.worth());
+    long loss = bound.loss(target);
     for (int s = 0; s < model.stocks() && !run.tooMany; s++) {
       run.stock = s;
       run.need = bound.scale() * model.cost[s] + bound.premium()[s] - loss;

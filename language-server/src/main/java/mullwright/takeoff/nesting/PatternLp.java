@@ -20,6 +20,7 @@ final class PatternLp {
   private static final double REDUCED = 1e-9;
   private static final double INFEASIBLE = 1e-9;
   private static final int REFRESH = 100;
+  private static final double NUDGE = 1e-6;
 
   private final CutModel model;
   private final Effort effort;
@@ -45,6 +46,7 @@ final class PatternLp {
   private double[][] inverse;
   private final double[] value;
   private final double[] right;
+  private final double[] nudge;
   private final double[] dual;
   private final double[] step;
   private int pivots;
@@ -77,6 +79,13 @@ final class PatternLp {
     for (int i = 0; i < parts; i++) {
       addSingle(i, singles);
     }
+    for (int i = 0; i + 1 < parts; i++) {
+      append(new Pattern(-1, new int[] {i, i + 1}, new int[] {-1, 1}), 0);
+    }
+    exchange(false);
+    // a little more of everything, of each a different little, so that few steps stand still
+    this.nudge = new double[parts];
+    nudge(1, NUDGE, NUDGE);
     setRight(model.demand, model.available);
     reset();
   }
@@ -93,6 +102,23 @@ final class PatternLp {
     }
     append(
         new Pattern(cheapest, new int[] {i}, new int[] {1}), model.cost[cheapest] * unit * factor);
+  }
+
+  /**
+   * Allows or forbids the use of a wide piece as the next narrower one.
+   *
+   * <p>Allowed, prices cannot rise as widths fall, which keeps them from wandering while few
+   * patterns are known (dual-optimal inequalities); forbidden, every value is a number of bars.
+   */
+  void exchange(boolean allowed) {
+    for (int j = parts; j < firstPattern(); j++) {
+      barred[j] = !allowed;
+    }
+  }
+
+  /** Index of the first pattern added. */
+  int firstPattern() {
+    return parts + Math.max(0, parts - 1);
   }
 
   /** Adds a pattern and returns its index. */
@@ -121,7 +147,7 @@ final class PatternLp {
       entry[from + k] = pattern.count()[k];
     }
     from += size;
-    if (rowOfStock[pattern.stock()] >= 0) {
+    if (pattern.stock() >= 0 && rowOfStock[pattern.stock()] >= 0) {
       rowIndex[from] = rowOfStock[pattern.stock()];
       entry[from++] = 1;
     }
@@ -133,10 +159,23 @@ final class PatternLp {
     return j;
   }
 
+  /**
+   * Asks for a little more of everything: between {@code least} and {@code least + spread}, drawn
+   * by a fixed rule from {@code seed}. Another seed leads to other prices among those that are
+   * best.
+   */
+  void nudge(int seed, double least, double spread) {
+    long mix = seed;
+    for (int i = 0; i < parts; i++) {
+      mix = mix * 6364136223846793005L + 1442695040888963407L;
+      nudge[i] = least + spread * ((mix >>> 40) / (double) (1 << 24));
+    }
+  }
+
   /** Sets what is wanted and what is left of limited stocks. */
   void setRight(int[] wanted, int[] left) {
     for (int i = 0; i < parts; i++) {
-      right[i] = wanted[i];
+      right[i] = wanted[i] == 0 ? 0 : wanted[i] + nudge[i];
     }
     for (int s = 0; s < left.length; s++) {
       if (rowOfStock[s] >= 0) {
@@ -359,7 +398,7 @@ final class PatternLp {
         }
       }
     }
-    int block = Math.max(400, columns / 8);
+    int block = Math.max(600, columns / 8);
     int scanned = 0;
     long touched = 0;
     while (scanned < columns) {
