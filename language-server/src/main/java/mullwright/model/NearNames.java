@@ -8,18 +8,28 @@ import java.util.Locale;
 import java.util.Set;
 
 /** Orders known names for an unknown one: those that may be meant first, then the others. */
-final class NearNames {
+public final class NearNames {
   private static final int LONGEST = 64;
   private static final int MOST = 1_000;
 
   private NearNames() {}
+
+  /** True if the candidate is so few slips of the pen away that it may be what was meant. */
+  public static boolean isNear(String name, String candidate) {
+    int allowed = slips(name);
+    return distance(name, candidate, allowed) <= allowed;
+  }
+
+  private static int slips(String name) {
+    return Math.max(1, Math.min(3, name.length() / 3));
+  }
 
   /**
    * At most {@link Limits#CANDIDATES} of the known names: by edit distance where it is small (a
    * slip of case counts as nearest), then in the order known.
    */
   static List<String> of(String name, Collection<String> known) {
-    int allowed = Math.max(1, Math.min(3, name.length() / 3));
+    int allowed = slips(name);
     List<List<String>> near = new ArrayList<>();
     for (int i = 0; i <= allowed; i++) {
       near.add(new ArrayList<>());

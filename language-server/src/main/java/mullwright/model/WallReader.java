@@ -163,10 +163,6 @@ final class WallReader {
         bare.size() > shown.size() ? " and " + (bare.size() - shown.size()) + " more" : "";
     String where = (bare.size() == 1 ? what + " " : what + "s ") + String.join(", ", shown) + more;
     String offer = keyword + " " + bare.get(0) + (role.isEmpty() ? "" : " as " + role);
-    collector.missing(
-        "members, for " + where + ",",
-        "what " + (bare.size() == 1 ? "is" : "are") + " there",
-        offer,
-        origin);
+    collector.missing("members, for " + where + ",", "what is there", offer, origin);
   }
 }
