@@ -22,17 +22,17 @@ public final class BrokenUse implements TextRule {
 
   private static String what(ModelProblem.BadUse use) {
     return switch (use.reason()) {
-      case NOT_FOUND -> "There is no file " + Words.quoted(use.path()) + " here.";
+      case NOT_FOUND -> "There is no file " + Words.quoted(use.path()) + ", seen from this one.";
       case CIRCLE -> "Files use one another in a circle: " + String.join(" → ", use.chain()) + ".";
       case ABSOLUTE -> Words.quoted(use.path()) + " is not a relative path.";
       case ABOVE_ROOT -> Words.quoted(use.path()) + " leads above the workspace.";
-      case NOT_TEXT -> Words.quoted(use.path()) + " is no wall text.";
+      case NOT_TEXT -> Words.quoted(use.path()) + " is not wall text.";
     };
   }
 
   private static String mend(ModelProblem.BadUse use) {
     return switch (use.reason()) {
-      case NOT_FOUND -> "Write the path from this file's own folder, with / between folders.";
+      case NOT_FOUND -> "Mend the path: it starts in this file's own folder, with / between folders.";
       case CIRCLE -> "Take one use of the circle out.";
       case ABSOLUTE -> "Write the path from this file's own folder.";
       case ABOVE_ROOT -> "Open the folder that holds both files, or move the used file into it.";

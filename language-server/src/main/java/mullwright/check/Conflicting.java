@@ -1,6 +1,10 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import mullwright.model.ModelProblem;
 import mullwright.model.Origin;
 
@@ -14,29 +18,37 @@ public final class Conflicting implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
+    // two statements that disagree often do so in many places: told once, at the first
+    Map<List<Object>, List<ModelProblem.Conflict>> pairs = new LinkedHashMap<>();
     for (ModelProblem problem : facts.model().problems()) {
       if (problem instanceof ModelProblem.Conflict conflict) {
-        tell(conflict, conflict.origin(), conflict.first(), found);
-        tell(conflict, conflict.first(), conflict.origin(), found);
+        List<Object> pair = List.of(conflict.first(), conflict.origin(), conflict.clause());
+        pairs.computeIfAbsent(pair, key -> new ArrayList<>()).add(conflict);
       }
+    }
+    for (List<ModelProblem.Conflict> places : pairs.values()) {
+      ModelProblem.Conflict conflict = places.get(0);
+      // shown at both places: neither is more wrong than the other
+      tell(conflict, places.size() - 1, conflict.origin(), conflict.first(), found);
+      tell(conflict, places.size() - 1, conflict.first(), conflict.origin(), found);
     }
   }
 
-  // shown at both places: neither is more wrong than the other
   private static void tell(
-      ModelProblem.Conflict conflict, Origin here, Origin there, Findings found) {
+      ModelProblem.Conflict conflict, int more, Origin here, Origin there, Findings found) {
     found
         .at(here)
         .text()
         .what(
-            "Two statements of equal reach disagree on the "
-                + conflict.clause()
-                + " of "
+            "Two statements of equal reach disagree on "
+                + Words.quoted(conflict.clause())
+                + " for "
                 + conflict.where()
+                + (more == 0 ? "" : " and " + more + " more")
                 + ": "
-                + conflict.one()
-                + " and "
-                + conflict.other()
+                + conflict.one().replaceAll("\\s+", " ")
+                + " against "
+                + conflict.other().replaceAll("\\s+", " ")
                 + ".")
         .mend("Make one of them narrower, so that it wins, or let them agree.")
         .related(there, "the other statement");

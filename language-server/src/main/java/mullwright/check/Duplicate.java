@@ -1,11 +1,17 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.HashSet;
+import java.util.Set;
 import mullwright.model.ModelProblem;
+import mullwright.model.PartKind;
 
 /** One name given to two things, or found in two catalogs: nobody could tell which is meant. */
 @AutoService(Rule.class)
 public final class Duplicate implements TextRule {
+  /** Things that may stand twice under two names; of the others there is one only. */
+  private static final Set<String> RENAMED = renamed();
+
   @Override
   public About about() {
     return About.of(Group.TEXT, Severity.ERROR);
@@ -18,8 +24,11 @@ public final class Duplicate implements TextRule {
         found
             .at(twice.origin())
             .text()
-            .what("The " + twice.what() + " " + Words.quoted(twice.name()) + " is there already.")
-            .mend("Give one of the two another name.")
+            .what(what(twice))
+            .mend(
+                RENAMED.contains(twice.what())
+                    ? "Give one of the two another name, or take it out."
+                    : "Take one of the two out.")
             .related(twice.first(), "first given here");
       } else if (problem instanceof ModelProblem.NameFromTwo two) {
         found
@@ -38,5 +47,22 @@ public final class Duplicate implements TextRule {
             .mend("Use one of the two files only, or rename the part in one of them.");
       }
     }
+  }
+
+  private static String what(ModelProblem.Duplicate twice) {
+    return switch (twice.what()) {
+      case "units" -> "The units of this file are given already.";
+      case "project" -> "This file has a project already.";
+      default -> "The " + twice.what() + " " + Words.quoted(twice.name()) + " is given already.";
+    };
+  }
+
+  private static Set<String> renamed() {
+    Set<String> named =
+        new HashSet<>(Set.of("name", "wall", "face", "line", "floor", "row", "opening"));
+    for (PartKind kind : PartKind.values()) {
+      named.add(kind.spelling());
+    }
+    return Set.copyOf(named);
   }
 }

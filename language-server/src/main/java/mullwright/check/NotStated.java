@@ -18,7 +18,7 @@ public final class NotStated implements TextRule {
         found
             .at(missing.origin())
             .text()
-            .what(Words.sentence(missing.where() + " does not say " + missing.what()))
+            .what(Words.sentence(missing.where() + says(missing.where()) + missing.what()))
             .mend(
                 missing
                     .offer()
@@ -26,5 +26,9 @@ public final class NotStated implements TextRule {
                     .orElse("Add it."));
       }
     }
+  }
+
+  private static String says(String where) {
+    return where.startsWith("members") ? " do not say " : " does not say ";
   }
 }

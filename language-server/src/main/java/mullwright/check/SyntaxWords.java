@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import java.util.List;
+import mullwright.syntax.BlockKind;
 import mullwright.syntax.SyntaxProblem;
 
 /**
@@ -13,10 +14,10 @@ import mullwright.syntax.SyntaxProblem;
 record SyntaxWords(String what, String mend, List<String> replacements) {
   static SyntaxWords of(SyntaxProblem problem) {
     if (problem instanceof SyntaxProblem.Unexpected it) {
-      String found = it.found().isEmpty() ? "The line ends" : Words.quoted(it.found()) + " stands";
-      String where = it.inside().isEmpty() ? "" : " in " + it.inside();
       return plain(
-          found + " where something else should" + where + ".",
+          (ends(it.found()) ? "The line ends too early" : Words.quoted(it.found()) + " cannot stand here")
+              + inside(it.inside())
+              + ".",
           it.expected().isEmpty()
               ? "Take it out."
               : "Expected: " + Words.either(it.expected()) + ".");
@@ -24,21 +25,25 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
     if (problem instanceof SyntaxProblem.UnknownKeyword it) {
       return new SyntaxWords(
           "No statement here begins with " + Words.quoted(it.word().text()) + ".",
-          Words.didYouMean(it.known(), "statement"),
-          Words.nearest(it.known()));
+          Words.didYouMean(it.word().text(), it.known(), "statement"),
+          Words.near(it.word().text(), it.known()));
     }
     if (problem instanceof SyntaxProblem.ClauseNotTaken it) {
       return plain(
-          Words.article(it.statement().spelling()) + " takes no " + it.clause().spelling() + ".",
+          "The statement "
+              + Words.quoted(it.statement().spelling())
+              + " takes no "
+              + Words.quoted(it.clause().spelling())
+              + ".",
           it.statement().clauses().isEmpty()
-              ? "Take the clause out."
+              ? "Take it out."
               : "It takes: "
                   + Words.list(it.statement().clauses().stream().map(c -> c.spelling()).toList())
                   + ".");
     }
     if (problem instanceof SyntaxProblem.ClauseTwice it) {
       return plain(
-          "The clause " + Words.quoted(it.clause().spelling()) + " is there twice.",
+          "The clause " + Words.quoted(it.clause().spelling()) + " stands twice in this statement.",
           "Take one of the two out.");
     }
     if (problem instanceof SyntaxProblem.BlockNotTaken it) {
@@ -65,7 +70,7 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
     }
     if (problem instanceof SyntaxProblem.BareNumber it) {
       return plain(
-          "The number " + it.number() + " stands bare after a name.",
+          "The number " + Words.quoted(it.number()) + " stands bare after a name.",
           "Put a word between, as in: floor L2 at 13'-0\".");
     }
     if (problem instanceof SyntaxProblem.NotClosed it) {
@@ -88,9 +93,40 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           "The language has no use for " + Words.quoted(it.character()) + " here.", "Take it out.");
     }
     SyntaxProblem.TooMuch it = (SyntaxProblem.TooMuch) problem;
-    return plain(
-        "Too much: the limit of " + it.limit() + " is " + it.allowed() + ".",
-        "Split the file, or take out what went wrong.");
+    return tooMuch(it);
+  }
+
+  private static SyntaxWords tooMuch(SyntaxProblem.TooMuch it) {
+    return switch (it.limit()) {
+      case "length" ->
+          plain(
+              "The file is longer than " + it.allowed() + " characters: it is not read.",
+              "Split it, and bring the parts together by use.");
+      case "nesting" ->
+          plain(
+              "Blocks or parentheses stand more than " + it.allowed() + " deep in one another.",
+              "Close those that are done, or take some out.");
+      case "operators" ->
+          plain(
+              "This value has more than " + it.allowed() + " operators.",
+              "Give parts of it names by let.");
+      default ->
+          plain(
+              "There are more than " + it.allowed() + " mistakes here: the others are not shown.",
+              "Mend the first ones.");
+    };
+  }
+
+  private static boolean ends(String found) {
+    return found.isEmpty() || found.equals("end of line");
+  }
+
+  /** Where in the language the mistake is, as the end of a sentence. */
+  private static String inside(String inside) {
+    if (inside.isEmpty() || inside.equals(BlockKind.FILE.name())) {
+      return "";
+    }
+    return inside.startsWith("after ") ? ", " + inside : ", in " + Words.quoted(inside);
   }
 
   private static SyntaxWords plain(String what, String mend) {

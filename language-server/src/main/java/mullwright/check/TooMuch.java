@@ -18,16 +18,17 @@ public final class TooMuch implements TextRule {
         found
             .at(many.origin())
             .text()
-            .what(
-                "Too many "
-                    + many.limit()
-                    + ": "
-                    + many.asked()
-                    + ", at most "
-                    + many.allowed()
-                    + ".")
-            .mend("Split the wall, or mend the number.");
+            .what(what(many))
+            .mend("Split the wall or the file, or mend the number; the rest is not read.");
       }
     }
+  }
+
+  private static String what(ModelProblem.TooMany many) {
+    String asked =
+        many.limit().equals("every")
+            ? "“every " + many.asked() + "” is too much"
+            : "Too many " + many.limit() + ": " + many.asked();
+    return asked + ", at most " + many.allowed() + ".";
   }
 }

@@ -25,8 +25,8 @@ public final class UnknownName implements TextRule {
                         + " named "
                         + Words.quoted(unknown.name())
                         + ".")
-                .mend(Words.didYouMean(unknown.candidates(), unknown.what()));
-        for (String candidate : Words.nearest(unknown.candidates())) {
+                .mend(Words.didYouMean(unknown.name(), unknown.candidates(), unknown.what()));
+        for (String candidate : Words.near(unknown.name(), unknown.candidates())) {
           draft.fix(Fixes.replace(unknown.origin(), Words.asName(candidate)));
         }
       }

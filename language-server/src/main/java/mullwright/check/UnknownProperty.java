@@ -22,11 +22,9 @@ public final class UnknownProperty implements TextRule {
                   .text()
                   .what(
                       Words.sentence(
-                          Words.article(bad.kind())
-                              + " has no property "
-                              + Words.quoted(bad.property())))
-                  .mend(Words.didYouMean(bad.known(), "property"));
-          for (String known : Words.nearest(bad.known())) {
+                          having(bad.kind()) + " no property " + Words.quoted(bad.property())))
+                  .mend(Words.didYouMean(bad.property(), bad.known(), "property"));
+          for (String known : Words.near(bad.property(), bad.known())) {
             draft.fix(Fixes.replace(bad.origin(), known));
           }
         } else {
@@ -38,11 +36,20 @@ public final class UnknownProperty implements TextRule {
                       "the property "
                           + Words.quoted(bad.property())
                           + " of "
-                          + Words.article(bad.kind())
-                          + " is not written as it is read"))
+                          + noun(bad.kind())
+                          + " cannot be read in this form"))
               .mend("Write it as: " + bad.property() + " " + bad.pattern() + ".");
         }
       }
     }
+  }
+
+  private static String having(String kind) {
+    return noun(kind) + (kind.equals("criteria") ? " have" : " has");
+  }
+
+  // the blocks of a wall or project are no things one could have two of
+  private static String noun(String kind) {
+    return kind.equals("criteria") || kind.equals("fabrication") ? kind : Words.article(kind);
   }
 }

@@ -1,8 +1,8 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import mullwright.model.Origin;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
@@ -18,11 +18,14 @@ public final class Unreadable implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (Map.Entry<String, ParsedFile> file : facts.files().entrySet()) {
-      List<Segment> segments = file.getValue().segments();
+    List<String> read = new ArrayList<>(facts.model().uses());
+    read.add(0, facts.model().file());
+    for (String path : read) {
+      ParsedFile file = facts.files().get(path);
+      List<Segment> segments = file == null ? List.of() : file.segments();
       for (int at = 0; at < segments.size(); at++) {
         for (SyntaxProblem problem : segments.get(at).problems()) {
-          tell(problem, new Origin(file.getKey(), at, problem.range()), found);
+          tell(problem, new Origin(path, at, problem.range()), found);
         }
       }
     }

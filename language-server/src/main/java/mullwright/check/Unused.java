@@ -17,7 +17,11 @@ public final class Unused implements TextRule {
       found
           .at(symbol.definition())
           .text()
-          .what(Words.quoted(symbol.name()) + " is not used.")
+          .what(
+              "The "
+                  + (symbol.kind() == Symbol.Kind.LET ? "value " : "part ")
+                  + Words.quoted(symbol.name())
+                  + " is given and never used.")
           .mend("Take it out, or use it.");
     }
   }

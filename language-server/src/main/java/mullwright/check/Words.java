@@ -1,12 +1,27 @@
 package mullwright.check;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import mullwright.model.NearNames;
+import mullwright.syntax.ClauseWord;
 
 /** Small words that sentences of findings are put together from. */
 final class Words {
   /** How many near names are offered. */
   private static final int OFFERED = 3;
+
+  /** How many names are listed. */
+  private static final int LISTED = 12;
+
+  /** Words that join the parts of a statement, quoted where they are names. */
+  private static final Set<String> JOINERS =
+      Set.of(
+          "all", "except", "every", "to", "above", "below", "right", "left", "of", "equal", "in",
+          "out", "floor", "splices", "by", "on", "others", "note", "verify", "hold", "x");
+
+  private static final Set<String> CLOSED_WORDS = closedWords();
 
   private Words() {}
 
@@ -15,16 +30,30 @@ final class Words {
     return "\u201c" + name + "\u201d";
   }
 
-  /** The first few, as told nearest first. */
-  static List<String> nearest(List<String> candidates) {
-    return candidates.subList(0, Math.min(OFFERED, candidates.size()));
+  /** The few candidates a slip of the pen away from what was written, nearest first. */
+  static List<String> near(String written, List<String> candidates) {
+    return candidates.stream()
+        .filter(candidate -> NearNames.isNear(written, candidate))
+        .limit(OFFERED)
+        .toList();
   }
 
-  /** Offers the nearest names, or says that there are none. */
-  static String didYouMean(List<String> candidates, String what) {
+  /** Offers the names that may be meant, else says which there are. */
+  static String didYouMean(String written, List<String> candidates, String what) {
+    List<String> near = near(written, candidates);
+    if (!near.isEmpty()) {
+      return "Did you mean " + either(near) + "?";
+    }
     return candidates.isEmpty()
-        ? "There is no " + what + " to choose from yet: define it, or mend the name."
-        : "Did you mean " + either(nearest(candidates)) + "?";
+        ? "No " + what + " is known here: define it, or mend the name."
+        : "Known here: " + some(candidates) + ".";
+  }
+
+  /** All of a short list, the beginning of a long one. */
+  private static String some(List<String> words) {
+    return words.size() <= LISTED
+        ? list(words)
+        : String.join(", ", words.subList(0, LISTED)) + " and more";
   }
 
   /** {@code a, b or c}. */
@@ -64,8 +93,17 @@ final class Words {
 
   /** A name as it must be written: in quotes where it could not stand without. */
   static String asName(String name) {
-    return name.matches("[\\p{L}0-9][\\p{L}0-9_-]*(\\.[\\p{L}0-9_-]+)*")
-        ? name
-        : "\"" + name + "\"";
+    boolean plain =
+        name.matches("[\\p{L}0-9][\\p{L}0-9_-]*(\\.[\\p{L}0-9_-]+)*")
+            && !CLOSED_WORDS.contains(name);
+    return plain ? name : "\"" + name + "\"";
+  }
+
+  private static Set<String> closedWords() {
+    Set<String> words = new HashSet<>(JOINERS);
+    for (ClauseWord clause : ClauseWord.values()) {
+      words.addAll(List.of(clause.spelling().split(" ")));
+    }
+    return Set.copyOf(words);
   }
 }

@@ -1,7 +1,11 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.Arrays;
+import java.util.Optional;
 import mullwright.model.ModelProblem;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Unit;
 
 /** A quantity of the wrong kind, or a number without the unit it needs. */
 @AutoService(Rule.class)
@@ -19,21 +23,46 @@ public final class WrongUnit implements TextRule {
             .at(wrong.origin())
             .text()
             .what(
-                Words.sentence(
-                    "the "
-                        + wrong.what()
-                        + " is "
-                        + Words.article(wrong.expected())
-                        + ", not "
-                        + Words.article(wrong.found())))
-            .mend("Write it with a unit of " + wrong.expected() + ".");
+                "The "
+                    + wrong.what()
+                    + " must be "
+                    + quantity(wrong.expected())
+                    + ", not "
+                    + quantity(wrong.found())
+                    + ".")
+            .mend(mend(wrong.expected()));
       } else if (problem instanceof ModelProblem.UnitMissing bare) {
         found
             .at(bare.origin())
             .text()
-            .what(Words.sentence("the " + bare.what() + " " + bare.number() + " has no unit"))
-            .mend("Write its unit, or say once in this file what a bare number is: units inches.");
+            .what("The " + bare.what() + " " + Words.quoted(bare.number()) + " has no unit.")
+            .mend(
+                "Write its unit; for bare lengths one line such as units inches says it for the"
+                    + " whole file.");
       }
     }
+  }
+
+  private static String quantity(String words) {
+    if (words.equals(Kind.RATIO.words())) {
+      return "a plain number";
+    }
+    // a product the trade has no name for is told by its base units, as in m2 kg
+    return kind(words).isPresent() ? Words.article(words) : words;
+  }
+
+  private static String mend(String expected) {
+    if (expected.equals(Kind.RATIO.words())) {
+      return "Write a plain number, without a unit.";
+    }
+    return kind(expected)
+        .map(Unit::of)
+        .map(units -> Words.either(units.stream().map(Unit::symbol).toList()))
+        .map(symbols -> "Write it with a unit of " + expected + ": " + symbols + ".")
+        .orElse("Give both sides the same kind of quantity.");
+  }
+
+  private static Optional<Kind> kind(String words) {
+    return Arrays.stream(Kind.values()).filter(kind -> kind.words().equals(words)).findFirst();
   }
 }
