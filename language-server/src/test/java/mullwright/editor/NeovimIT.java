@@ -30,7 +30,7 @@ class NeovimIT {
   @Test
   void mendsAMisspeltName() throws Exception {
     Tools.needed("neovim", "nvim", "--version");
-    Path wall = brokenExample("B..F        as mullion", "B..F        as mulion");
+    Path wall = brokenExample("B..F    as mullion", "B..F    as mulion");
 
     Tools.Ran ran = run(wall);
 
