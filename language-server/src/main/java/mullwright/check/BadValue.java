@@ -39,7 +39,9 @@ public final class BadValue implements TextRule {
       case DIVISION_NOT_EXACT -> Words.quoted(bad.text()) + " does not come out exactly.";
       case OUT_OF_RANGE ->
           Words.quoted(bad.text())
-              + (bad.offer().isPresent() ? " is finer than lengths are kept." : " is out of range.");
+              + (bad.offer().isPresent()
+                  ? " is finer than lengths are kept."
+                  : " is out of range.");
       case NOT_A_WHOLE_NUMBER -> Words.quoted(bad.text()) + " is no count.";
       case NOT_READABLE -> Words.quoted(bad.text()) + " cannot be read as a value.";
       case CIRCULAR -> bad.text() + " goes round in a circle.";
@@ -82,7 +84,9 @@ public final class BadValue implements TextRule {
     };
   }
 
-  /** {@code 7 @ 30'-0" / 7} becomes {@code 7 equal in 30'-0"}, if it is told as often as divided. */
+  /**
+   * {@code 7 @ 30'-0" / 7} becomes {@code 7 equal in 30'-0"}, if it is told as often as divided.
+   */
   private static Optional<Fix> equalSpaces(ModelProblem.BadValue bad, Clause.Spaced.Step step) {
     Origin whole = new Origin(bad.origin().file(), bad.origin().segment(), step.range());
     String count = step.count().map(Expression.Literal::number).orElse("1");

@@ -32,7 +32,8 @@ public final class BrokenUse implements TextRule {
 
   private static String mend(ModelProblem.BadUse use) {
     return switch (use.reason()) {
-      case NOT_FOUND -> "Mend the path: it starts in this file's own folder, with / between folders.";
+      case NOT_FOUND ->
+          "Mend the path: it starts in this file's own folder, with / between folders.";
       case CIRCLE -> "Take one use of the circle out.";
       case ABSOLUTE -> "Write the path from this file's own folder.";
       case ABOVE_ROOT -> "Open the folder that holds both files, or move the used file into it.";

@@ -15,7 +15,9 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
   static SyntaxWords of(SyntaxProblem problem) {
     if (problem instanceof SyntaxProblem.Unexpected it) {
       return plain(
-          (ends(it.found()) ? "The line ends too early" : Words.quoted(it.found()) + " cannot stand here")
+          (ends(it.found())
+                  ? "The line ends too early"
+                  : Words.quoted(it.found()) + " cannot stand here")
               + inside(it.inside())
               + ".",
           it.expected().isEmpty()

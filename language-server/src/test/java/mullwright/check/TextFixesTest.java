@@ -91,7 +91,6 @@ class TextFixesTest {
     return checked.findings();
   }
 
-
   private static String after(String text, List<Finding> found) {
     assertThat(found).hasSize(1);
     ParsedFile file = ParsedFile.parse(text);
