@@ -114,9 +114,12 @@ final class CellMaker {
       top = Length.max(top, rightTop);
       glassHeight = slopedGlass(edges, bites, glassLeft, glassRight);
     }
-    Length width = right.minus(left);
-    if (width.signum() <= 0 || height.signum() <= 0) {
-      frame.impossible.add(Impossible.noLength(name, Length.min(width, height), origin));
+    Length least =
+        Length.min(
+            Length.min(right.minus(left), height),
+            Length.min(glassRight.minus(glassLeft), glassHeight));
+    if (least.signum() <= 0) {
+      frame.impossible.add(Impossible.noLength(name, least, origin));
       return;
     }
     cells.add(

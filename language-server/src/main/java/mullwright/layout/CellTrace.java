@@ -137,24 +137,28 @@ final class CellTrace {
 
   Derivation glassHeight(Cell cell) {
     Derivation daylight = daylightHeight(cell);
-    if (bare(cell)) {
+    if (bare(cell) && cell.rectangular()) {
       int framed = (cell.below() < 0 ? 0 : 1) + (cell.above() < 0 ? 0 : 1);
       return clear(
           "clear height", cell.glassHeight(), daylight, framed, cell.opening().orElseThrow());
+    }
+    if (!cell.rectangular()) {
+      return computed(
+          "glass height",
+          cell.glassHeight(),
+          "bounding height of the daylight opening with bite or clearance at each edge",
+          List.of(daylight));
     }
     List<Derivation> inputs = new ArrayList<>();
     inputs.add(daylight);
     String formula = "daylight height";
     if (cell.below() >= 0) {
-      inputs.add(bite("lower bite", cell, profile(below(cell).get()).biteRight()));
+      inputs.add(bite("lower bite", cell, profile(below(cell).orElseThrow()).biteRight()));
       formula += " + lower bite";
     }
     if (cell.above() >= 0) {
-      inputs.add(bite("upper bite", cell, profile(above(cell).get()).biteLeft()));
+      inputs.add(bite("upper bite", cell, profile(above(cell).orElseThrow()).biteLeft()));
       formula += " + upper bite";
-    }
-    if (!cell.rectangular()) {
-      formula = "bounding height of the opening with its bites (" + formula + " where level)";
     }
     return computed("glass height", cell.glassHeight(), formula, inputs);
   }

@@ -10,32 +10,62 @@ import mullwright.quantity.Length;
 
 /**
  * The openings bay by bay, and what they take: horizontals strictly inside drop out, those on the
- * edge stay.
+ * edge stay. A row on the edge frames the opening only if it runs through all its bays.
  */
 final class OpeningsCut {
   private final List<List<Span>> byBay = new ArrayList<>();
 
   OpeningsCut(Grid grid, Bars bars, PieceNames names, List<Impossible> impossible) {
     grid.bays().forEach(bay -> byBay.add(new ArrayList<>(0)));
+    if (grid.openings().isEmpty()) {
+      return;
+    }
+    List<List<Span>> openings = new ArrayList<>();
     for (int index = 0; index < grid.openings().size(); index++) {
       Grid.Opening opening = grid.openings().get(index);
-      Optional<Length> none = Optional.empty();
+      List<Span> spans = new ArrayList<>();
       for (int bay : opening.bays()) {
-        Span span = span(index, opening, bay, bars);
-        Length height = span.top().minus(span.bottom());
-        if (height.signum() > 0) {
-          byBay.get(bay).add(span);
-        } else {
-          none = Optional.of(height);
-        }
+        spans.add(span(index, opening, bay, bars));
       }
-      none.ifPresent(
-          height ->
-              impossible.add(
-                  Impossible.noLength(names.opening(opening), height, opening.origin())));
+      tellEmpty(spans, names, impossible);
+      spans.removeIf(span -> !span.bottom().isShorterThan(span.top()));
+      openings.add(spans);
     }
+    openings.forEach(spans -> spans.forEach(span -> take(span, bars)));
+    openings.forEach(spans -> frame(spans, bars));
     byBay.forEach(spans -> spans.sort(Comparator.comparing(Span::bottom)));
-    take(bars);
+  }
+
+  private static void tellEmpty(List<Span> spans, PieceNames names, List<Impossible> impossible) {
+    spans.stream()
+        .filter(span -> !span.bottom().isShorterThan(span.top()))
+        .findFirst()
+        .ifPresent(
+            span ->
+                impossible.add(
+                    Impossible.noLength(
+                        names.opening(span.opening()),
+                        span.top().minus(span.bottom()),
+                        span.opening().origin())));
+  }
+
+  private static void take(Span span, Bars bars) {
+    for (Bar bar : List.copyOf(bars.ofBay(span.bay()))) {
+      if (span.inside(bar.middle())) {
+        bars.drop(bar);
+      }
+    }
+  }
+
+  // another opening may have taken a row on the edge of this one
+  private void frame(List<Span> spans, Bars bars) {
+    boolean sill = spans.stream().allMatch(span -> stays(span.sill(), bars));
+    boolean head = spans.stream().allMatch(span -> stays(span.head(), bars));
+    spans.forEach(span -> byBay.get(span.bay()).add(span.framed(sill, head)));
+  }
+
+  private static boolean stays(Optional<Bar> edge, Bars bars) {
+    return edge.isPresent() && bars.in(edge.get().bay(), edge.get().row()) != null;
   }
 
   private static Span span(int index, Grid.Opening opening, int bay, Bars bars) {
@@ -52,18 +82,6 @@ final class OpeningsCut {
   private static Optional<Bar> edge(Height height, int bay, Bars bars) {
     Optional<Bar> named = bars.named(height, bay);
     return named.isPresent() ? named : bars.at(height.elevation(), bay);
-  }
-
-  private void take(Bars bars) {
-    for (int bay = 0; bay < byBay.size(); bay++) {
-      for (Span span : byBay.get(bay)) {
-        for (Bar bar : List.copyOf(bars.ofBay(bay))) {
-          if (span.inside(bar.middle())) {
-            bars.drop(bar);
-          }
-        }
-      }
-    }
   }
 
   /** The openings of a bay, from below. */

@@ -37,4 +37,18 @@ record Span(
   boolean overlaps(Length from, Length to) {
     return bottom.isShorterThan(to) && from.isShorterThan(top);
   }
+
+  /** The same with the horizontals on its edges only where they count. */
+  Span framed(boolean withSill, boolean withHead) {
+    return new Span(
+        index,
+        opening,
+        bay,
+        bottom,
+        top,
+        withSill ? sill : Optional.empty(),
+        withHead ? head : Optional.empty(),
+        openBelow,
+        openAbove);
+  }
 }

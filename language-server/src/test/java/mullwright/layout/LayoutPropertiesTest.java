@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.function.ToLongFunction;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** What must hold for any wall, tried on walls made from numbers. */
 class LayoutPropertiesTest {
-  private static final int WALLS = 1500;
+  private static final int WALLS = 800;
 
   /** A slope is measured to the nearest tick; sums of a few such may differ by a few. */
   private static final long FEW_TICKS = 16;
@@ -25,16 +26,17 @@ class LayoutPropertiesTest {
   void noWallThrowsAndNoPieceIsWithoutLength() {
     for (long seed = 0; seed < WALLS; seed++) {
       WallLayout layout = new RandomWalls(seed, false).wall(1).layOut();
-      assertThat(layout.verticals()).allMatch(piece -> piece.length().signum() > 0);
-      assertThat(layout.horizontals()).allMatch(piece -> piece.length().signum() > 0);
-      assertThat(layout.covers()).allMatch(piece -> piece.length().signum() > 0);
-      assertThat(layout.cells())
-          .allMatch(
-              cell ->
-                  cell.daylightWidth().signum() > 0
-                      && cell.daylightHeight().signum() > 0
-                      && cell.glassWidth().signum() > 0
-                      && cell.glassHeight().signum() > 0);
+      List<Length> sizes = new ArrayList<>();
+      layout.verticals().forEach(piece -> sizes.add(piece.length()));
+      layout.horizontals().forEach(piece -> sizes.add(piece.length()));
+      layout.covers().forEach(piece -> sizes.add(piece.length()));
+      for (Cell cell : layout.cells()) {
+        sizes.add(cell.daylightWidth());
+        sizes.add(cell.daylightHeight());
+        sizes.add(cell.glassWidth());
+        sizes.add(cell.glassHeight());
+      }
+      assertThat(sizes.stream().filter(size -> size.signum() <= 0)).as("seed " + seed).isEmpty();
     }
   }
 
@@ -75,10 +77,12 @@ class LayoutPropertiesTest {
   void namesAreDifferentForDifferentPieces() {
     for (long seed = 0; seed < WALLS; seed++) {
       WallLayout layout = new RandomWalls(seed, false).wall(1).layOut();
-      assertThat(layout.verticals()).extracting(VerticalPiece::name).doesNotHaveDuplicates();
-      assertThat(layout.horizontals()).extracting(HorizontalPiece::name).doesNotHaveDuplicates();
-      assertThat(layout.cells()).extracting(Cell::name).doesNotHaveDuplicates();
-      assertThat(layout.covers()).extracting(CoverPiece::name).doesNotHaveDuplicates();
+      List<String> names = new ArrayList<>();
+      layout.verticals().forEach(piece -> names.add(piece.name()));
+      layout.horizontals().forEach(piece -> names.add(piece.name()));
+      layout.cells().forEach(cell -> names.add(cell.name()));
+      layout.covers().forEach(cover -> names.add(cover.name()));
+      assertThat(new HashSet<>(names)).as("seed " + seed).hasSameSizeAs(names);
     }
   }
 
@@ -128,7 +132,11 @@ class LayoutPropertiesTest {
       for (VerticalPiece piece : layout.verticals()) {
         if (piece.ordinal() == 0) {
           Length sightline = piece.profile().sightline().value();
-          sum = sum.plus(piece.endMember() ? sightline.half() : sightline);
+          sum =
+              sum.plus(
+                  layout.wall().grid().lines().get(piece.line()).end()
+                      ? sightline.half()
+                      : sightline);
         }
       }
       List<VerticalPiece> all = layout.verticals();
@@ -154,11 +162,11 @@ class LayoutPropertiesTest {
   private static void assertAlike(long seed, List<List<Long>> one, List<List<Long>> other) {
     for (int list = 0; list < one.size(); list++) {
       assertThat(one.get(list)).as("seed " + seed).hasSameSizeAs(other.get(list));
+      long furthest = 0;
       for (int i = 0; i < one.get(list).size(); i++) {
-        assertThat(Math.abs(one.get(list).get(i) - other.get(list).get(i)))
-            .as("seed " + seed + ", list " + list)
-            .isLessThanOrEqualTo(FEW_TICKS);
+        furthest = Math.max(furthest, Math.abs(one.get(list).get(i) - other.get(list).get(i)));
       }
+      assertThat(furthest).as("seed " + seed + ", list " + list).isLessThanOrEqualTo(FEW_TICKS);
     }
   }
 

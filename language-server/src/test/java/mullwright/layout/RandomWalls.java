@@ -115,10 +115,12 @@ final class RandomWalls {
     return between(low - 20, Math.max(low, high) + 20);
   }
 
+  // a sloped row has no one height to name
   private Place place() {
-    return random.nextInt(3) == 0
+    Row row = rows.get(random.nextInt(rows.size()));
+    return row.left() != row.right() || random.nextInt(3) == 0
         ? new Place("", height())
-        : new Place(rows.get(random.nextInt(rows.size())).name(), 0);
+        : new Place(row.name(), 0);
   }
 
   private void members() {
