@@ -35,7 +35,7 @@ class SpeedTest {
     assertThat(layout.verticals()).hasSize(143);
     assertThat(layout.horizontals()).hasSize(1200);
     assertThat(layout.cells()).hasSize(1188);
-    assertThat(best(tower, catalog, 300)).isLessThan(10);
-    assertThat(best(Towers.of(48, 50).wall(), catalog, 30)).isLessThan(100);
+    assertThat(best(tower, catalog, 100)).isLessThan(10);
+    assertThat(best(Towers.of(48, 50).wall(), catalog, 5)).isLessThan(100);
   }
 }
