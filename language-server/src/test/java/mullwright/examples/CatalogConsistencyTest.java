@@ -33,15 +33,14 @@ class CatalogConsistencyTest {
   private static final double RELATIVE = 5e-4;
 
   /** Area and second moments of an outline, in metres. */
-  private record Section(double area, double ix, double iy, double outer, double inner, double side) {
+  private record Section(
+      double area, double ix, double iy, double outer, double inner, double side) {
     static Section of(Outline outline) {
       double area = sum(outline, r -> 1);
       double z = sum(outline, Section::middleZ) / area;
       double x = sum(outline, Section::middleX) / area;
-      double ix =
-          sum(outline, r -> depth(r) * depth(r) / 12 + square(middleZ(r) - z));
-      double iy =
-          sum(outline, r -> width(r) * width(r) / 12 + square(middleX(r) - x));
+      double ix = sum(outline, r -> depth(r) * depth(r) / 12 + square(middleZ(r) - z));
+      double iy = sum(outline, r -> width(r) * width(r) / 12 + square(middleX(r) - x));
       double front = extreme(outline, r -> r.z().toMetres() + depth(r) - z);
       double back = extreme(outline, r -> z - r.z().toMetres());
       double side =
@@ -93,7 +92,13 @@ class CatalogConsistencyTest {
         .filter(path -> path.startsWith("catalog/"))
         .flatMap(
             path ->
-                snapshot.reading(path).orElseThrow().model().catalog().all(PartKind.PROFILE).stream())
+                snapshot
+                    .reading(path)
+                    .orElseThrow()
+                    .model()
+                    .catalog()
+                    .all(PartKind.PROFILE)
+                    .stream())
         .map(Part.Profile.class::cast)
         .map(profile -> DynamicTest.dynamicTest(profile.name(), () -> hold(profile)));
   }
@@ -125,8 +130,7 @@ class CatalogConsistencyTest {
   })
   void addsRectanglesAsTheTextbookDoes(double width, double depth, double wall, double ix) {
     var outer = rectangle(-width / 2, 0, width, depth, false);
-    var inner =
-        rectangle(-width / 2 + wall, wall, width - 2 * wall, depth - 2 * wall, true);
+    var inner = rectangle(-width / 2 + wall, wall, width - 2 * wall, depth - 2 * wall, true);
     Outline outline =
         new Outline(wall == 0 ? java.util.List.of(outer) : java.util.List.of(outer, inner));
     assertThat(Section.of(outline).ix() * 1e12).isCloseTo(ix, within(1.0));

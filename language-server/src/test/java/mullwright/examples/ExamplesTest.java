@@ -21,8 +21,7 @@ import org.junit.jupiter.api.TestFactory;
 class ExamplesTest {
   private static final Path EXAMPLES = Path.of("").toAbsolutePath().getParent().resolve("examples");
 
-  private final Snapshot snapshot =
-      new Workspace(new DiskFiles(EXAMPLES), Rules.find()).snapshot();
+  private final Snapshot snapshot = new Workspace(new DiskFiles(EXAMPLES), Rules.find()).snapshot();
 
   @TestFactory
   Stream<DynamicTest> nothingIsFound() {
