@@ -66,7 +66,7 @@ public record CheckText(int width, Paint paint) {
     number("measured", finding.measured(), units, out);
     number("limit", finding.limit(), units, out);
     for (CheckReport.RelatedSpot related : item.related()) {
-      paragraph("see", related.spot().words() + "  " + related.word(), out);
+      paragraph("see", related.spot().words() + ": " + related.word(), out);
     }
     if (!finding.mend().isEmpty()) {
       paragraph("mend", finding.mend(), out);
@@ -99,7 +99,7 @@ public record CheckText(int width, Paint paint) {
         told ->
             paragraph(
                 label,
-                QuantityPrinter.both(told.value(), told.kind(), units) + "  " + told.name(),
+                told.name() + " = " + QuantityPrinter.both(told.value(), told.kind(), units),
                 out));
   }
 

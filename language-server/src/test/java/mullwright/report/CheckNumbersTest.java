@@ -80,9 +80,9 @@ class CheckNumbersTest {
                    │ ^^^
               splice of vertical B above L2: The gap is smaller than what the joint must
               take.
-              measured  1/64" (0.4 mm)  gap
-              limit     7/16" (11.11 mm)  movement
-              see       jobs/a.wall:1:5  the anchor below
+              measured  gap = 1/64" (0.4 mm)
+              limit     movement = 7/16" (11.11 mm)
+              see       jobs/a.wall:1:5: the anchor below
               mend      Make the gap 1/2".
 
             1 file, 0 walls: 1 warning
