@@ -1,7 +1,10 @@
 package mullwright.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import mullwright.layout.PlacedAnchor;
@@ -22,9 +25,11 @@ record AnchorEdits(WallFacts facts) {
 
   /** Adds an anchor of a kind to a length at a floor, with the clauses a neighbour's has. */
   Optional<Fix> add(AnchorUse.Kind kind, VerticalPiece piece, Grid.Floor floor) {
-    Optional<AnchorUse> neighbour = neighbour(kind, piece, floor);
-    String place = Words.asName(floor.name());
-    return add(kind, piece, place, floor.name(), neighbour, true);
+    Optional<AnchorUse> neighbour =
+        neighbour(kind, piece, floor)
+            .or(() -> neighbour(AnchorUse.Kind.DEAD_LOAD, piece, floor))
+            .or(() -> neighbour(AnchorUse.Kind.WIND_LOAD, piece, floor));
+    return add(kind, piece, floor.name(), neighbour);
   }
 
   /** Adds a clip to a length at a row, with the clauses a neighbour's has. */
@@ -33,22 +38,69 @@ record AnchorEdits(WallFacts facts) {
         facts.wall().anchors().stream()
             .filter(use -> use.kind() == AnchorUse.Kind.CLIP)
             .min(Comparator.comparingInt(use -> Math.abs(use.line() - piece.line())));
-    return add(AnchorUse.Kind.CLIP, piece, Words.asName(row.name()), row.name(), neighbour, false);
+    return add(AnchorUse.Kind.CLIP, piece, row.name(), neighbour);
   }
 
-  /** Makes anchors of a length wind-load anchors, each at its floor. */
-  Optional<Fix> turnToWindLoad(VerticalPiece piece, List<Grid.Floor> floors) {
-    List<String> names = floors.stream().map(Grid.Floor::name).toList();
-    Optional<AnchorUse> neighbour =
-        neighbour(AnchorUse.Kind.WIND_LOAD, piece, floors.get(0))
-            .or(() -> neighbour(AnchorUse.Kind.DEAD_LOAD, piece, floors.get(0)));
-    return add(
-        AnchorUse.Kind.WIND_LOAD,
-        piece,
-        String.join(", ", names.stream().map(Words::asName).toList()),
-        Words.list(names),
-        neighbour,
-        true);
+  /**
+   * Makes anchors of a length of another kind: in their own statement if it speaks of no others,
+   * else in a narrower one.
+   */
+  Optional<Fix> turn(VerticalPiece piece, List<PlacedAnchor> anchors, AnchorUse.Kind kind) {
+    StatementEdits edits = new StatementEdits(facts.text());
+    Map<Origin, List<PlacedAnchor>> byStatement = new LinkedHashMap<>();
+    for (PlacedAnchor anchor : anchors) {
+      byStatement.computeIfAbsent(anchor.use().origin(), o -> new ArrayList<>()).add(anchor);
+    }
+    List<Fix.Edit> all = new ArrayList<>();
+    for (Map.Entry<Origin, List<PlacedAnchor>> entry : byStatement.entrySet()) {
+      List<PlacedAnchor> own = entry.getValue();
+      List<Fix.Edit> some =
+          own.size() == anchorsOf(entry.getKey())
+              ? inPlace(entry.getKey(), kind, edits)
+              : narrower(entry.getKey(), own, piece, kind, edits);
+      if (some.isEmpty()) {
+        return Optional.empty();
+      }
+      all.addAll(some);
+    }
+    String places = Words.list(anchors.stream().map(a -> Words.place(a, facts)).toList());
+    return Optional.of(new Fix("Make it " + kind.spelling() + " at " + places, all));
+  }
+
+  private long anchorsOf(Origin statement) {
+    return facts.layout().anchors().stream()
+        .filter(anchor -> anchor.use().origin().equals(statement))
+        .count();
+  }
+
+  private List<Fix.Edit> inPlace(Origin statement, AnchorUse.Kind kind, StatementEdits edits) {
+    List<Fix.Edit> both = new ArrayList<>();
+    edits.keyword(statement, kind.spelling()).ifPresent(both::add);
+    partFor(kind)
+        .map(part -> ClauseWord.PART.spelling() + " " + Words.asName(part))
+        .flatMap(clause -> edits.setClause(statement, ClauseWord.PART, clause))
+        .ifPresent(both::add);
+    return both;
+  }
+
+  private List<Fix.Edit> narrower(
+      Origin statement,
+      List<PlacedAnchor> anchors,
+      VerticalPiece piece,
+      AnchorUse.Kind kind,
+      StatementEdits edits) {
+    List<String> places =
+        anchors.stream()
+            .filter(anchor -> atItsPlace(anchor.use()))
+            .flatMap(anchor -> anchor.use().place().base().stream())
+            .map(Words::asName)
+            .toList();
+    if (places.size() < anchors.size() || !edits.standsIn(facts.wall(), statement)) {
+      return List.of();
+    }
+    AnchorUse like = anchors.get(0).use();
+    String text = statement(kind, piece, String.join(", ", places), Optional.of(like));
+    return edits.addAfter(statement, text).stream().toList();
   }
 
   /**
@@ -68,7 +120,6 @@ record AnchorEdits(WallFacts facts) {
       return edits.setClause(statement, word, clause);
     }
     Optional<String> place = anchor.use().place().base().filter(p -> atItsPlace(anchor.use()));
-    String line = facts.wall().grid().lines().get(anchor.use().line()).name();
     return place
         .filter(p -> edits.standsIn(facts.wall(), statement))
         .flatMap(
@@ -77,7 +128,7 @@ record AnchorEdits(WallFacts facts) {
                     statement,
                     anchor.use().kind().spelling()
                         + " "
-                        + Words.asName(line)
+                        + Words.asName(line(anchor.use().line()))
                         + " at "
                         + Words.asName(p)
                         + " "
@@ -89,28 +140,32 @@ record AnchorEdits(WallFacts facts) {
   }
 
   private Optional<Fix> add(
-      AnchorUse.Kind kind,
-      VerticalPiece piece,
-      String place,
-      String placeWords,
-      Optional<AnchorUse> like,
-      boolean withPart) {
+      AnchorUse.Kind kind, VerticalPiece piece, String place, Optional<AnchorUse> like) {
     StatementEdits edits = new StatementEdits(facts.text());
-    String line = facts.wall().grid().lines().get(piece.line()).name();
-    StringBuilder text =
-        new StringBuilder(kind.spelling() + " " + Words.asName(line) + " at " + place);
-    Optional<String> part =
-        like.filter(use -> use.kind() == kind)
-            .flatMap(use -> use.part().map(given -> given.value()))
-            .or(() -> withPart ? partFor(kind) : Optional.empty());
-    part.ifPresent(name -> clause(text, ClauseWord.PART, Words.asName(name)));
-    like.ifPresent(use -> clauses(text, use, kind, piece));
-    String title = "Add " + kind.spelling() + " " + line + " at " + placeWords;
+    String text = statement(kind, piece, Words.asName(place), like);
+    String title = "Add " + kind.spelling() + " " + line(piece.line()) + " at " + place;
     return like.map(AnchorUse::origin)
         .filter(origin -> edits.standsIn(facts.wall(), origin))
         .or(() -> edits.lastAnchor(facts.wall()))
-        .flatMap(origin -> edits.addAfter(origin, text.toString()))
+        .flatMap(origin -> edits.addAfter(origin, text))
         .map(edit -> new Fix(title, List.of(edit)));
+  }
+
+  private String line(int line) {
+    return facts.wall().grid().lines().get(line).name();
+  }
+
+  private String statement(
+      AnchorUse.Kind kind, VerticalPiece piece, String places, Optional<AnchorUse> like) {
+    StringBuilder text = new StringBuilder(kind.spelling());
+    text.append(' ').append(Words.asName(line(piece.line()))).append(" at ").append(places);
+    like.filter(use -> use.kind() == kind)
+        .filter(use -> new StatementEdits(facts.text()).has(use.origin(), ClauseWord.PART))
+        .flatMap(use -> use.part().map(given -> given.value()))
+        .or(() -> partFor(kind))
+        .ifPresent(name -> clause(text, ClauseWord.PART, Words.asName(name)));
+    like.ifPresent(use -> clauses(text, use, kind, piece));
+    return text.toString();
   }
 
   private void clauses(

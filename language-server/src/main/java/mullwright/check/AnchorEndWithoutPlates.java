@@ -25,7 +25,10 @@ public final class AnchorEndWithoutPlates implements AnchorRule {
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
     Optional<Members.Fixing> bolted = it.use().bolted();
-    if (!oneSided(it, facts) || bolted.isEmpty() || it.use().spread().isPresent()) {
+    if (!oneSided(it, facts)
+        || bolted.isEmpty()
+        || it.use().spread().isPresent()
+        || !facts.readWhole()) {
       return;
     }
     VerticalPiece piece = facts.layout().verticals().get(it.vertical());

@@ -6,7 +6,7 @@ import mullwright.analysis.wall.LengthHold;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
-import mullwright.model.Grid;
+import mullwright.model.AnchorUse;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Quantity;
 import mullwright.quantity.Rational;
@@ -40,23 +40,16 @@ public final class AnchorLocked implements MemberRule {
             .piece(it.name())
             .what(
                 deadLoads.size()
-                    + " dead-load anchors lock it, 1 is the most: "
+                    + " dead-load anchors lock it, at "
+                    + Words.list(deadLoads.stream().map(a -> Words.place(a, facts)).toList())
+                    + "; 1 is the most: "
                     + say.length(highest.y().minus(lowest.y()))
-                    + " between the "
-                    + Words.list(deadLoads.stream().map(PlacedAnchor::name).toList())
-                    + " cannot grow with heat.")
+                    + " of it cannot grow with heat.")
             .mend("Make all but one wind-load anchors, or splice it between them.")
             .measured(count("dead-load anchors on the length", deadLoads.size(), "counted"))
             .limit(count("dead-load anchors at most", 1, "one, for the length to grow from it"))
             .related(lowest.use().origin(), "holds the weight too");
-    List<Grid.Floor> floors =
-        others.stream()
-            .flatMap(anchor -> anchor.use().floor().stream())
-            .map(floor -> facts.wall().grid().floors().get(floor))
-            .toList();
-    if (floors.size() == others.size()) {
-      new AnchorEdits(facts).turnToWindLoad(it, floors).ifPresent(draft::fix);
-    }
+    new AnchorEdits(facts).turn(it, others, AnchorUse.Kind.WIND_LOAD).ifPresent(draft::fix);
   }
 
   private static Derivation count(String name, long count, String formula) {

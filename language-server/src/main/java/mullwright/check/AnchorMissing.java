@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.wall.EndHold;
 import mullwright.analysis.wall.FloorCrossing;
@@ -33,18 +34,37 @@ public final class AnchorMissing implements MemberRule {
   public void check(VerticalPiece it, WallFacts facts, Findings found) {
     // a length that hangs from nothing is told of by splice-unsupported, one mistake once
     if (!LengthHold.of(facts.analysis(), it).unsupported()) {
-      for (FloorCrossing crossing : FloorCrossing.of(facts.analysis(), it)) {
-        if (crossing.anchors().isEmpty()) {
+      for (FloorCrossing crossing : bare(it, facts)) {
+        if (facts.readWhole()) {
           floorWithoutAnchor(crossing, facts, found);
         }
       }
     }
     VerticalRun run = facts.analysis().runOf(it);
     for (EndHold end : EndHold.of(run)) {
-      if (end.piece().equals(it) && end.free() && MovingLengths.of(run).isEmpty()) {
+      if (end.piece().equals(it)
+          && end.free()
+          && noFloorBeyond(end, facts)
+          && MovingLengths.of(run).isEmpty()
+          && facts.readWhole()) {
         freeEnd(end, facts, found);
       }
     }
+  }
+
+  private static List<FloorCrossing> bare(VerticalPiece piece, WallFacts facts) {
+    return FloorCrossing.of(facts.analysis(), piece).stream()
+        .filter(crossing -> crossing.anchors().isEmpty())
+        .toList();
+  }
+
+  // an anchor at a floor it passes without one would hold the end too
+  private static boolean noFloorBeyond(EndHold end, WallFacts facts) {
+    double support = end.support().y();
+    return facts.analysis().runOf(end.piece()).pieces().stream()
+        .flatMap(piece -> bare(piece, facts).stream())
+        .mapToDouble(crossing -> crossing.floor().elevation().value().toMetres())
+        .noneMatch(y -> end.lower() ? y < support : y > support);
   }
 
   private static void floorWithoutAnchor(FloorCrossing crossing, WallFacts facts, Findings found) {
@@ -79,6 +99,7 @@ public final class AnchorMissing implements MemberRule {
 
   private static void freeEnd(EndHold end, WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
+    String line = facts.wall().grid().lines().get(end.piece().line()).name();
     Optional<Grid.Row> row = rowAt(end, facts);
     Findings.Draft draft =
         found
@@ -90,7 +111,7 @@ public final class AnchorMissing implements MemberRule {
                     + " end: it stands "
                     + say.length(end.overhang())
                     + " beyond the "
-                    + end.support().name()
+                    + Words.onLine(end.support().name(), line)
                     + ", more than a quarter of the next span, "
                     + say.length(EndHold.GREATEST_SHARE * end.span())
                     + ".")

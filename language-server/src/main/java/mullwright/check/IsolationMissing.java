@@ -28,7 +28,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
     for (PartContact contact : PartContact.of(facts.layout(), it)) {
-      if (wrong(contact)) {
+      if (wrong(contact) && facts.readWhole()) {
         tell(contact, it.use().origin(), it.name(), facts, found);
       }
     }
@@ -41,7 +41,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
           .ifPresent(
               piece ->
                   PartContact.of(facts.layout(), reinforce, piece)
-                      .filter(IsolationMissing::wrong)
+                      .filter(contact -> wrong(contact) && facts.readWhole())
                       .ifPresent(
                           contact ->
                               tell(
@@ -85,11 +85,11 @@ public final class IsolationMissing implements AnchorRule, WallRule {
                     + contact.profileMetal().value()
                     + " of "
                     + contact.profile()
-                    + " with nothing between: "
+                    + (otherMetal ? ": " : " with nothing between: ")
                     + result.rule().words()
-                    + " ("
+                    + "; source: "
                     + result.rule().source()
-                    + ").")
+                    + ".")
             .mend(
                 otherMetal
                     ? "Take another metal: galvanized, or 300-series stainless steel."

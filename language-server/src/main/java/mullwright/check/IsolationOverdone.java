@@ -44,17 +44,16 @@ public final class IsolationOverdone implements AnchorRule {
             .at(it.use().origin())
             .piece(it.name())
             .what(
-                Words.sentence(
-                    it.use().isolation().orElseThrow().value()
-                        + " lies between "
-                        + contact.metal().value()
-                        + " and "
-                        + contact.profileMetal().value()
-                        + ", which need nothing: "
-                        + result.rule().words()
-                        + " ("
-                        + result.rule().source()
-                        + ")"))
+                Words.quoted(it.use().isolation().orElseThrow().value())
+                    + " lies between "
+                    + contact.metal().value()
+                    + " and "
+                    + contact.profileMetal().value()
+                    + ", and nothing need: "
+                    + result.rule().words()
+                    + "; source: "
+                    + result.rule().source()
+                    + ".")
             .mend("Leave it out, unless it is there for another reason.")
             .related(contact.metal().origin(), "its metal");
     Optional<Fix.Edit> edit =

@@ -36,10 +36,7 @@ public final class PieceImpossible implements WallRule {
     return switch (piece.reason()) {
       case NO_LENGTH ->
           "Nothing is left of it between its neighbours"
-              + piece
-                  .length()
-                  .map(length -> ": its length comes to " + say.length(length))
-                  .orElse("")
+              + piece.length().map(length -> ": it comes to " + say.length(length)).orElse("")
               + ".";
       case NO_VERTICAL -> "No vertical stands at one of its ends.";
       case NO_HORIZONTAL -> "It ends where no horizontal is, with frame beyond.";

@@ -21,4 +21,14 @@ public interface Rule {
         .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
         .toLowerCase(Locale.ROOT);
   }
+
+  /** One sentence: what it finds, from its page. */
+  default String summary() {
+    return page().summary();
+  }
+
+  /** The page that explains it. */
+  default RulePage page() {
+    return RulePage.of(name());
+  }
 }

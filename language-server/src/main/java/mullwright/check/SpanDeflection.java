@@ -1,8 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
-import java.util.List;
-import mullwright.analysis.wall.RunSupport;
+import java.util.stream.Collectors;
 import mullwright.analysis.wall.SpanLimit;
 import mullwright.analysis.wall.VerticalRun;
 import mullwright.derivation.Derivation;
@@ -18,6 +17,8 @@ import mullwright.quantity.Length;
  */
 @AutoService(Rule.class)
 public final class SpanDeflection implements WallRule {
+  private static final String METHOD = "direct stiffness, splices as hinges (closed form)";
+
   @Override
   public About about() {
     return About.of(Group.SPAN, Severity.ERROR);
@@ -39,23 +40,15 @@ public final class SpanDeflection implements WallRule {
     var span = limit.of();
     VerticalPiece piece = span.run().pieceAt(span.sag().at());
     Measures say = Measures.of(facts);
-    String reach = say.length(span.length());
     found
         .at(piece.origin())
         .piece(piece.name())
         .what(
-            (span.overhang()
-                    ? "Its end, "
-                        + reach
-                        + " beyond the "
-                        + near(span.run(), span.from(), span.to())
-                    : "The span of "
-                        + reach
-                        + " from the "
-                        + near(span.run(), span.from(), span.from())
-                        + " to the "
-                        + near(span.run(), span.to(), span.to()))
-                + ", bends "
+            (span.overhang() ? "The end beyond " : "The span ")
+                + supports(span, facts)
+                + " ("
+                + say.length(span.length())
+                + ") bends "
                 + say.length(span.deflection())
                 + " under "
                 + span.response().name()
@@ -70,23 +63,21 @@ public final class SpanDeflection implements WallRule {
                 "deflection",
                 Length.nearest(span.deflection()),
                 "greatest distance from the line between the supports",
-                "direct stiffness, splices as hinges (closed form)",
+                METHOD,
                 Derivation.computed(
                     "height of the greatest deflection",
                     span.sag().at(),
                     Kind.LENGTH,
                     "where it bends most",
-                    "direct stiffness, splices as hinges (closed form)")))
+                    METHOD)))
         .limit(limit.explain());
   }
 
-  // the support at one end of the span, whichever of the two heights it is at
-  private static String near(VerticalRun run, double one, double other) {
-    List<RunSupport> supports = run.supports();
-    return supports.stream()
-        .filter(support -> support.y() == one || support.y() == other)
-        .map(RunSupport::name)
-        .findFirst()
-        .orElse("support");
+  // L1 to L2; an overhang has one support only
+  private static String supports(mullwright.analysis.wall.SpanDeflection span, WallFacts facts) {
+    return span.run().supports().stream()
+        .filter(support -> support.y() == span.from() || support.y() == span.to())
+        .map(support -> Words.place(support, facts))
+        .collect(Collectors.joining(" to "));
   }
 }

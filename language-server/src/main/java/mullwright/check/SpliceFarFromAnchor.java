@@ -31,6 +31,7 @@ public final class SpliceFarFromAnchor implements SpliceRule {
 
   private static void tell(SpliceJoint it, JointPlace place, WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
+    String line = facts.wall().grid().lines().get(it.line()).name();
     Findings.Draft draft =
         found
             .at(it.splice().origin())
@@ -39,7 +40,7 @@ public final class SpliceFarFromAnchor implements SpliceRule {
                 "It stands "
                     + say.length(place.distance())
                     + " from the "
-                    + place.nearest().name()
+                    + Words.onLine(place.nearest().name(), line)
                     + ", "
                     + Measures.share(place.share())
                     + " of the "
@@ -53,7 +54,10 @@ public final class SpliceFarFromAnchor implements SpliceRule {
                     + " ("
                     + say.length(place.band().far())
                     + ").")
-            .mend("Move it to about " + say.length(place.band().best()) + " from the anchor.")
+            .mend(
+                "Move it to about "
+                    + say.length(say.round(Length.nearest(place.band().best())))
+                    + " from the anchor.")
             .measured(place.measured())
             .limit(place.limit());
     better(it, place, facts, say).ifPresent(draft::fix);

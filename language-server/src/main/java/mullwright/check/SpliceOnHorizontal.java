@@ -1,11 +1,12 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.wall.JointObstacle;
 import mullwright.derivation.Derivation;
 import mullwright.layout.SpliceJoint;
-import mullwright.model.Part;
 import mullwright.quantity.Length;
 
 /**
@@ -23,19 +24,28 @@ public final class SpliceOnHorizontal implements SpliceRule {
 
   @Override
   public void check(SpliceJoint it, WallFacts facts, Findings found) {
+    List<JointObstacle> obstacles = JointObstacle.of(facts.analysis(), it);
     Length gap = it.splice().gap().value().half();
-    Optional<Part.Sleeve> sleeve = JointObstacle.sleeve(facts.layout(), it);
-    for (JointObstacle obstacle : JointObstacle.of(facts.analysis(), it)) {
-      if (obstacle.clearance(it, gap).signum() < 0) {
-        tell(it, obstacle, "the joint", gap, facts, found);
-      } else if (sleeve.isPresent()) {
-        Length half = sleeve.get().length().value().half();
-        if (obstacle.clearance(it, half).signum() < 0) {
-          tell(it, obstacle, "the sleeve " + sleeve.get().name(), half, facts, found)
-              .severity(Severity.WARNING);
-        }
-      }
+    Optional<JointObstacle> worst = worst(obstacles, it, gap);
+    if (worst.isPresent()) {
+      tell(it, worst.get(), "the joint", gap, facts, found);
+      return;
     }
+    JointObstacle.sleeve(facts.layout(), it)
+        .ifPresent(
+            sleeve -> {
+              Length half = sleeve.length().value().half();
+              worst(obstacles, it, half)
+                  .map(o -> tell(it, o, "the sleeve " + sleeve.name(), half, facts, found))
+                  .ifPresent(draft -> draft.severity(Severity.WARNING));
+            });
+  }
+
+  private static Optional<JointObstacle> worst(
+      List<JointObstacle> obstacles, SpliceJoint joint, Length half) {
+    return obstacles.stream()
+        .filter(obstacle -> obstacle.clearance(joint, half).signum() < 0)
+        .min(Comparator.comparing(obstacle -> obstacle.clearance(joint, half)));
   }
 
   private static Findings.Draft tell(

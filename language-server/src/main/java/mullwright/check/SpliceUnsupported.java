@@ -2,12 +2,13 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.wall.FloorCrossing;
 import mullwright.analysis.wall.LengthHold;
 import mullwright.analysis.wall.MovingLengths;
 import mullwright.derivation.Derivation;
-import mullwright.layout.SpliceJoint;
+import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
 import mullwright.model.AnchorUse;
 import mullwright.quantity.Kind;
@@ -32,13 +33,15 @@ public final class SpliceUnsupported implements MemberRule {
   public void check(VerticalPiece it, WallFacts facts, Findings found) {
     LengthHold hold = LengthHold.of(facts.analysis(), it);
     if (hold.unsupported()) {
-      hangsFromNothing(it, facts, found);
+      if (facts.readWhole()) {
+        hangsFromNothing(it, facts, found);
+      }
       return;
     }
     for (MovingLengths moving : MovingLengths.of(facts.analysis().runOf(it))) {
       boolean told = moving.pieces().stream().anyMatch(p -> hangsFromNothing(p, facts));
-      if (!told && moving.pieces().indexOf(it) == 0) {
-        moves(moving, found);
+      if (!told && moving.pieces().indexOf(it) == 0 && facts.readWhole()) {
+        moves(moving, facts, found);
       }
     }
   }
@@ -61,9 +64,19 @@ public final class SpliceUnsupported implements MemberRule {
             .mend(mend)
             .measured(count("dead-load anchors on the length", 0, "anchors of the wall"))
             .limit(count("dead-load anchors needed", 1, "statics; common practice"));
-    floor
-        .flatMap(f -> new AnchorEdits(facts).add(AnchorUse.Kind.DEAD_LOAD, it, f.floor()))
-        .ifPresent(draft::fix);
+    floor.flatMap(f -> hangFrom(f, facts)).ifPresent(draft::fix);
+  }
+
+  private static Optional<Fix> hangFrom(FloorCrossing crossing, WallFacts facts) {
+    AnchorEdits edits = new AnchorEdits(facts);
+    List<PlacedAnchor> windLoads =
+        crossing.anchors().stream()
+            .filter(anchor -> anchor.use().kind() == AnchorUse.Kind.WIND_LOAD)
+            .limit(1)
+            .toList();
+    return windLoads.isEmpty()
+        ? edits.add(AnchorUse.Kind.DEAD_LOAD, crossing.piece(), crossing.floor())
+        : edits.turn(crossing.piece(), windLoads, AnchorUse.Kind.DEAD_LOAD);
   }
 
   // rather where it has a wind-load anchor to turn, or where its neighbours hang
@@ -80,21 +93,31 @@ public final class SpliceUnsupported implements MemberRule {
         .anyMatch(use -> use.floor().filter(f -> f == crossing.floor().index()).isPresent());
   }
 
-  private static void moves(MovingLengths moving, Findings found) {
-    String by = moving.heldBy().isEmpty() ? "nothing" : "only the " + Words.list(moving.heldBy());
+  private static void moves(MovingLengths moving, WallFacts facts, Findings found) {
+    int line = moving.pieces().get(0).line();
+    String name = facts.wall().grid().lines().get(line).name();
+    List<String> held =
+        moving.heldBy().stream().map(support -> "the " + Words.onLine(support, name)).toList();
+    String by =
+        held.isEmpty()
+            ? "nothing holds"
+            : "only " + Words.list(held) + (held.size() == 1 ? " holds" : " hold");
     String way =
         switch (moving.motion()) {
           case DRIFTS -> "It can drift in and out: ";
           case SWINGS -> "It can swing in and out: ";
           case FOLDS ->
               "It can fold at the "
-                  + Words.list(moving.looseJoints().stream().map(SpliceJoint::name).toList())
+                  + Words.list(
+                      moving.looseJoints().stream()
+                          .map(joint -> Words.onLine(joint.name(), name))
+                          .toList())
                   + ": ";
         };
     found
         .at(moving.pieces().get(0).origin())
         .piece(Words.list(moving.pieces().stream().map(VerticalPiece::name).toList()))
-        .what(way + by + " holds it sideways.")
+        .what(way + by + " it sideways.")
         .mend("Hold it at one more place: a clip at its free end, or an anchor at a floor.")
         .measured(
             count("lateral supports", moving.heldBy().size(), "supports of the moving lengths"))

@@ -55,6 +55,18 @@ record StatementEdits(TextFacts facts) {
     return Optional.of(replace(statement, new TextRange(start, range.end()), ""));
   }
 
+  /** Puts another keyword in the place of a statement's. */
+  Optional<Fix.Edit> keyword(Origin statement, String keyword) {
+    return facts
+        .statementAt(statement)
+        .map(found -> replace(statement, found.keyword().range(), keyword));
+  }
+
+  /** True if a statement has that clause. */
+  boolean has(Origin statement, ClauseWord word) {
+    return facts.statementAt(statement).flatMap(found -> found.clause(word)).isPresent();
+  }
+
   /** Puts another clause in the place of one, or adds it. */
   Optional<Fix.Edit> setClause(Origin statement, ClauseWord word, String clause) {
     Optional<Clause> old = facts.statementAt(statement).flatMap(found -> found.clause(word));

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import mullwright.model.NearNames;
+import mullwright.analysis.wall.RunSupport;
+import mullwright.layout.PlacedAnchor;
+import mullwright.model.AnchorUse;
 import mullwright.syntax.ClauseWord;
 
 /** Small words that sentences of findings are put together from. */
@@ -89,6 +92,29 @@ final class Words {
     String begun = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     char end = begun.charAt(begun.length() - 1);
     return end == '.' || end == '?' ? begun : begun + ".";
+  }
+
+  /** Where a support is: the floor or row its text names, or what it is. */
+  static String place(RunSupport support, WallFacts facts) {
+    if (support.anchor() < 0) {
+      return support.name();
+    }
+    return place(facts.layout().anchors().get(support.anchor()), facts);
+  }
+
+  /** Where an anchor is: the floor or row its text names, or what it is. */
+  static String place(PlacedAnchor anchor, WallFacts facts) {
+    AnchorUse use = anchor.use();
+    return use.floor()
+        .filter(floor -> use.kind() != AnchorUse.Kind.CLIP)
+        .map(floor -> facts.wall().grid().floors().get(floor).name())
+        .or(() -> use.place().base())
+        .orElse(anchor.name());
+  }
+
+  /** The name of something on a line, where the line was named already. */
+  static String onLine(String name, String line) {
+    return name.replace(" of vertical " + line + " ", " ");
   }
 
   /** A name as it must be written: in quotes where it could not stand without. */

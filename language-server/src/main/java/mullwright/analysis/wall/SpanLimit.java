@@ -14,7 +14,11 @@ import mullwright.quantity.Rational;
 
 /**
  * How far a span of a wall may bend under wind: the default limit, or the project's where that is
- * stricter. An end beyond the last support counts with twice its length.
+ * stricter.
+ *
+ * <p>An end beyond the last support counts with twice its length. An end no longer than {@link
+ * EndHold#GREATEST_SHARE} of the next span is no cantilever: it turns with that span, whose own
+ * limit holds it.
  *
  * @param of the span
  * @param limit the limit, with the rule that governs
@@ -39,7 +43,14 @@ public record SpanLimit(SpanDeflection of, DeflectionLimit limit, Optional<Given
 
   /** True if the span bends further. */
   public boolean passed() {
-    return limit.utilisation(of.deflection()) > 1;
+    return limit.utilisation(of.deflection()) > 1 && !shortEnd();
+  }
+
+  private boolean shortEnd() {
+    return of.overhang()
+        && EndHold.of(of.run()).stream()
+            .anyMatch(
+                end -> !end.free() && end.support().y() == (end.lower() ? of.to() : of.from()));
   }
 
   /** The rule in short: {@code span ÷ 175}, {@code span ÷ 240 by the project}. */
