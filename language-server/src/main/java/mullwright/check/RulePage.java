@@ -51,7 +51,12 @@ public record RulePage(String rule, String text) {
 
   /** One sentence: what the rule finds. */
   public String summary() {
-    return text.split("\n\n", 2)[0].replace('\n', ' ').strip();
+    for (String paragraph : text.split("\n\n")) {
+      if (!paragraph.startsWith("#")) {
+        return paragraph.replace('\n', ' ').strip();
+      }
+    }
+    return "";
   }
 
   /** The headings it has, in order. */
