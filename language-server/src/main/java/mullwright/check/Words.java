@@ -4,10 +4,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import mullwright.model.NearNames;
 import mullwright.analysis.wall.RunSupport;
 import mullwright.layout.PlacedAnchor;
 import mullwright.model.AnchorUse;
+import mullwright.model.NearNames;
 import mullwright.syntax.ClauseWord;
 
 /** Small words that sentences of findings are put together from. */

@@ -17,6 +17,7 @@ import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentDiagnosticParams;
 import org.eclipse.lsp4j.RelatedFullDocumentDiagnosticReport;
 import org.eclipse.lsp4j.RelatedUnchangedDocumentDiagnosticReport;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 
 /**
  * Hands out the diagnostics of a document to a client that fetches them itself.
@@ -37,12 +38,17 @@ public final class DiagnosticFeature implements Feature {
   @Override
   public List<Route<?>> routes() {
     return List.of(
-        Route.ofDocument(
+        new Route<>(
             "textDocument/diagnostic",
             DocumentDiagnosticParams.class,
-            DocumentDiagnosticParams::getTextDocument,
-            (parameters, document, desk) ->
-                report(document, parameters.getPreviousResultId(), desk)));
+            (parameters, desk) -> {
+              TextDocumentIdentifier which =
+                  Route.needed(parameters.getTextDocument(), "textDocument");
+              // the protocol has no null here: in a document nobody knows nothing is found
+              return desk.document(Route.needed(which.getUri(), "uri"))
+                  .map(document -> report(document, parameters.getPreviousResultId(), desk))
+                  .orElseGet(() -> new RelatedFullDocumentDiagnosticReport(List.of()));
+            }));
   }
 
   @Override
