@@ -141,8 +141,12 @@ record LineContext(
     int from = 1;
     for (int i = 1; i < statement.size(); i++) {
       if (statement.get(i).kind() == TokenKind.CLAUSE) {
-        Optional<ClauseWord> word = clause(word(statement.get(i), text));
-        if (word.isPresent()) {
+        String spelled = word(statement.get(i), text);
+        Optional<ClauseWord> word = clause(spelled);
+        boolean second = from == i && last != null && last.spelling().endsWith(" " + spelled);
+        if (second) {
+          from = i + 1;
+        } else if (word.isPresent()) {
           last = word.get();
           given.add(last);
           from = i + 1;

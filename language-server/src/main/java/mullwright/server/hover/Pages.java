@@ -7,6 +7,7 @@ import java.util.Optional;
 import mullwright.layout.PieceRef;
 import mullwright.model.Origin;
 import mullwright.model.Reference;
+import mullwright.model.Role;
 import mullwright.model.Symbol;
 import mullwright.server.Document;
 import mullwright.syntax.ClauseWord;
@@ -62,8 +63,8 @@ public final class Pages {
     if (leaf instanceof Leaf.ClauseHead head) {
       return Optional.of(clause(head.clause().word()));
     }
-    if (leaf instanceof Leaf.Name) {
-      return named();
+    if (leaf instanceof Leaf.Name name) {
+      return named().or(() -> role(name)).or(this::around);
     }
     if (leaf instanceof Leaf.Value value) {
       return literal(value.literal());
@@ -83,6 +84,35 @@ public final class Pages {
                   case VERIFY -> "A dimension to be taken in the field; blocks a release.";
                   case HOLD -> "Not to be released.";
                 }));
+  }
+
+  /** A role names the profile that plays it in the wall's system. */
+  private Optional<Page> role(Leaf.Name name) {
+    boolean as = cursor.clause().filter(clause -> clause.word() == ClauseWord.AS).isPresent();
+    for (Role role : Role.values()) {
+      if (as && role.spelling().equals(name.word().text())) {
+        Page page = new Page("role " + role.spelling());
+        for (WallDetails wall : reading().map(Reading::details).orElse(List.of())) {
+          wall.layout()
+              .wall()
+              .system()
+              .map(system -> system.profiles().get(role))
+              .ifPresent(
+                  profile -> page.fact("in wall " + wall.layout().wall().name(), profile.value()));
+        }
+        return Optional.of(page);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A word that stands for nothing by itself: what it is a part of. */
+  private Optional<Page> around() {
+    return cursor
+        .clause()
+        .filter(clause -> clause.word() != ClauseWord.LOADS)
+        .map(clause -> clause(clause.word()))
+        .or(() -> cursor.statement().flatMap(this::statement));
   }
 
   /** What the names under the cursor stand for. */
@@ -152,6 +182,11 @@ public final class Pages {
     if (statement.kind() == StatementKind.PROPERTY) {
       return Words.property(cursor, statement).or(() -> Optional.of(page.line("A property.")));
     }
+    if (statement.kind() == StatementKind.CATALOG_PART) {
+      return Optional.of(
+          new PartPages(document, cursor.segment())
+              .page(statement, reading().orElseThrow().model().catalog()));
+    }
     page.line(sentence(statement.kind().meaning()));
     statement.documentation().ifPresent(page::line);
     if (statement.block().isEmpty()) {
@@ -166,8 +201,10 @@ public final class Pages {
       List<PieceRef> pieces = new ArrayList<>(wall.index().madeBy(origin));
       if (!pieces.isEmpty()) {
         new Pieces(wall, numbers).tell(pieces, page);
+        Loads.tell(pieces, reading().orElseThrow(), wall.layout(), numbers, page);
       }
     }
+    reading().ifPresent(reading -> new SymbolPages(reading, numbers).made(origin, page));
   }
 
   private static Page clause(ClauseWord word) {

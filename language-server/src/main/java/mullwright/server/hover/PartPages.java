@@ -16,6 +16,7 @@ import mullwright.syntax.Argument;
 import mullwright.syntax.Argument.Phrase;
 import mullwright.syntax.Expression;
 import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
 import mullwright.syntax.TextRange;
 
 /** The page of a part of a catalog: its properties as stated, and the defaults it leans on. */
@@ -71,24 +72,42 @@ final class PartPages {
 
   /** The property's phrases as written, each value also in the other system. */
   String value(Statement property) {
+    boolean lengths = takesLengths(property);
     List<String> phrases = new ArrayList<>();
     for (Argument argument : property.arguments()) {
       if (argument instanceof Phrase phrase) {
         List<String> parts = new ArrayList<>();
         for (Phrase.Part part : phrase.parts()) {
-          parts.add(part(part));
+          parts.add(part(part, lengths));
         }
         phrases.add(String.join(" ", parts));
-      } else {
+      } else if (argument instanceof Argument.Value value) {
+        phrases.add(part(new Phrase.Part.Measured(value.expression()), lengths));
+      } else if (!(argument instanceof Argument.Name)) {
         phrases.add(text(argument.range()));
       }
     }
     return phrases.isEmpty() ? "yes" : String.join(", ", phrases);
   }
 
-  private String part(Phrase.Part part) {
+  /** Whether a bare number of that property is a length; where none is asked for it is a count. */
+  private static boolean takesLengths(Statement property) {
+    if (property.kind() == StatementKind.LET) {
+      return true;
+    }
+    for (PartKind kind : PartKind.values()) {
+      Optional<PartSchema.Property> known = PartSchema.of(kind).find(property.keyword().text());
+      if (known.filter(taken -> taken.pattern().contains("LENGTH")).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private String part(Phrase.Part part, boolean lengths) {
     if (part instanceof Phrase.Part.Measured measured
-        && measured.expression() instanceof Expression.Literal literal) {
+        && measured.expression() instanceof Expression.Literal literal
+        && (lengths || literal.unit() != null || literal.hasMarks())) {
       String unit = literal.unit() == null ? "" : literal.unit().text();
       return numbers
           .literal(literal.number(), unit)

@@ -23,6 +23,7 @@ import mullwright.workspace.WallDetails;
 final class Pieces {
   private static final int NAMED = 4;
   private static final int GROUPS = 12;
+  private static final int WORKING_LINES = 28;
 
   private final WallDetails wall;
   private final WallLayout layout;
@@ -90,6 +91,10 @@ final class Pieces {
     lines.add(group.names.get(0) + ":");
     for (Derivation number : group.working) {
       lines.addAll(DerivationText.allLines(number, numbers.first()));
+    }
+    if (lines.size() > WORKING_LINES) {
+      lines.subList(WORKING_LINES, lines.size()).clear();
+      lines.add("…");
     }
     return lines;
   }

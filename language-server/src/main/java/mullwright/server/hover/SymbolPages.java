@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import mullwright.layout.Cell;
+import mullwright.layout.GlassSizes;
 import mullwright.layout.PieceRef;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
@@ -13,6 +15,8 @@ import mullwright.model.Origin;
 import mullwright.model.Symbol;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
+import mullwright.quantity.Quantity;
+import mullwright.quantity.Rational;
 import mullwright.workspace.Reading;
 import mullwright.workspace.WallDetails;
 
@@ -46,6 +50,31 @@ final class SymbolPages {
                 });
   }
 
+  /** Adds what lines and floors a statement of the grid made, each with its place. */
+  void made(Origin statement, Page page) {
+    for (WallDetails wall : reading.details()) {
+      Grid grid = wall.layout().wall().grid();
+      Length last = null;
+      for (Grid.Line line : grid.lines()) {
+        if (isMadeBy(statement, line.origin())) {
+          String step = last == null ? "" : ", " + numbers.of(line.x().minus(last)) + " on";
+          page.fact("line " + line.name(), numbers.of(line.x()) + step);
+          last = line.x();
+        }
+      }
+      for (Grid.Floor floor : grid.floors()) {
+        if (isMadeBy(statement, floor.origin())) {
+          page.fact("floor " + floor.name(), numbers.of(floor.elevation()));
+        }
+      }
+      for (Grid.Row row : grid.rows()) {
+        if (isMadeBy(statement, row.origin())) {
+          page.fact("row " + row.name(), height(row));
+        }
+      }
+    }
+  }
+
   private Optional<WallDetails> wall(String name) {
     return reading.details().stream()
         .filter(wall -> wall.layout().wall().name().equals(name))
@@ -64,10 +93,30 @@ final class SymbolPages {
     page.fact("floors", String.valueOf(grid.floors().size()));
     page.fact("lengths of vertical", String.valueOf(layout.verticals().size()));
     page.fact("horizontals", String.valueOf(layout.horizontals().size()));
-    long lites = layout.cells().stream().filter(cell -> cell.use().isPresent()).count();
-    page.fact("lites", String.valueOf(lites));
+    lites(layout, page);
     page.fact("anchors and clips", String.valueOf(layout.anchors().size()));
     return page;
+  }
+
+  private void lites(WallLayout layout, Page page) {
+    int lites = 0;
+    Rational area = Rational.ZERO;
+    Rational mass = Rational.ZERO;
+    for (Cell cell : layout.cells()) {
+      if (cell.use().isPresent() && cell.opening().isEmpty()) {
+        GlassSizes sizes = GlassSizes.of(cell, numbers.first());
+        lites++;
+        area = area.plus(sizes.area().si());
+        mass = mass.plus(sizes.mass().map(Quantity::si).orElse(Rational.ZERO));
+      }
+    }
+    page.fact(
+        "lites",
+        lites
+            + ", "
+            + numbers.of(new Quantity(area, Kind.AREA.dimension()), Kind.AREA)
+            + ", "
+            + numbers.of(new Quantity(mass, Kind.MASS.dimension()), Kind.MASS));
   }
 
   private Optional<Page> line(Symbol symbol, WallDetails wall) {
@@ -128,7 +177,9 @@ final class SymbolPages {
     List<Grid.Row> rows = new ArrayList<>();
     for (Grid.Row row : grid.rows()) {
       boolean same = row.base().equals(base) || row.name().equals(symbol.name());
-      if (same && isMadeBy(row.origin(), symbol.definition())) {
+      if (same
+          && (isMadeBy(row.origin(), symbol.definition())
+              || isMadeBy(symbol.definition(), row.origin()))) {
         rows.add(row);
       }
     }
@@ -146,12 +197,12 @@ final class SymbolPages {
     return Optional.of(page);
   }
 
-  /** The definition is the name, the origin of a row its statement. */
-  private static boolean isMadeBy(Origin statement, Origin name) {
-    return statement.file().equals(name.file())
-        && statement.segment() == name.segment()
-        && statement.range().start() <= name.range().start()
-        && name.range().end() <= statement.range().end();
+  /** Whether a place is, or lies within, a statement. */
+  private static boolean isMadeBy(Origin statement, Origin place) {
+    return statement.file().equals(place.file())
+        && statement.segment() == place.segment()
+        && statement.range().start() <= place.range().start()
+        && place.range().end() <= statement.range().end();
   }
 
   private String height(Grid.Row row) {
@@ -212,7 +263,7 @@ final class SymbolPages {
             });
   }
 
-  private static Kind kind(mullwright.quantity.Quantity quantity) {
+  private static Kind kind(Quantity quantity) {
     return Kind.of(quantity.dimension()).orElse(Kind.RATIO);
   }
 

@@ -1,0 +1,96 @@
+package mullwright.server;
+
+import static mullwright.server.Conversation.await;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is offered where, by what stands before the cursor. */
+class CompletionTest extends WallTalk {
+  /** A block, a line typed into it as far as the cursor, what must be offered, what must not. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "grid    | `ro`                            | row, floor, lines        | vertical, dead-load",
+        "grid    | `row x at 3'-0\" above `| L1, L2, rail             | A, angle-s",
+        "grid    | `floor L3 at 26'-0\" `| slab, edge, note         | at, gap",
+        "grid    | `opening `| door, louvre             | A, V1",
+        "grid    | `floor L3 at 7800 `| mm, m                    | psf",
+        "members | ``                              | vertical, splice         | row, vision",
+        "members | `vertical `| all, A, B, C             | L1, rail",
+        "members | `horizontal `| all, sill, rail          | A",
+        "members | `vertical B as `| jamb, mullion-s          | angle-s, V1",
+        "members | `splice B at 2'-0\" above L2 `| gap, sleeve, hold        | at, part",
+        "anchors | `dead-load A at L2 part `| angle-s                  | clip-s, V1, mullion-s",
+        "anchors | `clip A at sill part `| clip-s                   | angle-s",
+        "anchors | `dead-load A at L2 bolted 2 x `| bolt-s                   | angle-s",
+        "anchors | `dead-load A at L2 isolated by `| paint                    | bolt-s",
+        "anchors | `dead-load A at `| L1, L2, rail             | A, paint",
+        "lites   | `vision `| V1                       | angle-s, A",
+        "lites   | `vision V1 bays `| A, B, C                  | rail, L2",
+        "lites   | `vision V1 rows sill.. `| rail, head               | A",
+      })
+  void offers(String block, String line, String wanted, String unwanted) {
+    List<String> offered = at(block, line);
+    assertThat(offered).contains(wanted.split(", "));
+    assertThat(offered).doesNotContain(unwanted.split(", "));
+  }
+
+  /** Types a line at the top of a block and asks at its end. */
+  private List<String> at(String block, String line) {
+    int below = lineOf(WALL.text(), "  " + block + " {") + 1;
+    Position start = new Position(below, 0);
+    talk.change(address, new Range(start, start), "    " + line + "\n");
+    return await(
+            text.completion(new CompletionParams(which, new Position(below, 4 + line.length()))))
+        .getLeft()
+        .stream()
+        .map(CompletionItem::getLabel)
+        .toList();
+  }
+
+  @Test
+  void offersThePropertiesOfAPart() {
+    String catalog = Conversation.address(folder.resolve(SmallCatalog.PATH));
+    talk.open(catalog, SmallCatalog.TEXT);
+    int line = lineOf(SmallCatalog.TEXT, "bolt-line");
+    Position start = new Position(line, 0);
+    talk.change(catalog, new Range(start, start), "    ca\n");
+    List<CompletionItem> items =
+        await(
+                text.completion(
+                    new CompletionParams(
+                        new org.eclipse.lsp4j.TextDocumentIdentifier(catalog),
+                        new Position(line, 6))))
+            .getLeft();
+    assertThat(items).extracting(CompletionItem::getLabel).contains("capacity", "reach", "slot");
+    assertThat(items.get(0).getTextEdit().getLeft().getRange())
+        .isEqualTo(new Range(new Position(line, 4), new Position(line, 6)));
+  }
+
+  @Test
+  void offersFilesInAUse() {
+    Position inside = WALL.range("path").getStart();
+    inside.setCharacter(inside.getCharacter() + 1);
+    assertThat(await(text.completion(new CompletionParams(which, inside))).getLeft())
+        .extracting(CompletionItem::getLabel)
+        .contains("../catalog/small.wall");
+  }
+
+  @Test
+  void offersNothingInACommentOrANumber() {
+    Position at = WALL.at("psf");
+    talk.change(address, new Range(at, at), "// ");
+    Position inside = new Position(at.getLine(), at.getCharacter() + 3);
+    assertThat(await(text.completion(new CompletionParams(which, inside))).getLeft()).isEmpty();
+  }
+}
