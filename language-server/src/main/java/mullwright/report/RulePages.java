@@ -1,16 +1,12 @@
 package mullwright.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import mullwright.check.About;
 import mullwright.check.Rule;
+import mullwright.check.RulePage;
 import mullwright.check.Rules;
 
 /** The page of every rule: what it says, why, how it is decided, an example and its mend. */
@@ -42,11 +38,7 @@ public final class RulePages {
     if (!rule.name().equals(asked)) {
       out.append("formerly ").append(asked).append('\n');
     }
-    out.append('\n')
-        .append(
-            markdown(rule)
-                .map(page -> new MarkdownTerminal(width, paint).render(body(page)))
-                .orElse("No page on this rule is in this build.\n"));
+    out.append('\n').append(new MarkdownTerminal(width, paint).render(body(markdown(rule))));
     return out.toString();
   }
 
@@ -55,15 +47,9 @@ public final class RulePages {
     return page.startsWith("# ") ? page.substring((page + "\n").indexOf('\n')) : page;
   }
 
-  private static Optional<String> markdown(Rule rule) {
-    try (InputStream page = Rule.class.getResourceAsStream(rule.name() + ".md")) {
-      return page == null
-          ? Optional.empty()
-          : Optional.of(
-              new String(page.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n"));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+  // with its walls in their places
+  private static String markdown(Rule rule) {
+    return RulePage.of(rule.name()).withFixtures();
   }
 
   /** All rules by group: name, severity, and the first sentence of the page. */
@@ -103,22 +89,7 @@ public final class RulePages {
 
   /** The first sentence of the page that is no heading. */
   private static String summary(Rule rule) {
-    String text =
-        markdown(rule)
-            .map(
-                page -> {
-                  List<String> paragraph = new ArrayList<>();
-                  for (String line : page.split("\n")) {
-                    boolean words = !line.isBlank() && !line.startsWith("#");
-                    if (words) {
-                      paragraph.add(line.strip());
-                    } else if (!paragraph.isEmpty()) {
-                      break;
-                    }
-                  }
-                  return String.join(" ", paragraph);
-                })
-            .orElse("");
+    String text = RulePage.of(rule.name()).summary();
     String plain = MarkdownTerminal.plain(text);
     int stop = plain.indexOf(". ");
     return stop < 0 ? plain : plain.substring(0, stop + 1);
@@ -136,7 +107,7 @@ public final class RulePages {
         .toList();
   }
 
-  /** How many letters must be put in, taken out or changed (Levenshtein, 1965). */
+  /** How many letters must be put in, taken out or changed. */
   private static int distance(String one, String other) {
     int[] last = new int[other.length() + 1];
     for (int j = 0; j < last.length; j++) {

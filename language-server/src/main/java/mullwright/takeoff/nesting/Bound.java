@@ -27,7 +27,7 @@ record Bound(long[] price, long scale, long[] premium, long worth) {
    * <p>{@code demand} and {@code left} are those of the model, or of what remains of it.
    *
    * <p>Limited stocks pay for their excess worth by a premium; if an unlimited stock has any, the
-   * scale is raised until it has not (Farley's division).
+   * scale is raised until it has not (the usual division that makes prices feasible).
    */
   static Bound of(CutModel model, int[] demand, int[] left, long[] price, long scale, long[] most) {
     long raised = scale;
