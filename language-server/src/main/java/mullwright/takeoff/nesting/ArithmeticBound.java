@@ -1,7 +1,8 @@
 package mullwright.takeoff.nesting;
 
 /**
- * The bounds L1 and L2 of bin packing (Knapsack Problems, 1990, chapter 8), as prices, for one unlimited stock.
+ * The bounds L1 and L2 of bin packing (Knapsack Problems, 1990, chapter 8), as prices, for one
+ * unlimited stock.
  *
  * <p>For a threshold K up to half the capacity C, pieces wider than C - K share their bar with
  * nothing that counts and are worth a whole bar. Of the rest either those wider than C / 2 are

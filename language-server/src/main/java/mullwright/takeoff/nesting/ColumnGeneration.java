@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * Solves the linear programme over all patterns by adding those that pay at the current prices.
  *
- * <p>Column generation for cutting stock (textbook). After each solution the prices are scaled to integers and a
- * {@link Knapsack} looks for bars worth more than they cost: first a coarse table that finds
- * patterns quickly, and when that finds none the exact one, which also yields a bound in whole
- * numbers. Works on the whole problem and on what remains after some bars are fixed.
+ * <p>Column generation for cutting stock (textbook). After each solution the prices are scaled to
+ * integers and a {@link Knapsack} looks for bars worth more than they cost: first a coarse table
+ * that finds patterns quickly, and when that finds none the exact one, which also yields a bound in
+ * whole numbers. Works on the whole problem and on what remains after some bars are fixed.
  */
 final class ColumnGeneration {
   private static final double SCALE = 1 << 29;
