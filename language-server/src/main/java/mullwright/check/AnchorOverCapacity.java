@@ -2,7 +2,6 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.Comparator;
-import java.util.stream.Stream;
 import mullwright.analysis.wall.AnchorDemand;
 import mullwright.layout.PlacedAnchor;
 
@@ -21,9 +20,7 @@ public final class AnchorOverCapacity implements AnchorRule {
 
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
-    Stream<AnchorDemand> demands = AnchorDemand.of(facts.analysis(), it).stream();
-    demands
-        .filter(demand -> demand.share() > 1)
+    AnchorDemand.over(facts.analysis(), it).stream()
         .max(Comparator.comparingDouble(AnchorDemand::share))
         .ifPresent(worst -> tell(it, worst, facts, found));
   }

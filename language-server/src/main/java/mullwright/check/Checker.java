@@ -53,12 +53,56 @@ public final class Checker {
    * @throws CancellationException as soon as {@code cancelled} says so
    */
   public Checked check(TextFacts text, List<WallFacts> walls, BooleanSupplier cancelled) {
+    List<Checked> parts = new ArrayList<>();
+    parts.add(checkText(text, cancelled));
+    walls.forEach(wall -> parts.add(checkWall(wall, cancelled)));
+    return together(parts);
+  }
+
+  /**
+   * Runs the rules about the text.
+   *
+   * @throws CancellationException as soon as {@code cancelled} says so
+   */
+  public Checked checkText(TextFacts text, BooleanSupplier cancelled) {
+    return run(
+        (rule, found) -> {
+          if (rule instanceof TextRule textRule) {
+            textRule.check(text, found);
+          }
+        },
+        cancelled);
+  }
+
+  /**
+   * Runs the rules about a wall and its pieces. What comes out depends on that wall, its part of
+   * the text and its catalog only, so whoever has those unchanged may keep it.
+   *
+   * @throws CancellationException as soon as {@code cancelled} says so
+   */
+  public Checked checkWall(WallFacts wall, BooleanSupplier cancelled) {
+    return run((rule, found) -> check(rule, wall, found, cancelled), cancelled);
+  }
+
+  /** All that was found in parts, in the order of the text. */
+  public static Checked together(List<Checked> parts) {
+    List<Finding> findings = new ArrayList<>();
+    List<Failure> failures = new ArrayList<>();
+    for (Checked part : parts) {
+      findings.addAll(part.findings());
+      failures.addAll(part.failures());
+    }
+    return new Checked(findings.stream().distinct().sorted(ORDER_OF_THE_TEXT).toList(), failures);
+  }
+
+  private Checked run(BiConsumer<Rule, Findings> check, BooleanSupplier cancelled) {
     List<Finding> findings = new ArrayList<>();
     List<Failure> failures = new ArrayList<>();
     for (Rule rule : rules.all()) {
+      ask(cancelled);
       Findings found = new Findings(rule);
       try {
-        run(rule, text, walls, found, cancelled);
+        check.accept(rule, found);
       } catch (CancellationException stopped) {
         throw stopped;
       } catch (RuntimeException broken) {
@@ -66,43 +110,31 @@ public final class Checker {
       }
       findings.addAll(found.all());
     }
-    return new Checked(findings.stream().distinct().sorted(ORDER_OF_THE_TEXT).toList(), failures);
+    return new Checked(findings, failures);
   }
 
-  private static void run(
-      Rule rule, TextFacts text, List<WallFacts> walls, Findings found, BooleanSupplier cancelled) {
-    ask(cancelled);
-    if (rule instanceof TextRule textRule) {
-      textRule.check(text, found);
+  private static void check(Rule rule, WallFacts facts, Findings found, BooleanSupplier cancelled) {
+    if (rule instanceof WallRule wallRule) {
+      wallRule.check(facts, found);
     }
-    for (WallFacts facts : walls) {
-      if (rule instanceof WallRule wallRule) {
-        ask(cancelled);
-        wallRule.check(facts, found);
-      }
-      if (rule instanceof MemberRule memberRule) {
-        each(
-            facts.layout().verticals(),
-            facts,
-            cancelled,
-            (it, f) -> memberRule.check(it, f, found));
-      }
-      if (rule instanceof HorizontalRule horizontalRule) {
-        each(
-            facts.layout().horizontals(),
-            facts,
-            cancelled,
-            (it, f) -> horizontalRule.check(it, f, found));
-      }
-      if (rule instanceof SpliceRule spliceRule) {
-        each(facts.layout().splices(), facts, cancelled, (it, f) -> spliceRule.check(it, f, found));
-      }
-      if (rule instanceof AnchorRule anchorRule) {
-        each(facts.layout().anchors(), facts, cancelled, (it, f) -> anchorRule.check(it, f, found));
-      }
-      if (rule instanceof LiteRule liteRule) {
-        each(facts.layout().cells(), facts, cancelled, (it, f) -> liteRule.check(it, f, found));
-      }
+    if (rule instanceof MemberRule memberRule) {
+      each(facts.layout().verticals(), facts, cancelled, (it, f) -> memberRule.check(it, f, found));
+    }
+    if (rule instanceof HorizontalRule horizontalRule) {
+      each(
+          facts.layout().horizontals(),
+          facts,
+          cancelled,
+          (it, f) -> horizontalRule.check(it, f, found));
+    }
+    if (rule instanceof SpliceRule spliceRule) {
+      each(facts.layout().splices(), facts, cancelled, (it, f) -> spliceRule.check(it, f, found));
+    }
+    if (rule instanceof AnchorRule anchorRule) {
+      each(facts.layout().anchors(), facts, cancelled, (it, f) -> anchorRule.check(it, f, found));
+    }
+    if (rule instanceof LiteRule liteRule) {
+      each(facts.layout().cells(), facts, cancelled, (it, f) -> liteRule.check(it, f, found));
     }
   }
 

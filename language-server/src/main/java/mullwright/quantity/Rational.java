@@ -13,6 +13,9 @@ import java.math.RoundingMode;
  */
 public record Rational(BigInteger numerator, BigInteger denominator)
     implements Comparable<Rational> {
+  /** Whole numbers of so many bits are doubles without rounding. */
+  private static final int EXACT_BITS = 53;
+
   public static final Rational ZERO = of(0);
   public static final Rational ONE = of(1);
 
@@ -142,6 +145,10 @@ public record Rational(BigInteger numerator, BigInteger denominator)
 
   /** The nearest floating-point number. */
   public double toDouble() {
+    // two whole numbers that a double holds exactly divide to the nearest double
+    if (numerator.bitLength() <= EXACT_BITS && denominator.bitLength() <= EXACT_BITS) {
+      return (double) numerator.longValue() / denominator.longValue();
+    }
     return new BigDecimal(numerator)
         .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
         .doubleValue();

@@ -1,10 +1,14 @@
 package mullwright.workspace;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import mullwright.analysis.wall.WallAnalysis;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
@@ -18,6 +22,8 @@ import mullwright.model.Reference;
 import mullwright.model.Sources;
 import mullwright.model.Wall;
 import mullwright.syntax.ParsedFile;
+import mullwright.syntax.Segment;
+import mullwright.syntax.StatementKind;
 
 /**
  * One file read with all it uses: its model, the layout of its walls, what is found in them.
@@ -31,6 +37,8 @@ public final class Reading {
   private final Map<String, Optional<ParsedFile>> sources;
   private final Model model;
   private final Memory memory;
+  private final Frame frame;
+  private final Map<WallAnalysis, Checker.Checked> wallsChecked;
   private List<WallFacts> before;
   private List<WallLayout> layouts;
   private List<WallDetails> details;
@@ -43,11 +51,15 @@ public final class Reading {
       Map<String, Optional<ParsedFile>> sources,
       Model model,
       Memory memory,
+      Frame frame,
+      Map<WallAnalysis, Checker.Checked> wallsChecked,
       List<WallFacts> before) {
     this.path = path;
     this.sources = sources;
     this.model = model;
     this.memory = memory;
+    this.frame = frame;
+    this.wallsChecked = wallsChecked;
     this.before = before;
   }
 
@@ -61,7 +73,10 @@ public final class Reading {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
     Sources sources = used -> asked.computeIfAbsent(used, snapshot::file);
     Model model = ModelReader.read(path, sources, memory.models());
-    return new Reading(path, asked, model, memory, last == null ? List.of() : last.known());
+    Frame frame = Frame.of(path, asked);
+    return last == null
+        ? new Reading(path, asked, model, memory, frame, new IdentityHashMap<>(), List.of())
+        : new Reading(path, asked, model, memory, frame, last.knownFindings(frame), last.known());
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
@@ -162,12 +177,81 @@ public final class Reading {
     if (checked == null) {
       cancel.check();
       List<WallFacts> facts = walls();
-      checked =
-          memory
-              .checker()
-              .check(facts.isEmpty() ? text() : facts.get(0).text(), facts, cancel::asked);
+      List<Checker.Checked> parts = new ArrayList<>();
+      parts.add(memory.checker().checkText(text(), cancel::asked));
+      for (WallFacts wall : facts) {
+        Checker.Checked known = wallsChecked.get(wall.analysis());
+        if (known == null) {
+          known = memory.checker().checkWall(wall, cancel::asked);
+          wallsChecked.put(wall.analysis(), known);
+        }
+        parts.add(known);
+      }
+      checked = Checker.together(parts);
+      wallsChecked.keySet().retainAll(analyses(facts));
     }
     return checked;
+  }
+
+  // what the last edit left behind is not carried on for ever
+  private static Set<WallAnalysis> analyses(List<WallFacts> walls) {
+    Set<WallAnalysis> now = Collections.newSetFromMap(new IdentityHashMap<>());
+    walls.forEach(wall -> now.add(wall.analysis()));
+    return now;
+  }
+
+  /** What was found in walls that stay what they are, if all that stands beside them does too. */
+  private synchronized Map<WallAnalysis, Checker.Checked> knownFindings(Frame now) {
+    Map<WallAnalysis, Checker.Checked> known = new IdentityHashMap<>();
+    if (frame.equals(now)) {
+      known.putAll(wallsChecked);
+    }
+    return known;
+  }
+
+  /** The parts of the texts that stand beside the walls, and the text of each wall: by identity. */
+  private record Frame(List<Object> parts) {
+    static Frame of(String path, Map<String, Optional<ParsedFile>> sources) {
+      List<Object> parts = new ArrayList<>();
+      new TreeMap<>(sources)
+          .forEach(
+              (name, file) -> {
+                if (!name.equals(path)) {
+                  parts.add(file.orElse(null));
+                } else {
+                  file.ifPresent(found -> beside(found, parts));
+                }
+              });
+      return new Frame(parts);
+    }
+
+    private static void beside(ParsedFile file, List<Object> parts) {
+      for (Segment segment : file.segments()) {
+        boolean wall =
+            segment.statements().stream().allMatch(s -> s.kind() == StatementKind.WALL_BLOCK)
+                && segment.problems().isEmpty();
+        // a wall whose own text changed comes out as another wall
+        parts.add(wall ? StatementKind.WALL_BLOCK : segment);
+      }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      if (!(other instanceof Frame frame) || frame.parts.size() != parts.size()) {
+        return false;
+      }
+      for (int i = 0; i < parts.size(); i++) {
+        if (parts.get(i) != frame.parts.get(i)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    @Override
+    public int hashCode() {
+      return parts.size();
+    }
   }
 
   /** Every name of the file that was found, by where it stands. */

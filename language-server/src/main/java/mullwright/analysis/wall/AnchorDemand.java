@@ -3,6 +3,7 @@ package mullwright.analysis.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
@@ -23,8 +24,8 @@ public record AnchorDemand(
     String direction, double newtons, Given<Quantity> capacity, Derivation measured) {
   private static final String BEAM = "direct stiffness, splices as hinges (closed form)";
 
-  /** The directions a capacity is given for; none if the vertical was not solved. */
-  public static List<AnchorDemand> of(WallAnalysis analysis, PlacedAnchor anchor) {
+  /** The directions in which it carries more than its capacity; none if nothing was solved. */
+  public static List<AnchorDemand> over(WallAnalysis analysis, PlacedAnchor anchor) {
     Optional<AnchorLoad> load = analysis.loadOn(anchor);
     Optional<Part.Anchor> part = anchor.part();
     List<AnchorDemand> demands = new ArrayList<>();
@@ -33,9 +34,12 @@ public record AnchorDemand(
     }
     VerticalPiece piece = analysis.layout().verticals().get(anchor.vertical());
     VerticalRun run = analysis.runOf(piece);
-    add(demands, part.get(), "down", load.get().down(), weight(analysis, piece, load.get().down()));
-    add(demands, part.get(), "in", load.get().in(), wind(run, anchor, "in", load.get().in()));
-    add(demands, part.get(), "out", load.get().out(), wind(run, anchor, "out", load.get().out()));
+    double down = load.get().down();
+    double in = load.get().in();
+    double out = load.get().out();
+    add(demands, part.get(), "down", down, () -> weight(analysis, piece, down));
+    add(demands, part.get(), "in", in, () -> wind(run, anchor, "in", in));
+    add(demands, part.get(), "out", out, () -> wind(run, anchor, "out", out));
     return demands;
   }
 
@@ -44,10 +48,14 @@ public record AnchorDemand(
       Part.Anchor part,
       String direction,
       double newtons,
-      Derivation measured) {
+      Supplier<Derivation> measured) {
     Given<Quantity> capacity = part.capacities().get(direction);
-    if (capacity != null && capacity.value().toSi() > 0) {
-      demands.add(new AnchorDemand(direction, newtons, capacity, measured));
+    if (capacity == null || capacity.value().toSi() <= 0) {
+      return;
+    }
+    // how a force came about is written down only where somebody will read it
+    if (newtons > capacity.value().toSi()) {
+      demands.add(new AnchorDemand(direction, newtons, capacity, measured.get()));
     }
   }
 

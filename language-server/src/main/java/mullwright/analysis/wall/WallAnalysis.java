@@ -23,12 +23,20 @@ public final class WallAnalysis {
   private final WallLayout layout;
   private final List<VerticalRun> runs;
   private final int[] runOfPiece;
+
+  /** By run, then by case. */
+  private final List<List<List<BeamResponse.Reaction>>> reactions;
+
   private final DeadWeight weight;
   private final LineNeighbours neighbours;
 
   private WallAnalysis(WallLayout layout, List<VerticalRun> runs) {
     this.layout = layout;
     this.runs = List.copyOf(runs);
+    this.reactions =
+        runs.stream()
+            .map(run -> run.responses().stream().map(BeamResponse::reactions).toList())
+            .toList();
     this.runOfPiece = new int[layout.verticals().size()];
     for (int run = 0; run < runs.size(); run++) {
       for (VerticalPiece piece : runs.get(run).pieces()) {
@@ -134,11 +142,12 @@ public final class WallAnalysis {
     }
     VerticalPiece piece = layout.verticals().get(anchor.vertical());
     VerticalRun run = runOf(piece);
-    if (run.responses().isEmpty()) {
+    List<List<BeamResponse.Reaction>> cases = reactions.get(runOfPiece[piece.index()]);
+    if (cases.isEmpty()) {
       return Optional.empty();
     }
-    double in = reaction(run.responses().get(0), anchor);
-    double out = reaction(run.responses().get(1), anchor);
+    double in = reaction(cases.get(0), anchor);
+    double out = reaction(cases.get(1), anchor);
     return Optional.of(
         new AnchorLoad(
             Math.max(0, Math.max(in, out)),
@@ -146,9 +155,9 @@ public final class WallAnalysis {
             weight.on(anchor, run)));
   }
 
-  private static double reaction(BeamResponse response, PlacedAnchor anchor) {
+  private static double reaction(List<BeamResponse.Reaction> reactions, PlacedAnchor anchor) {
     double y = anchor.y().toMetres();
-    for (BeamResponse.Reaction reaction : response.reactions()) {
+    for (BeamResponse.Reaction reaction : reactions) {
       if (Math.abs(reaction.at() - y) < 1e-4) {
         return reaction.force();
       }
