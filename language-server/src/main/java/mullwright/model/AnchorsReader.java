@@ -33,6 +33,10 @@ final class AnchorsReader {
   /** Where anchors below splices stand, by key. */
   private final Map<Integer, Placed> below = new HashMap<>();
 
+  /** Stands for a place that is another for each line. */
+  private final Placed belowSplices =
+      new Placed(Slope.level(Length.ZERO), null, Length.ZERO, false, false, null);
+
   AnchorsReader(
       GridNames names,
       SystemParts parts,
@@ -53,11 +57,7 @@ final class AnchorsReader {
     List<Said> statements =
         wall.all(StatementKind.DEAD_LOAD, StatementKind.WIND_LOAD, StatementKind.CLIP);
     for (Said said : statements) {
-      List<Claim> claims = claims(said);
-      for (Claim claim : claims) {
-        facets(claim, said.statement().kind() == StatementKind.CLIP);
-        narrower.add(claim);
-      }
+      claims(said).forEach(narrower::add);
     }
     narrower.solve();
     List<AnchorUse> anchors = new ArrayList<>();
@@ -78,7 +78,7 @@ final class AnchorsReader {
     AnchorUse.Kind kind = KINDS.get(resolved.said().statement().kind());
     Claim setter = resolved.setter(Facet.AT);
     Placed place = places.place(setter);
-    if (belowSplices(setter.said)) {
+    if (place == belowSplices) {
       place = below.get(key);
     }
     Height height = place.height();
@@ -106,7 +106,7 @@ final class AnchorsReader {
 
   private List<Claim> claims(Said said) {
     String keyword = KINDS.get(said.statement().kind()).spelling();
-    return belowSplices(said) ? below(said, keyword) : places.claims(said, keyword);
+    return belowSplices(said) ? below(said, keyword) : places.claims(said, keyword, this::facets);
   }
 
   /** Anchors at the nearest floor under each splice of the lines named. */
@@ -121,15 +121,14 @@ final class AnchorsReader {
     BitSet reach = new BitSet();
     BitSet found = new BitSet();
     Origin origin = said.spot().at(said.statement().clause(ClauseWord.AT).get().range());
-    Placed any = null;
     for (Members.Splice splice : splices) {
       int floor = chosen.get(splice.line()) ? floorUnder(splice.at().elevation()) : -1;
       if (floor >= 0) {
         Heights.Base base = names.heights().get(floor);
-        any = new Placed(base.at(), base, Length.ZERO, false, false, origin);
-        int key = places.key(splice.line(), any);
+        Placed place = new Placed(base.at(), base, Length.ZERO, false, false, origin);
+        int key = places.key(splice.line(), place);
         reach.set(key);
-        below.put(key, any);
+        below.put(key, place);
         found.set(splice.line());
       }
     }
@@ -141,7 +140,9 @@ final class AnchorsReader {
             said.origin());
       }
     }
-    return any == null ? List.of() : List.of(places.claim(said, keyword, reach, reach, any));
+    Claim claim = places.claim(said, keyword, reach, reach, belowSplices);
+    facets(claim);
+    return List.of(claim);
   }
 
   private int floorUnder(Length height) {
@@ -172,9 +173,9 @@ final class AnchorsReader {
     return spans.passes(line, at.minus(slab), at);
   }
 
-  private void facets(Claim claim, boolean clip) {
-    PartKind[] kinds = {clip ? PartKind.CLIP : PartKind.ANCHOR};
-    parts.set(claim, Facet.PART, ClauseWord.PART, kinds);
+  private void facets(Claim claim) {
+    boolean clip = claim.said.statement().kind() == StatementKind.CLIP;
+    parts.set(claim, Facet.PART, ClauseWord.PART, clip ? PartKind.CLIP : PartKind.ANCHOR);
     parts.set(claim, Facet.ISOLATION, ClauseWord.ISOLATED_BY, PartKind.ISOLATION);
     parts.set(claim, Facet.BEDDING, ClauseWord.BEDDED_ON, PartKind.ISOLATION);
     parts.set(claim, Facet.SPREAD, ClauseWord.SPREAD_BY, PartKind.SPREAD_PLATE);

@@ -34,17 +34,7 @@ final class BracketReader {
             collector);
     Narrower narrower = new Narrower("bracket", places::where, collector);
     for (Said said : wall.all(StatementKind.BRACKET)) {
-      for (Claim claim : places.claims(said, "bracket")) {
-        loads(said)
-            .ifPresent(
-                loads ->
-                    claim.set(
-                        Facet.LOADS,
-                        loads,
-                        said.statement().clause(ClauseWord.LOADS).get().range()));
-        parts.bolts(claim);
-        narrower.add(claim);
-      }
+      places.claims(said, "bracket", this::facets).forEach(narrower::add);
       parts.named(said, ClauseWord.PART, PartKind.ANCHOR, PartKind.CLIP);
     }
     narrower.solve();
@@ -65,6 +55,16 @@ final class BracketReader {
         Comparator.comparingInt(Members.Bracket::line)
             .thenComparing(bracket -> bracket.at().elevation()));
     return brackets;
+  }
+
+  private void facets(Claim claim) {
+    Said said = claim.said;
+    loads(said)
+        .ifPresent(
+            loads ->
+                claim.set(
+                    Facet.LOADS, loads, said.statement().clause(ClauseWord.LOADS).get().range()));
+    parts.bolts(claim);
   }
 
   private Optional<BracketLoads> loads(Said said) {

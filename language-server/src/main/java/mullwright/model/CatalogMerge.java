@@ -86,13 +86,10 @@ final class CatalogMerge {
 
   /** The glass plane of a system is its profiles' depth unless stated. */
   private void completeSystems() {
-    // a catalog without a system has no such map at all
-    parts.computeIfPresent(
-        PartKind.SYSTEM,
-        (kind, systems) -> {
-          systems.replaceAll((name, part) -> completed((Part.WallSystem) part));
-          return systems;
-        });
+    Map<String, Part> systems = parts.get(PartKind.SYSTEM);
+    if (systems != null) {
+      systems.replaceAll((name, part) -> completed((Part.WallSystem) part));
+    }
   }
 
   private Part.WallSystem completed(Part.WallSystem system) {

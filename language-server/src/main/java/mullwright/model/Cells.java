@@ -35,7 +35,7 @@ final class Cells {
       for (int i = 1; i < left.length; i++) {
         Length bottom = rows.middle(left[i - 1], bay);
         Length top = rows.middle(left[i], bay);
-        if (openings.get(bay).stream().noneMatch(opening -> fills(opening, bottom, top))) {
+        if (!filled(openings.get(bay), bottom, top)) {
           cells.add(new Cell(bay, left[i - 1], left[i], bottom.ticks(), top.ticks()));
         }
       }
@@ -53,7 +53,11 @@ final class Cells {
     int count = 0;
     for (int row : all) {
       Length at = rows.middle(row, bay);
-      if (openings.stream().noneMatch(opening -> inside(opening, at))) {
+      boolean taken = false;
+      for (Grid.Opening opening : openings) {
+        taken |= inside(opening, at);
+      }
+      if (!taken) {
         left[count++] = row;
       }
     }
@@ -65,9 +69,14 @@ final class Cells {
         && at.isShorterThan(opening.top().elevation());
   }
 
-  private static boolean fills(Grid.Opening opening, Length bottom, Length top) {
-    return !bottom.isShorterThan(opening.bottom().elevation())
-        && !top.isLongerThan(opening.top().elevation());
+  private static boolean filled(List<Grid.Opening> openings, Length bottom, Length top) {
+    for (Grid.Opening opening : openings) {
+      if (!bottom.isShorterThan(opening.bottom().elevation())
+          && !top.isLongerThan(opening.top().elevation())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   int count() {

@@ -58,6 +58,11 @@ final class Claim {
     set(facet, value, clause.range(), clause.name().range());
   }
 
+  /** Sets all that another claim of the same statement sets. */
+  void setAll(Claim other) {
+    facets.putAll(other.facets);
+  }
+
   boolean sets(Facet<?> facet) {
     return facets.containsKey(facet);
   }

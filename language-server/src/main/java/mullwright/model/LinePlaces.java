@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
@@ -77,8 +78,20 @@ final class LinePlaces {
     return place.base() != null ? place.base().name() : EqualSpaces.print(place.offset());
   }
 
-  /** One claim for each place the statement names; none if it names no line or place. */
-  List<Claim> claims(Said said, String keyword) {
+  /**
+   * One claim for each place the statement names; none if it names no line or place.
+   *
+   * @param facets sets what the statement says of all its places
+   */
+  List<Claim> claims(Said said, String keyword, Consumer<Claim> facets) {
+    Claim all = new Claim(said, keyword, new BitSet(), new BitSet());
+    facets.accept(all);
+    List<Claim> claims = claims(said, keyword);
+    claims.forEach(claim -> claim.setAll(all));
+    return claims;
+  }
+
+  private List<Claim> claims(Said said, String keyword) {
     Optional<Selection> selection =
         said.argument(Argument.Select.class).map(Argument.Select::selection);
     Optional<Clause.At> at = said.clause(ClauseWord.AT, Clause.At.class);

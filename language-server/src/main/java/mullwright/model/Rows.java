@@ -56,8 +56,9 @@ final class Rows {
 
   /** Height of a row's line in the middle of a bay; beyond its reach the line goes on. */
   Length middle(int row, int bay) {
-    return bays.count() == 0
-        ? rows.get(row).left().elevation()
+    Grid.Row at = rows.get(row);
+    return bays.count() == 0 || !at.slopes()
+        ? at.left().elevation()
         : at(row, bays.leftX(bay).plus(bays.rightX(bay)).half());
   }
 

@@ -30,13 +30,12 @@ final class SpliceReader {
             names, true, (line, place) -> spans.crosses(line, place.at().left()), collector);
     Narrower narrower = new Narrower("splice", places::where, collector);
     for (Said said : wall.all(StatementKind.SPLICE)) {
-      for (Claim claim : places.claims(said, "splice")) {
-        gap(claim);
-        parts.set(claim, Facet.SLEEVE, ClauseWord.SLEEVE, PartKind.SLEEVE);
-        narrower.add(claim);
-      }
+      places.claims(said, "splice", this::facets).forEach(narrower::add);
     }
     narrower.solve();
+    List<List<Members.Vertical>> standing = new ArrayList<>();
+    names.grid().lines().forEach(line -> standing.add(new ArrayList<>(1)));
+    verticals.forEach(vertical -> standing.get(vertical.line()).add(vertical));
     List<Members.Splice> splices = new ArrayList<>();
     for (int key = 0; key < narrower.keys(); key++) {
       Narrower.Resolved resolved = narrower.at(key);
@@ -48,7 +47,7 @@ final class SpliceReader {
                 .get(Facet.GAP)
                 .orElseGet(() -> Given.assumed(GAP, resolved.origin(), "common practice"));
         Optional<Given<String>> sleeve =
-            resolved.get(Facet.SLEEVE).or(() -> sleeveOf(line, at, verticals));
+            resolved.get(Facet.SLEEVE).or(() -> sleeveOf(at, standing.get(line)));
         splices.add(new Members.Splice(line, at, gap, sleeve, resolved.origin()));
       }
     }
@@ -59,7 +58,8 @@ final class SpliceReader {
     return splices;
   }
 
-  private void gap(Claim claim) {
+  private void facets(Claim claim) {
+    parts.set(claim, Facet.SLEEVE, ClauseWord.SLEEVE, PartKind.SLEEVE);
     claim
         .said
         .clause(ClauseWord.GAP, Clause.Valued.class)
@@ -73,13 +73,13 @@ final class SpliceReader {
   }
 
   /** The sleeve its profile takes, else the system's. */
-  private Optional<Given<String>> sleeveOf(int line, Height at, List<Members.Vertical> verticals) {
-    for (Members.Vertical vertical : verticals) {
+  private Optional<Given<String>> sleeveOf(Height at, List<Members.Vertical> runs) {
+    for (Members.Vertical vertical : runs) {
       boolean below =
           vertical.from().map(from -> from.elevation().isShorterThan(at.elevation())).orElse(true);
       boolean above =
           vertical.to().map(to -> to.elevation().isLongerThan(at.elevation())).orElse(true);
-      if (vertical.line() == line && below && above) {
+      if (below && above) {
         Optional<Given<String>> own =
             parts
                 .catalog()
