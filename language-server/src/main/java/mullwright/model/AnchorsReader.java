@@ -140,7 +140,7 @@ final class AnchorsReader {
             said.origin());
       }
     }
-    Claim claim = places.claim(said, keyword, reach, reach, belowSplices);
+    Claim claim = places.claim(said, keyword, 0, reach, reach, belowSplices);
     facets(claim);
     return List.of(claim);
   }

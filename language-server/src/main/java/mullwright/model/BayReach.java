@@ -37,10 +37,15 @@ final class BayReach {
     return reach;
   }
 
+  /** The key of a slot's first bay. */
+  int first(int slot) {
+    return slot * count;
+  }
+
   /** Adds the keys of those bays of a slot. */
   void each(int slot, BitSet of, BitSet keys) {
     for (int bay = of.nextSetBit(0); bay >= 0; bay = of.nextSetBit(bay + 1)) {
-      keys.set(slot * count + bay);
+      keys.set(first(slot) + bay);
     }
   }
 

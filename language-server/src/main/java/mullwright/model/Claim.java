@@ -17,7 +17,10 @@ final class Claim {
   final Said said;
   final String keyword;
 
-  /** The keys this claim speaks of. */
+  /** Added to each member of {@code reach}: a claim about one place of many stays small. */
+  final int offset;
+
+  /** The keys this claim speaks of, less {@code offset}. */
   final BitSet reach;
 
   /** The keys the whole statement names: what decides which of two is narrower. */
@@ -31,9 +34,15 @@ final class Claim {
   /** A value with the place of its clause and its text. */
   private record Told<T>(T value, String shown, Origin origin) {}
 
-  Claim(Said said, String keyword, BitSet reach, BitSet named) {
+  /** A claim of a whole statement. */
+  Claim(Said said, String keyword, BitSet reach) {
+    this(said, keyword, 0, reach, reach);
+  }
+
+  Claim(Said said, String keyword, int offset, BitSet reach, BitSet named) {
     this.said = said;
     this.keyword = keyword;
+    this.offset = offset;
     this.reach = reach;
     this.named = named;
   }

@@ -250,7 +250,7 @@ final class FloorReader {
           reach.set(floor);
         }
       }
-      Claim claim = new Claim(naming.said(), "slab", reach, reach);
+      Claim claim = new Claim(naming.said(), "slab", reach);
       slabDepth(claim);
       slabEdge(claim);
       if (claim.sets(Facet.SLAB) || claim.sets(Facet.EDGE)) {
@@ -264,7 +264,7 @@ final class FloorReader {
           said.argument(Argument.Value.class).map(Argument.Value::expression);
       if (selection.isPresent()) {
         BitSet reach = new SelectionReader(said, collector).list(selection.get(), index).set();
-        Claim claim = new Claim(said, "slab", reach, reach);
+        Claim claim = new Claim(said, "slab", reach);
         depth.ifPresent(
             value ->
                 said.values(collector)

@@ -90,7 +90,7 @@ final class HorizontalReader {
           "the grid tells where a row runs, by only",
           said.origin());
     }
-    Claim claim = new Claim(said, "horizontal", reach, reach);
+    Claim claim = new Claim(said, "horizontal", reach);
     parts.profile(claim);
     return Optional.of(claim);
   }

@@ -84,7 +84,7 @@ final class LinePlaces {
    * @param facets sets what the statement says of all its places
    */
   List<Claim> claims(Said said, String keyword, Consumer<Claim> facets) {
-    Claim all = new Claim(said, keyword, new BitSet(), new BitSet());
+    Claim all = new Claim(said, keyword, new BitSet());
     facets.accept(all);
     List<Claim> claims = claims(said, keyword);
     claims.forEach(claim -> claim.setAll(all));
@@ -109,42 +109,44 @@ final class LinePlaces {
     if (chosen.isEmpty() || found.isEmpty()) {
       return List.of();
     }
-    List<BitSet> reaches = new ArrayList<>();
-    for (Placed place : found) {
-      reaches.add(new BitSet());
+    long things = (long) found.size() * chosen.indices().length;
+    if (things > Limits.THINGS) {
+      collector.problem(
+          new ModelProblem.TooMany("lines times places", Limits.THINGS, things, said.origin()));
+      return List.of();
     }
-    boolean[] any = new boolean[lines];
-    for (int i = 0; i < found.size(); i++) {
+    BitSet named = new BitSet();
+    BitSet passed = new BitSet();
+    Map<Integer, Placed> bySlot = new HashMap<>();
+    List<Claim> claims = new ArrayList<>();
+    for (Placed place : found) {
+      int first = key(0, place);
+      Placed before = bySlot.putIfAbsent(first, place);
+      if (before != null) {
+        collector.duplicate(keyword + " at", slotName(place), before.origin(), place.origin());
+        continue;
+      }
+      BitSet reach = new BitSet();
       for (int line : chosen.indices()) {
-        if (passing.test(line, found.get(i))) {
-          reaches.get(i).set(key(line, found.get(i)));
-          any[line] = true;
+        if (passing.test(line, place)) {
+          reach.set(line);
+          named.set(first + line);
+          passed.set(line);
         }
       }
+      claims.add(claim(said, keyword, first, reach, named, place));
     }
-    reportNotPassing(said, chosen, found, any);
-    return claims(said, keyword, found, reaches);
-  }
-
-  private List<Claim> claims(Said said, String keyword, List<Placed> found, List<BitSet> reaches) {
-    BitSet named = new BitSet();
-    List<Claim> claims = new ArrayList<>();
-    for (int i = 0; i < found.size(); i++) {
-      BitSet reach = reaches.get(i);
-      if (reach.intersects(named)) {
-        collector.duplicate(
-            keyword + " at", slotName(found.get(i)), found.get(0).origin(), found.get(i).origin());
-        reach.andNot(named);
-      }
-      named.or(reach);
-      claims.add(claim(said, keyword, reach, named, found.get(i)));
-    }
+    reportNotPassing(said, chosen, found, passed);
     return claims;
   }
 
-  /** A claim about one place. */
-  Claim claim(Said said, String keyword, BitSet reach, BitSet named, Placed place) {
-    Claim claim = new Claim(said, keyword, reach, named);
+  /**
+   * A claim about one place.
+   *
+   * @param first key of the first line there; {@code reach} counts from it
+   */
+  Claim claim(Said said, String keyword, int first, BitSet reach, BitSet named, Placed place) {
+    Claim claim = new Claim(said, keyword, first, reach, named);
     placeOf.put(claim, place);
     said.statement()
         .clause(ClauseWord.AT)
@@ -154,11 +156,11 @@ final class LinePlaces {
     return claim;
   }
 
-  private void reportNotPassing(Said said, Chosen chosen, List<Placed> places, boolean[] any) {
+  private void reportNotPassing(Said said, Chosen chosen, List<Placed> places, BitSet passed) {
     List<String> stray = new ArrayList<>();
     for (int line : chosen.indices()) {
       boolean outright = chosen.outright().get(line);
-      boolean misses = !any[line];
+      boolean misses = !passed.get(line);
       for (Placed place : places) {
         misses |= place.outright() && !passing.test(line, place);
       }
@@ -168,7 +170,7 @@ final class LinePlaces {
     }
     boolean none = stray.isEmpty();
     for (int line : chosen.indices()) {
-      none &= !any[line];
+      none &= !passed.get(line);
     }
     if (!stray.isEmpty() || none) {
       String at = said.spot().text(said.statement().clause(ClauseWord.AT).get().range());

@@ -40,7 +40,7 @@ final class LineRuns {
       return Optional.empty();
     }
     BitSet lines = new SelectionReader(said, collector).list(selection.get(), names.lines()).set();
-    Claim claim = new Claim(said, said.statement().keyword().text(), lines, lines);
+    Claim claim = new Claim(said, said.statement().keyword().text(), lines);
     Optional<GridNames.Extent> extent = names.extent(said, collector);
     if (said.clause(ClauseWord.FROM, Clause.Extent.class).isPresent() && extent.isEmpty()) {
       return Optional.empty();

@@ -84,7 +84,7 @@ final class LitesReader {
             said.origin());
       }
     }
-    Claim claim = new Claim(said, said.statement().keyword().text(), reach, reach);
+    Claim claim = new Claim(said, said.statement().keyword().text(), reach);
     claim.set(Facet.GLASS, glass.get().text(), glass.get().range());
     said.statement()
         .clause(ClauseWord.OPERABLE)

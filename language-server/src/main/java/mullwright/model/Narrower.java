@@ -31,9 +31,11 @@ final class Narrower {
   private final Collector collector;
   private final List<Claim> claims = new ArrayList<>();
   private final Map<Long, Boolean> narrower = new HashMap<>();
+  private final Map<Said, Integer> statements = new IdentityHashMap<>();
   private final Set<Long> conflicts = new HashSet<>();
   private final Map<Claim, Set<Claim>> overriddenBy = new LinkedHashMap<>();
   private long reached;
+  private boolean full;
 
   private int[] groupOf = {};
   private final List<List<Integer>> groups = new ArrayList<>();
@@ -85,12 +87,16 @@ final class Narrower {
   /** Adds a claim; claims are added in the order of the text, lower layers first. */
   void add(Claim claim) {
     int size = claim.reach.cardinality();
-    reached += size;
-    if (reached > Limits.REACH) {
-      collector.problem(
-          new ModelProblem.TooMany("things named", Limits.REACH, reached, claim.said.origin()));
+    if (reached + size > Limits.REACH) {
+      if (!full) {
+        full = true;
+        collector.problem(
+            new ModelProblem.TooMany(
+                "things named", Limits.REACH, reached + size, claim.said.origin()));
+      }
       return;
     }
+    reached += size;
     if (size > 0) {
       claims.add(claim);
     }
@@ -100,19 +106,21 @@ final class Narrower {
   void solve() {
     int keys = 0;
     for (Claim claim : claims) {
-      keys = Math.max(keys, claim.reach.length());
+      keys = Math.max(keys, claim.offset + claim.reach.length());
     }
     groupOf = new int[keys];
     Arrays.fill(groupOf, 0);
     groups.add(List.of());
     Map<Long, Integer> next = new HashMap<>();
     for (int i = 0; i < claims.size(); i++) {
-      BitSet reach = claims.get(i).reach;
-      for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {
+      Claim claim = claims.get(i);
+      BitSet reach = claim.reach;
+      for (int bit = reach.nextSetBit(0); bit >= 0; bit = reach.nextSetBit(bit + 1)) {
+        int key = claim.offset + bit;
         long step = (long) groupOf[key] << 32 | i;
         Integer group = next.get(step);
         if (group == null) {
-          group = grown(groups.get(groupOf[key]), i, claims.get(i));
+          group = grown(groups.get(groupOf[key]), i, claim);
           next.put(step, group);
         }
         groupOf[key] = group;
@@ -306,7 +314,9 @@ final class Narrower {
     Claim first = claims.get(one);
     Claim second = claims.get(other);
     second.holds = true;
-    if (conflicts.add((long) one << 32 | other)) {
+    int firstStatement = statements.computeIfAbsent(first.said, said -> statements.size());
+    int secondStatement = statements.computeIfAbsent(second.said, said -> statements.size());
+    if (conflicts.add((long) firstStatement << 32 | secondStatement)) {
       collector.problem(
           new ModelProblem.Conflict(
               what, where.apply(key), clause, a, b, first.said.origin(), second.said.origin()));

@@ -28,6 +28,7 @@ final class RowReader {
   private final Collector collector;
   private final List<RowGroup> groups = new ArrayList<>();
   private boolean complete = true;
+  private long things;
 
   /**
    * @param heights the floors; the rows are added
@@ -105,11 +106,17 @@ final class RowReader {
   private void needed(Place place, Set<String> needs) {
     if (place instanceof Place.AtNames named) {
       for (Selection.Item item : named.names().items()) {
-        needs.add(base(item.first().text()));
+        needed(item.first().text(), needs);
         if (item.isRange()) {
-          needs.add(base(item.last().text()));
+          needed(item.last().text(), needs);
         }
       }
+    }
+  }
+
+  private void needed(String name, Set<String> needs) {
+    if (!heights.names().has(name)) {
+      needs.add(base(name));
     }
   }
 
@@ -123,6 +130,11 @@ final class RowReader {
         continue;
       }
       BitSet bays = reach.of(said, collector);
+      things += (long) spread.get().size() * bays.cardinality();
+      if (things > Limits.THINGS) {
+        tooMany(said);
+        continue;
+      }
       if (spread.get().size() == 1) {
         List<Object> thing = List.of(said.layer(), spread.get().get(0).slot(), bays);
         Origin first = single.putIfAbsent(thing, said.origin());
@@ -141,6 +153,14 @@ final class RowReader {
     }
   }
 
+  private void tooMany(Said said) {
+    if (complete) {
+      collector.problem(
+          new ModelProblem.TooMany("rows times bays", Limits.THINGS, things, said.origin()));
+    }
+    complete = false;
+  }
+
   private List<Claim> claims(Said said, List<RowGroup.Spread> spread, BitSet bays, RowGroup group) {
     boolean edge = said.clause(ClauseWord.EDGE, Clause.Flag.class).isPresent();
     if (edge && !Rows.isEnd(group.symbol().name())) {
@@ -154,9 +174,7 @@ final class RowReader {
     spread.forEach(one -> reach.each(one.slot(), bays, named));
     List<Claim> claims = new ArrayList<>(spread.size());
     for (RowGroup.Spread one : spread) {
-      BitSet keys = new BitSet();
-      reach.each(one.slot(), bays, keys);
-      Claim claim = new Claim(said, "row", keys, named);
+      Claim claim = new Claim(said, "row", reach.first(one.slot()), bays, named);
       Facet.RowPlace place = new Facet.RowPlace(one.at(), edge);
       claim.set(Facet.ROW_PLACE, place, said.statement().clause(ClauseWord.AT).get().range());
       group.remember(claim, one, bays);

@@ -36,7 +36,7 @@ class GridSpellingsTest {
             """)
             .sound();
     assertThat(seen.grid().lines())
-        .extracting(line -> line.name() + " " + line.x().millimetres())
+        .extracting(line -> line.name() + " " + line.x().millimetres().toPlainString())
         .containsExactly(
             "A 0", "B 1200", "C 2700", "D 4200", "E 5700", "F 7200", "G 7275", "H 8775", "I 10275",
             "J 11175");
