@@ -17,11 +17,17 @@ final class BlankLines {
         blank = i;
         continue;
       }
-      if (blank >= 0 && before != null && !before.isOpening() && !line.isClosing()) {
+      if (blank >= 0 && before != null && stays(before, line)) {
         lines.get(blank).become("");
       }
       blank = -1;
       before = line;
     }
+  }
+
+  private static boolean stays(Line before, Line after) {
+    boolean opened = before.isOpening() && !before.isKept();
+    boolean closes = after.isClosing() && !after.isKept();
+    return !opened && !closes;
   }
 }

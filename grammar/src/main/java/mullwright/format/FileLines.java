@@ -6,6 +6,7 @@ import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
 import mullwright.syntax.SyntaxProblem;
+import mullwright.syntax.SyntaxProblem.NotClosed.What;
 import mullwright.syntax.TextRange;
 import mullwright.syntax.Token;
 import mullwright.syntax.TokenKind;
@@ -53,8 +54,32 @@ final class FileLines {
     StatementCells cells = new StatementCells(segment, start, absolute);
     keepBroken(segment, start, cells);
     Indents indents = new Indents(segment, start, absolute, this::text);
+    keepWhole(firstLine, lastLine, indents);
     for (int line = firstLine; line <= lastLine; line++) {
       read(line, cells, indents);
+    }
+  }
+
+  /** Where one line of a statement is kept, all lines it goes on over are. */
+  private void keepWhole(int firstLine, int lastLine, Indents indents) {
+    List<Line> statement = new ArrayList<>();
+    boolean kept = false;
+    for (int number = firstLine; number <= lastLine; number++) {
+      if (tokens.get(number).isEmpty()) {
+        continue;
+      }
+      Line line = lines.get(number);
+      if (!indents.isContinuation(tokens.get(number).get(0))) {
+        statement.clear();
+        kept = false;
+      }
+      statement.add(line);
+      if (kept) {
+        line.keep();
+      } else if (line.isKept()) {
+        kept = true;
+        statement.forEach(Line::keep);
+      }
     }
   }
 
@@ -74,7 +99,10 @@ final class FileLines {
 
   private void keepBroken(Segment segment, int start, StatementCells cells) {
     for (SyntaxProblem problem : segment.problems()) {
-      boolean all = problem instanceof SyntaxProblem.TooMuch;
+      // with a brace missing, how deep a line stands is a guess
+      boolean all =
+          problem instanceof SyntaxProblem.TooMuch
+              || problem instanceof SyntaxProblem.NotClosed open && open.what() == What.BLOCK;
       int from = all ? 0 : problem.range().start();
       int to = all ? segment.text().length() : problem.range().end();
       keep(start + from, start + to);

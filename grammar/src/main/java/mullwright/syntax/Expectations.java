@@ -10,6 +10,7 @@ import mullwright.syntax.antlr.WallParser;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.RecognitionException;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.TokenStream;
 import org.antlr.v4.runtime.misc.IntervalSet;
 
 /** Says in a drafter's words what could have stood where the parser stopped. */
@@ -46,6 +47,9 @@ final class Expectations {
     } else if (name) {
       words.add("a name");
     }
+    if (name && isReservedName(parser.getInputStream())) {
+      words.add("\"" + mistake.getOffendingToken().getText() + "\"");
+    }
     if (!place && expected.contains(LENGTH)) {
       words.add("a value");
     }
@@ -65,6 +69,14 @@ final class Expectations {
       }
     }
     return new ArrayList<>(words);
+  }
+
+  /** True if a word of the language stands where it was evidently meant as a name. */
+  private static boolean isReservedName(TokenStream tokens) {
+    int word = tokens.LA(1);
+    int next = tokens.LA(2);
+    boolean reserved = word >= AT && word <= HOLD;
+    return reserved && (next == ASSIGN || next == RANGE || next >= AT && next <= LOADS);
   }
 
   private static StatementKind kind(ParserRuleContext rule) {

@@ -179,7 +179,11 @@ final class LineRecovery extends DefaultErrorStrategy {
       return new BlockNotTaken(new Word(word.getText(), false, word.range()), found.range());
     }
     boolean number = type == NUMBER || type == LENGTH || type == COUNT;
-    if (number && before != null && (before.getType() == NAME || before.getType() == STRING)) {
+    boolean assigns = mistake.getExpectedTokens().contains(ASSIGN);
+    if (number
+        && !assigns
+        && before != null
+        && (before.getType() == NAME || before.getType() == STRING)) {
       return new BareNumber(found.getText(), found.range());
     }
     boolean end = type == NL || type == Token.EOF || type == RBRACE;

@@ -39,6 +39,9 @@ abstract class LineTyper {
   /** Digits with letters or dashes that may be a name here; false if a name may not begin so. */
   abstract boolean digitName(WallToken token);
 
+  /** Text in quotes: a text, or a name. */
+  abstract void quoted(WallToken token);
+
   abstract void comma(WallToken token);
 
   /** Called before a token that begins a value is handed on. */
@@ -219,10 +222,12 @@ abstract class LineTyper {
       return;
     }
     int slash = text.indexOf('/');
-    line.remove(at);
     if (slash < 0) {
-      out.drop(token, new StrayCharacter(text, token.range()));
+      out.report(new StrayCharacter(text, token.range()));
+      emit(token.as(FAULT));
+      return;
     } else {
+      line.remove(at);
       int cut = token.start() + slash;
       line.add(at, token.part(NAME, cut + 1, token.end()));
       line.add(at, token.part(DIVIDE, cut, cut + 1));
@@ -241,8 +246,9 @@ abstract class LineTyper {
       return;
     }
     WallToken mark = token.part(FAULT, token.end() - 1, token.end());
-    out.drop(mark, new StrayCharacter(mark.getText(), mark.range()));
+    out.report(new StrayCharacter(mark.getText(), mark.range()));
     word(token.part(NAME, token.start(), token.end() - 1));
+    emit(mark);
   }
 
   private void string(WallToken token) {
@@ -254,13 +260,18 @@ abstract class LineTyper {
       WallToken mark = token.part(FAULT, token.start(), token.start() + 1);
       out.report(new StrayCharacter(mark.getText(), mark.range()));
     }
-    emit(afterDigit ? token.as(FAULT) : token);
+    if (afterDigit) {
+      emit(token.as(FAULT));
+    } else {
+      quoted(token);
+    }
   }
 
   private void minus(WallToken token) {
     WallToken before = raw(-1);
     WallToken after = raw(1);
-    if (!operandBefore()) {
+    boolean tight = before != null && before.end() == token.start();
+    if (!operandBefore() && !(tight && previousIs(NAME))) {
       beforeValue(token);
       emit(token.as(SIGN));
     } else if (before.end() < token.start() && (after == null || token.end() < after.start())) {

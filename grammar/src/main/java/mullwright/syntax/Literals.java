@@ -25,35 +25,45 @@ public final class Literals {
   }
 
   /**
-   * The one spelling of a length: {@code 5'-6 1/2"} for {@code 5′6-1/2″}, {@code 5' 6 1/2"} and for
-   * one that lacks its inch mark.
+   * The one spelling of a number or length: {@code 5'-6 1/2"} for {@code 5′6-1/2″}, {@code 5' 6
+   * 1/2"} and for one that lacks its inch mark; {@code 0.5} for {@code .5}.
    */
   public static String spelling(String literal) {
     String plain = plainMarks(literal);
+    boolean number = plain.indexOf('\'') < 0 && plain.indexOf('"') < 0 && plain.indexOf('/') < 0;
+    if (number) {
+      return plain.startsWith(".") ? "0" + plain : plain;
+    }
     StringBuilder spelt = new StringBuilder(plain.length() + 2);
     int foot = plain.indexOf('\'');
     if (foot >= 0) {
-      spelt.append(plain, 0, foot + 1);
+      spelt.append(plain.startsWith(".") ? "0" : "").append(plain, 0, foot + 1);
     }
-    boolean parted = foot >= 0;
-    for (int i = foot + 1; i < plain.length(); i++) {
+    inches(plain.substring(foot + 1), spelt);
+    return spelt.toString();
+  }
+
+  /** Before the inches a dash, before their fraction a space, whatever stood there. */
+  private static void inches(String plain, StringBuilder spelt) {
+    boolean afterFeet = spelt.length() > 0;
+    int from = spelt.length();
+    boolean parted = false;
+    for (int i = 0; i < plain.length(); i++) {
       char c = plain.charAt(i);
       if (c == '-' || c == ' ' || c == '\t' || c == '\u00a0') {
-        // before the inches a dash, before their fraction a space, whatever stood there
-        parted = parted || spelt.length() > 0 && spelt.charAt(spelt.length() - 1) != ' ';
+        parted = true;
         continue;
       }
-      if (parted) {
-        boolean afterFeet = foot >= 0 && spelt.length() == foot + 1;
-        spelt.append(afterFeet ? '-' : ' ');
-        parted = false;
+      if (spelt.length() == from) {
+        spelt.append(afterFeet ? "-" : "").append(c == '.' ? "0" : "");
+      } else if (parted) {
+        spelt.append(' ');
       }
+      parted = false;
       spelt.append(c);
     }
-    boolean feetOnly = foot >= 0 && spelt.length() == foot + 1;
-    if (!feetOnly && spelt.charAt(spelt.length() - 1) != '"') {
+    if (spelt.length() > from && spelt.charAt(spelt.length() - 1) != '"') {
       spelt.append('"');
     }
-    return spelt.toString();
   }
 }

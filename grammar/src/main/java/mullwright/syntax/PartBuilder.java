@@ -47,14 +47,17 @@ final class PartBuilder {
   /** A name or text in quotes. */
   static Word word(Token token) {
     String text = token.getText();
-    boolean quoted = token.getType() == WallParser.STRING;
+    boolean quoted = isQuote(text.charAt(0));
     if (quoted) {
       // an unclosed string in a remark lacks its last quote
-      boolean closed =
-          text.length() > 1 && "\"\u201c\u201d".indexOf(text.charAt(text.length() - 1)) >= 0;
+      boolean closed = text.length() > 1 && isQuote(text.charAt(text.length() - 1));
       text = text.substring(1, closed ? text.length() - 1 : text.length());
     }
     return new Word(text, quoted, range(token));
+  }
+
+  private static boolean isQuote(char c) {
+    return c == '"' || c == '\u201c' || c == '\u201d';
   }
 
   Word name(NameContext name) {
@@ -200,7 +203,8 @@ final class PartBuilder {
     @Override
     public Expression visitNumber(NumberContext value) {
       Word unit = value.UNIT() == null ? null : word(value.UNIT().getSymbol());
-      return new Expression.Literal(value.NUMBER().getText(), unit, range(value));
+      return new Expression.Literal(
+          Literals.spelling(value.NUMBER().getText()), unit, range(value));
     }
 
     @Override

@@ -24,11 +24,17 @@ final class PropertyTyper extends LineTyper {
     int remark = Remarks.type(token.getText());
     if (remark > 0 && (rawIs(1, STRING) || rawIs(1, OPEN_STRING))) {
       emit(token.as(remark));
-    } else if (previousIs(PLUS, MINUS, STAR, DIVIDE, SIGN, LPAREN) || operatorFollows()) {
-      emit(token.as(REFERENCE));
     } else {
-      emit(token);
+      quoted(token);
     }
+  }
+
+  @Override
+  void quoted(WallToken token) {
+    boolean value =
+        !previousIs(NOTE, VERIFY, HOLD)
+            && (previousIs(PLUS, MINUS, STAR, DIVIDE, SIGN, LPAREN) || operatorFollows());
+    emit(value ? token.as(REFERENCE) : token);
   }
 
   private boolean operatorFollows() {

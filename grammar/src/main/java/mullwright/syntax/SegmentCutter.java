@@ -127,11 +127,12 @@ final class SegmentCutter {
       return false;
     }
     int next = token(i + 1).getType();
+    boolean text = next == STRING || next == OPEN_STRING;
     return switch (token.getText()) {
-      case "use" -> next == STRING;
-      case "wall" -> (next == NAME || next == STRING) && bracesBeforeLineEnd(i + 2);
-      case "project" -> next == STRING && bracesBeforeLineEnd(i + 2);
-      case "catalog" -> next == LBRACE || next == STRING && bracesBeforeLineEnd(i + 2);
+      case "use" -> text;
+      case "wall" -> (next == NAME || text) && bracesBeforeLineEnd(i + 2);
+      case "project" -> text && bracesBeforeLineEnd(i + 2);
+      case "catalog" -> next == LBRACE || text && bracesBeforeLineEnd(i + 2);
       default -> false;
     };
   }

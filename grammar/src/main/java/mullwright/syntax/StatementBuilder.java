@@ -9,7 +9,6 @@ import java.util.Optional;
 import mullwright.syntax.antlr.WallParser.*;
 import mullwright.syntax.antlr.WallParserBaseVisitor;
 import org.antlr.v4.runtime.ParserRuleContext;
-import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.ParseTree;
 import org.antlr.v4.runtime.tree.TerminalNode;
 
@@ -52,7 +51,7 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
 
   @Override
   public Statement visitUse(UseContext said) {
-    return statement(StatementKind.USE, said, text(said.path));
+    return statement(StatementKind.USE, said, text(said.text()));
   }
 
   @Override
@@ -67,12 +66,12 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
 
   @Override
   public Statement visitProject(ProjectContext said) {
-    return statement(StatementKind.PROJECT_BLOCK, said, text(said.title));
+    return statement(StatementKind.PROJECT_BLOCK, said, text(said.text()));
   }
 
   @Override
   public Statement visitCatalog(CatalogContext said) {
-    return statement(StatementKind.CATALOG_BLOCK, said, text(said.title));
+    return statement(StatementKind.CATALOG_BLOCK, said, text(said.text()));
   }
 
   @Override
@@ -301,8 +300,8 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
     return expression == null ? null : new Argument.Value(expression);
   }
 
-  private Argument text(Token string) {
-    return string == null ? null : new Argument.Text(PartBuilder.word(string));
+  private Argument text(TextContext text) {
+    return broken(text) ? null : new Argument.Text(PartBuilder.word(text.getStart()));
   }
 
   private Statement statement(StatementKind kind, ParserRuleContext rule, Argument... arguments) {
@@ -362,12 +361,12 @@ final class StatementBuilder extends WallParserBaseVisitor<Statement> {
     private void clause(ClauseContext context) {
       ClauseWord word = ClauseBuilder.word(context);
       TextRange range = range(context);
-      TextRange first = seen[word.ordinal()];
-      seen[word.ordinal()] = first == null ? range : first;
       Clause clause = clauseBuilder.build(context);
       if (clause == null) {
         return;
       }
+      TextRange first = seen[word.ordinal()];
+      seen[word.ordinal()] = range;
       if (!kind.clauses().contains(word)) {
         problems.add(new SyntaxProblem.ClauseNotTaken(kind, word, range));
       } else if (first != null) {

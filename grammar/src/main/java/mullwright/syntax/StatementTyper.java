@@ -152,11 +152,21 @@ final class StatementTyper extends LineTyper {
     return false;
   }
 
+  @Override
+  void quoted(WallToken token) {
+    if (previousIs(NOTE, VERIFY, HOLD)) {
+      emit(token);
+    } else {
+      name(token);
+    }
+  }
+
   private void name(WallToken token) {
     switch (slot) {
       case VALUES, LOADS -> emit(token.as(REFERENCE));
       case VALUE_THEN_NAMES -> {
-        if (operandBefore()) {
+        boolean alone = raw(1) == null || rawIs(1, COMMA) || rawIs(1, RANGE);
+        if (operandBefore() || alone) {
           slot = Slot.NAMES;
           emit(token);
         } else {
@@ -280,8 +290,7 @@ final class StatementTyper extends LineTyper {
       return true;
     }
     return switch (next.getType()) {
-      case NAME -> !isValueName(1) && !(rawWord(1, "floor") && rawWord(2, "below"));
-      case STRING -> true;
+      case NAME, STRING -> !isValueName(1) && !(rawWord(1, "floor") && rawWord(2, "below"));
       case NUMBER, DIGIT_WORD, DASHED -> lineNames && !isOffset(1);
       default -> false;
     };

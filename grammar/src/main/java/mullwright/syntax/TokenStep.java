@@ -89,21 +89,44 @@ final class TokenStep {
           TextRange mark = new TextRange(token.start(), token.start() + 2);
           out.report(new NotClosed(NotClosed.What.COMMENT, mark));
         }
-        case STRAY -> {
-          int end = token.end();
-          while (i + 1 < raw.size()
-              && raw.get(i + 1).getType() == STRAY
-              && raw.get(i + 1).start() == end) {
-            i++;
-            end = raw.get(i).end();
-          }
-          WallToken all = token.part(FAULT, token.start(), end);
-          out.drop(all, new StrayCharacter(all.getText(), all.range()));
-        }
+        case STRAY -> i = strays(raw, i, kept);
         default -> kept.add(token);
       }
     }
     return kept;
+  }
+
+  /**
+   * Strays in one piece are one mistake. Those that touch a word or value make it unclear what was
+   * meant and stay as a fault; those that stand apart are passed over, and so the line is read.
+   */
+  private int strays(List<WallToken> raw, int first, List<WallToken> kept) {
+    int last = first;
+    while (last + 1 < raw.size()
+        && raw.get(last + 1).getType() == STRAY
+        && raw.get(last + 1).start() == raw.get(last).end()) {
+      last++;
+    }
+    WallToken start = raw.get(first);
+    WallToken all = start.part(FAULT, start.start(), raw.get(last).end());
+    boolean begins = kept.isEmpty() || kept.get(kept.size() - 1).getType() == NL;
+    boolean touches =
+        first > 0 && isWord(raw.get(first - 1)) && raw.get(first - 1).end() == all.start()
+            || last + 1 < raw.size()
+                && isWord(raw.get(last + 1))
+                && raw.get(last + 1).start() == all.end();
+    StrayCharacter problem = new StrayCharacter(all.getText(), all.range());
+    if (touches && !begins) {
+      out.report(problem);
+      kept.add(all);
+    } else {
+      out.drop(all, problem);
+    }
+    return last;
+  }
+
+  private static boolean isWord(WallToken token) {
+    return token.getType() >= LENGTH && token.getType() <= MARKED_NAME;
   }
 
   private void comment(WallToken token) {

@@ -57,6 +57,7 @@ public final class RoundTrip {
         .lines()
         .map(line -> line.replaceAll("[\\p{Z}\\s\u000b\ufeff-]", ""))
         .map(line -> Literals.plainMarks(line).replace('\u201c', '"').replace("\u2212", ""))
+        .map(line -> line.replaceAll("(?<!\\d)0(\\.\\d)", "$1"))
         .filter(line -> !line.isEmpty())
         .toList();
   }

@@ -44,7 +44,8 @@ BLOCK_COMMENT: '/*' COMMENT_BODY '*'+ '/';
 OPEN_COMMENT: '/*' COMMENT_BODY '*'*;
 
 STRING: '"' ~["\r\n]* '"' | [\u201C\u201D] ~["\u201C\u201D\r\n]* ["\u201D];
-OPEN_STRING: '"' ~["\r\n]* | [\u201C\u201D] ~["\u201C\u201D\r\n]*;
+/** A text without its last quote; it ends before a brace, so that the block is not lost with it. */
+OPEN_STRING: '"' ~["{}\r\n]* | [\u201C\u201D] ~["\u201C\u201D{}\r\n]*;
 
 LENGTH: FEET | (FEET JOINT)? INCHES INCH_MARK;
 /** Feet and inches, or inches and a fraction, that lack their inch mark. */
@@ -54,9 +55,9 @@ FEET_TWICE: FEET '-' INCHES FOOT_MARK;
 MARKED_DASHED: DIGITS '-' INCHES INCH_MARK;
 /** Digits and dashes: a grid line's name, or a length or minus gone wrong. */
 DASHED: DIGITS ('-' DIGITS)+ | DIGITS '-' FRACTION;
-NUMBER: DIGITS ('.' DIGITS)? ([eE] [+-]? DIGITS)?;
+NUMBER: DECIMAL ([eE] [+-]? DIGITS)?;
 /** A number with its unit, or the name of a grid line. */
-DIGIT_WORD: DIGITS ('.' DIGITS)? '-'? LETTER WORD* ([.-] WORD+)* ('/' LETTER WORD*)?;
+DIGIT_WORD: DECIMAL '-'? LETTER WORD* ([.-] WORD+)* ('/' LETTER WORD*)?;
 
 NAME: NAME_TEXT;
 /** A division, or a unit such as lb/ft. */
@@ -85,13 +86,14 @@ STRAY: .;
 fragment COMMENT_BODY: (~'*' | '*'+ ~[*/])*;
 fragment DIGIT: [0-9];
 fragment DIGITS: DIGIT+;
+fragment DECIMAL: DIGITS ('.' DIGITS)? | '.' DIGITS;
 fragment BLANK: [ \t\u00A0];
 fragment FRACTION: DIGITS '/' DIGITS;
 fragment FOOT_MARK: ['\u2032\u2019];
 fragment INCH_MARK: ["\u2033\u201D];
-fragment FEET: DIGITS ('.' DIGITS)? FOOT_MARK;
+fragment FEET: DECIMAL FOOT_MARK;
 fragment JOINT: '-' | BLANK*;
-fragment INCHES: DIGITS ('.' DIGITS)? | (DIGITS (BLANK+ | '-'))? FRACTION;
+fragment INCHES: DECIMAL | (DIGITS (BLANK+ | '-'))? FRACTION;
 fragment LETTER: [\p{L}_];
 fragment WORD: LETTER | DIGIT;
 fragment NAME_TEXT: LETTER (WORD | [.-] WORD)*;

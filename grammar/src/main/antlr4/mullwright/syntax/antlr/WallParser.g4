@@ -29,12 +29,12 @@ statement:
 
 // ---- file, project, catalog --------------------------------------------------------------------
 
-use: USE path=STRING remark*;
+use: USE text remark*;
 let: LET name ASSIGN expression remark*;
 units: UNITS name remark*;
 
-project: PROJECT_BLOCK title=STRING heading block remark*;
-catalog: CATALOG_BLOCK title=STRING? heading block remark*;
+project: PROJECT_BLOCK text heading block remark*;
+catalog: CATALOG_BLOCK text? heading block remark*;
 wall: WALL_BLOCK name heading block remark*;
 criteria: CRITERIA_BLOCK heading block remark*;
 fabrication: FABRICATION_BLOCK heading block remark*;
@@ -145,6 +145,8 @@ remark: (NOTE | VERIFY | HOLD) STRING;
 // ---- names, places, values ---------------------------------------------------------------------
 
 name: NAME | STRING;
+
+text: STRING;
 
 selection: (ALL | item (ITEM_COMMA item)*) (EVERY COUNT)? (EXCEPT item (ITEM_COMMA item)*)?;
 
