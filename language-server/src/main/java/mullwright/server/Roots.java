@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
 
@@ -17,9 +19,14 @@ import mullwright.workspace.DiskFiles;
  *
  * <p>That of the innermost folder the client has open. A file outside of them all, or a client
  * without folders, gets a workspace of its own: the nearest folder above it that holds {@code
- * .git}, else the folder it lies in. An address that is no file of the disk stands by itself.
+ * .mullwright} or {@code .git}, else the folder it lies in or, if it uses files of folders above,
+ * the lowest from which all of them can be reached. An address that is no file of the disk stands
+ * by itself.
  */
 final class Roots {
+  private static final List<String> ROOT_MARKS = List.of(".mullwright", ".git");
+  private static final Pattern USE = Pattern.compile("(?m)^use\\s+\"([^\"\\r\\n]*)\"");
+  private static final int STEPS_UP = 4;
   private static final String BUFFER = "buffer.wall";
 
   private final Map<Path, Root> folders = new LinkedHashMap<>();
@@ -63,8 +70,12 @@ final class Roots {
         .map(root -> held(root, file.get()));
   }
 
-  /** The same; the workspace of a single file is made if there is none yet. */
-  Held hold(String address) {
+  /**
+   * The same; the workspace of a single file is made if there is none yet.
+   *
+   * @param text of the file
+   */
+  Held hold(String address, String text) {
     return find(address)
         .orElseGet(
             () ->
@@ -73,7 +84,8 @@ final class Roots {
                     .map(
                         file ->
                             held(
-                                strays.computeIfAbsent(home(file), root -> Root.of(root, rules)),
+                                strays.computeIfAbsent(
+                                    home(file, text), root -> Root.of(root, rules)),
                                 file))
                     .orElseGet(
                         () ->
@@ -99,13 +111,34 @@ final class Roots {
         .map(folders::get);
   }
 
-  private static Path home(Path file) {
+  private static Path home(Path file, String text) {
     Path folder = file.getParent();
     for (Path above = folder; above != null; above = above.getParent()) {
-      if (Files.exists(above.resolve(".git"))) {
-        return above;
+      for (String mark : ROOT_MARKS) {
+        if (Files.exists(above.resolve(mark))) {
+          return above;
+        }
       }
     }
+    for (int up = stepsUp(text); up > 0 && folder.getParent() != null; up--) {
+      folder = folder.getParent();
+    }
     return folder;
+  }
+
+  /** How many folders up the farthest {@code use} of a text leads, within reason. */
+  private static int stepsUp(String text) {
+    int most = 0;
+    Matcher use = USE.matcher(text);
+    while (use.find()) {
+      int steps = 0;
+      int depth = 0;
+      for (String name : use.group(1).split("/")) {
+        depth += name.equals("..") ? 1 : name.equals(".") || name.isEmpty() ? 0 : -1;
+        steps = Math.max(steps, depth);
+      }
+      most = Math.max(most, steps);
+    }
+    return Math.min(most, STEPS_UP);
   }
 }

@@ -51,7 +51,7 @@ final class Session {
   }
 
   void didOpen(String address, Integer version, String text) {
-    Roots.Held held = roots.hold(address);
+    Roots.Held held = roots.hold(address, text);
     held.root().spell(held.path(), address);
     open.put(address, new Open(address, held, version));
     held.root().workspace().open(held.path(), text);
@@ -104,10 +104,10 @@ final class Session {
     removed.forEach(roots::remove);
     added.forEach(roots::add);
     for (Open was : new ArrayList<>(open.values())) {
-      Roots.Held held = roots.hold(was.address);
+      String text =
+          was.held.root().workspace().snapshot().file(was.held.path()).orElseThrow().text();
+      Roots.Held held = roots.hold(was.address, text);
       if (held.root() != was.held.root()) {
-        String text =
-            was.held.root().workspace().snapshot().file(was.held.path()).orElseThrow().text();
         was.held.root().workspace().close(was.held.path());
         held.root().spell(held.path(), was.address);
         held.root().workspace().open(held.path(), text);

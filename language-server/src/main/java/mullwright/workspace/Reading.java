@@ -7,8 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
+import java.util.stream.Stream;
 import mullwright.analysis.wall.WallAnalysis;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
@@ -36,6 +35,7 @@ public final class Reading {
   private final String path;
   private final Map<String, Optional<ParsedFile>> sources;
   private final Model model;
+  private final List<Finding> damage;
   private final Memory memory;
   private final Frame frame;
   private final Map<WallAnalysis, Checker.Checked> wallsChecked;
@@ -50,6 +50,7 @@ public final class Reading {
       String path,
       Map<String, Optional<ParsedFile>> sources,
       Model model,
+      List<Finding> damage,
       Memory memory,
       Frame frame,
       Map<WallAnalysis, Checker.Checked> wallsChecked,
@@ -57,6 +58,7 @@ public final class Reading {
     this.path = path;
     this.sources = sources;
     this.model = model;
+    this.damage = damage;
     this.memory = memory;
     this.frame = frame;
     this.wallsChecked = wallsChecked;
@@ -73,10 +75,8 @@ public final class Reading {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
     Sources sources = used -> asked.computeIfAbsent(used, snapshot::file);
     Model model = ModelReader.read(path, sources, memory.models());
-    Frame frame = Frame.of(path, asked);
-    return last == null
-        ? new Reading(path, asked, model, memory, frame, new IdentityHashMap<>(), List.of())
-        : new Reading(path, asked, model, memory, frame, last.knownFindings(frame), last.known());
+    List<Finding> damage = Damage.findings(asked, snapshot);
+    return new Reading(path, asked, model, damage, memory, last == null ? List.of() : last.known());
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
@@ -165,7 +165,8 @@ public final class Reading {
    *     question computes it anew
    */
   public List<Finding> findings(Cancel cancel) {
-    return checked(cancel).findings();
+    List<Finding> found = checked(cancel).findings();
+    return damage.isEmpty() ? found : Stream.concat(damage.stream(), found.stream()).toList();
   }
 
   /** Rules that broke while checking: faults of this program, not of the text. */
