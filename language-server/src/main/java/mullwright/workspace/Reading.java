@@ -7,6 +7,8 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import mullwright.analysis.wall.WallAnalysis;
 import mullwright.check.Checker;
@@ -76,7 +78,11 @@ public final class Reading {
     Sources sources = used -> asked.computeIfAbsent(used, snapshot::file);
     Model model = ModelReader.read(path, sources, memory.models());
     List<Finding> damage = Damage.findings(asked, snapshot);
-    return new Reading(path, asked, model, damage, memory, last == null ? List.of() : last.known());
+    Frame frame = Frame.of(path, asked);
+    Map<WallAnalysis, Checker.Checked> known =
+        last == null ? new IdentityHashMap<>() : last.knownFindings(frame);
+    List<WallFacts> before = last == null ? List.of() : last.known();
+    return new Reading(path, asked, model, damage, memory, frame, known, before);
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */

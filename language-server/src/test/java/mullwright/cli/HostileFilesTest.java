@@ -70,7 +70,7 @@ class HostileFilesTest {
     Files.write(folder.resolve("a.wall"), "// Ma\u00df\n".getBytes(StandardCharsets.ISO_8859_1));
     Ran ran = Ran.in(folder, "check", "a.wall");
     assertThat(ran.err()).contains("no UTF-8");
-    assertThat(ran.code()).isEqualTo(Exit.CLEAN);
+    assertThat(ran.code()).isEqualTo(Exit.FINDINGS);
   }
 
   @Test
