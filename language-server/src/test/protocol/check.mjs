@@ -87,7 +87,12 @@ for (const file of fs.readdirSync(folder).filter((name) => name.endsWith('.jsonl
     if (message.jsonrpc !== '2.0') {
       wrong.push(`${where}: not JSON-RPC 2.0`);
     }
-    if (message.method) {
+    if (message.method && message.id !== undefined && message.method.endsWith('/refresh')) {
+      held++;
+      if (message.params !== undefined && message.params !== null) {
+        wrong.push(`${where}: ${message.method} has no parameters in the protocol`);
+      }
+    } else if (message.method) {
       hold(message.id === undefined ? 'NotificationParams' : 'RequestParams', message.method, message.params, where);
     } else if (message.error) {
       held++;
