@@ -23,6 +23,9 @@ import org.eclipse.lsp4j.PublishDiagnosticsParams;
  * those of another. Runs on the worker only.
  */
 final class Publisher implements Worker.Upkeep {
+  /** Stands among the touched documents for whatever else may have changed. */
+  private static final String ANYTHING = "";
+
   private static final String PUBLISH = "textDocument/publishDiagnostics";
 
   private final Outgoing outgoing;
@@ -52,6 +55,7 @@ final class Publisher implements Worker.Upkeep {
 
   /** Anything may have changed. */
   void touchedAll() {
+    touched.add(ANYTHING);
     due = true;
   }
 
@@ -148,7 +152,7 @@ final class Publisher implements Worker.Upkeep {
   private void askToPull(Map<String, Found> found) {
     boolean elsewhere = false;
     for (Map.Entry<String, Found> each : found.entrySet()) {
-      elsewhere |= isNews(each.getKey(), each.getValue()) && !touched.contains(each.getKey());
+      elsewhere |= isNews(each.getKey(), each.getValue()) && isOfOtherEdits(each.getKey());
       sent.put(each.getKey(), each.getValue().diagnostics);
     }
     if (elsewhere) {
@@ -163,11 +167,20 @@ final class Publisher implements Worker.Upkeep {
     for (Map.Entry<String, Found> each : found.entrySet()) {
       Reading now = each.getValue().reading;
       Reading was = now == null ? null : readings.put(each.getKey(), now);
-      elsewhere |= was != null && was != now && !touched.contains(each.getKey());
+      elsewhere |= now != null && was != now && isOfOtherEdits(each.getKey());
     }
     if (elsewhere && session.client().can("workspace.inlayHint.refreshSupport")) {
       outgoing.request("workspace/inlayHint/refresh", null, this::refreshed);
     }
+  }
+
+  /**
+   * True if edits of other documents may be why a document's results changed. One check may come
+   * after edits of several; each of these is then asked for anew, for its client may have asked
+   * between the edits.
+   */
+  private boolean isOfOtherEdits(String address) {
+    return !touched.contains(address) || touched.size() > 1;
   }
 
   private void refreshed(Object nothing, Throwable refused) {
