@@ -14,6 +14,10 @@ import mullwright.syntax.ParsedFile;
 public final class ModelMemory {
   private final Map<String, FileReading> readings = new HashMap<>();
   private final Map<String, CatalogMerge> merges = new HashMap<>();
+  private final Map<String, Walls> walls = new HashMap<>();
+
+  /** The walls of a file as last read, and among what. */
+  private record Walls(Surroundings around, List<WallReading> all) {}
 
   /** The file as it reads by itself. */
   synchronized FileReading reading(String path, ParsedFile file) {
@@ -34,5 +38,15 @@ public final class ModelMemory {
       merges.put(main, known);
     }
     return known;
+  }
+
+  /** The walls of that file as last read, if they were read among the very same. */
+  synchronized List<WallReading> walls(String main, Surroundings around) {
+    Walls known = walls.get(main);
+    return known != null && known.around.isSame(around) ? known.all : List.of();
+  }
+
+  synchronized void remember(String main, Surroundings around, List<WallReading> read) {
+    walls.put(main, new Walls(around, List.copyOf(read)));
   }
 }

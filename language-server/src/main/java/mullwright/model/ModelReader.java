@@ -52,10 +52,11 @@ public final class ModelReader {
     Optional<Model.Project> project = project(library, criteria);
     List<Symbol> lets = new ArrayList<>(main.lets());
     List<Wall> walls = new ArrayList<>();
-    for (FileReading.Block wall : main.walls().values()) {
-      WallText text = WallText.of(library, main, wall, collector);
-      walls.add(new WallReader(text, catalog, criteria, collector).read());
-      lets.addAll(text.lets());
+    for (WallReading wall : walls(library, catalog, criteria)) {
+      collector.addAll(wall.facts());
+      criteria.unfound(wall.unfound());
+      walls.add(wall.wall());
+      lets.addAll(wall.lets());
     }
     criteria.finish();
     List<Remarked> remarks = new ArrayList<>();
@@ -71,6 +72,32 @@ public final class ModelReader {
         unused(references, lets),
         remarks,
         collector.problems());
+  }
+
+  /** Its walls, those taken over that read as they did the last time. */
+  private List<WallReading> walls(Library library, CatalogMerge catalog, ProjectCriteria criteria) {
+    Surroundings around = Surroundings.of(library);
+    List<WallReading> known = memory.walls(main.path(), around);
+    List<WallReading> walls = new ArrayList<>();
+    for (FileReading.Block wall : main.walls().values()) {
+      walls.add(
+          known.stream()
+              .filter(before -> before.holdsFor(wall.statement()))
+              .findFirst()
+              .orElseGet(() -> read(wall, library, catalog, criteria)));
+    }
+    memory.remember(main.path(), around, walls);
+    return walls;
+  }
+
+  private WallReading read(
+      FileReading.Block wall, Library library, CatalogMerge catalog, ProjectCriteria criteria) {
+    Collector facts = new Collector();
+    WallText text = WallText.of(library, main, wall, facts);
+    WallReader reader = new WallReader(text, catalog, criteria, facts);
+    Wall read = reader.read();
+    return new WallReading(
+        wall.statement(), text.isLike(), read, text.lets(), facts, reader.unfound());
   }
 
   private Optional<Model.Project> project(Library library, ProjectCriteria criteria) {

@@ -52,20 +52,32 @@ final class ProjectCriteria {
     return reader.criteria(takenFor);
   }
 
-  Criteria criteria(WallText wall, GridNames names, Collector into) {
+  /**
+   * What the projects and the wall itself ask.
+   *
+   * @param into takes what is wrong and what is named
+   * @param unfound takes what is wrong with places the projects name: no news as long as another
+   *     wall has them
+   */
+  Criteria criteria(WallText wall, GridNames names, Collector into, List<ModelProblem> unfound) {
     CriteriaReader reader = new CriteriaReader(names);
     Collector places = new Collector();
     projects.forEach(layer -> reader.over(layer.criteria(), places));
     places.references().forEach(use -> into.names(use.symbol(), use.origin()));
-    walls++;
-    for (ModelProblem problem : places.problems()) {
-      Unfound before = unfound.get(problem.origin());
-      unfound.put(problem.origin(), new Unfound(problem, before == null ? 1 : before.walls() + 1));
-    }
+    unfound.addAll(places.problems());
     for (Properties layer : own(wall, PartSchema.criteria(), StatementKind.CRITERIA_BLOCK, into)) {
       reader.over(layer, into);
     }
     return reader.criteria(wall.origin());
+  }
+
+  /** Takes to account what a wall did not find. */
+  void unfound(List<ModelProblem> problems) {
+    walls++;
+    for (ModelProblem problem : problems) {
+      Unfound before = unfound.get(problem.origin());
+      unfound.put(problem.origin(), new Unfound(problem, before == null ? 1 : before.walls() + 1));
+    }
   }
 
   Fabrication fabrication(WallText wall, Collector into) {

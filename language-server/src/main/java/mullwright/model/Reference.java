@@ -7,4 +7,9 @@ package mullwright.model;
  * @param origin the name, without quotes' neighbours
  * @param definition true where the symbol gets its name
  */
-public record Reference(Symbol symbol, Origin origin, boolean definition) {}
+public record Reference(Symbol symbol, Origin origin, boolean definition) {
+  @Override
+  public int hashCode() {
+    return origin.hashCode() * 31 + symbol.name().hashCode();
+  }
+}

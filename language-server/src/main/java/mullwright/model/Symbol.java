@@ -21,4 +21,9 @@ public record Symbol(Kind kind, String scope, String name, Origin definition) {
     LET,
     PART
   }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode() * 31 + definition.hashCode();
+  }
 }

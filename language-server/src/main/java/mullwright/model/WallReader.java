@@ -14,6 +14,7 @@ final class WallReader {
   private final CatalogMerge catalog;
   private final ProjectCriteria project;
   private final Collector collector;
+  private final List<ModelProblem> unfound = new ArrayList<>();
 
   WallReader(WallText wall, CatalogMerge catalog, ProjectCriteria project, Collector collector) {
     this.wall = wall;
@@ -52,13 +53,18 @@ final class WallReader {
         wall.origin(),
         system,
         finish(lines),
-        project.criteria(wall, names, collector),
+        project.criteria(wall, names, collector, unfound),
         project.fabrication(wall, collector),
         names.grid(),
         members,
         anchors,
         lites,
         new InstallationReader(names, collector).read(wall));
+  }
+
+  /** What is wrong, for this wall, with places the projects name. */
+  List<ModelProblem> unfound() {
+    return unfound;
   }
 
   /** The wall's own property lines, a block a layer. */

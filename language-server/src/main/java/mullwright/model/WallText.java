@@ -164,6 +164,11 @@ final class WallText {
     return block.origin();
   }
 
+  /** True if it says that it is like another wall, whether there is one or not. */
+  boolean isLike() {
+    return block.statement().clause(ClauseWord.LIKE).isPresent();
+  }
+
   /** From the bottom. */
   List<Layer> layers() {
     return layers;

@@ -1,0 +1,105 @@
+package mullwright.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import mullwright.check.Rules;
+import mullwright.workspace.Cancel;
+import mullwright.workspace.DiskFiles;
+import mullwright.workspace.Reading;
+import mullwright.workspace.Snapshot;
+import mullwright.workspace.Workspace;
+
+/**
+ * Measures, inside one process, which stage of the answer to an edit costs what: tree, model,
+ * layout, analysis, findings.
+ *
+ * <p>From the folder of the whole project, after {@code mvn -o -q package -DskipTests}:
+ *
+ * <pre>{@code
+ * java -cp language-server/target/test-classes:language-server/target/mullwright.jar \
+ *     mullwright.bench.EditBench [EDITS]
+ * }</pre>
+ *
+ * <p>The edit is that of {@link ServerBench}: all bays a sixteenth wider and back.
+ */
+public final class EditBench {
+  private static final String[] STAGES = {"tree", "model", "layout", "analysis", "findings", "all"};
+
+  private final Workspace workspace;
+  private final int edits;
+  private final double[][] times;
+
+  private EditBench(Workspace workspace, int edits) {
+    this.workspace = workspace;
+    this.edits = edits;
+    this.times = new double[STAGES.length][edits];
+  }
+
+  public static void main(String[] args) throws IOException {
+    int edits = args.length > 0 ? Integer.parseInt(args[0]) : 300;
+    Path examples = Path.of("examples").toAbsolutePath();
+    System.out.printf("%-28s", "p50 / p99, ms");
+    for (String stage : STAGES) {
+      System.out.printf(" %13s", stage);
+    }
+    System.out.println();
+    String[][] texts = {
+      {"ferry-terminal/east.wall", Files.readString(examples.resolve("ferry-terminal/east.wall"))},
+      {"tower/north.wall", Files.readString(examples.resolve("tower/north.wall"))},
+      {"tower/long.wall", GeneratedWalls.file(2000)}
+    };
+    for (String[] text : texts) {
+      Workspace workspace = new Workspace(new DiskFiles(examples), Rules.find());
+      new EditBench(workspace, edits).run(text[0], text[1]);
+    }
+  }
+
+  private void run(String path, String text) {
+    workspace.open(path, text);
+    workspace.snapshot().findings(List.of(path), Cancel.NEVER);
+    int at = text.indexOf(" @ ") + 3;
+    String was = text.substring(at, text.indexOf('"', at) + 1);
+    String[] both = {"5'-0 1/16\"", was};
+    int length = was.length();
+    for (int i = -edits; i < edits; i++) {
+      String now = both[Math.floorMod(i, 2)];
+      edit(path, at, length, now, Math.max(i, 0));
+      length = now.length();
+    }
+    List<String> cells = new ArrayList<>();
+    for (double[] stage : times) {
+      Arrays.sort(stage);
+      cells.add(
+          String.format(
+              Locale.ROOT, "%13s", String.format("%.2f / %.2f", stage[edits / 2], at99(stage))));
+    }
+    System.out.printf("%-28s %s%n", path, String.join(" ", cells));
+  }
+
+  private double at99(double[] sorted) {
+    return sorted[Math.min(edits - 1, edits * 99 / 100)];
+  }
+
+  private void edit(String path, int at, int length, String now, int run) {
+    long start = System.nanoTime();
+    Snapshot after = timed(0, run, () -> workspace.change(path, at, at + length, now));
+    Reading reading = timed(1, run, () -> after.reading(path).orElseThrow());
+    timed(2, run, reading::layouts);
+    timed(3, run, reading::walls);
+    timed(4, run, () -> after.findings(List.of(path), Cancel.NEVER));
+    times[5][run] = (System.nanoTime() - start) / 1e6;
+  }
+
+  private <T> T timed(int stage, int run, Supplier<T> job) {
+    long start = System.nanoTime();
+    T result = job.get();
+    times[stage][run] = (System.nanoTime() - start) / 1e6;
+    return result;
+  }
+}
