@@ -27,7 +27,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
 
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
-    for (PartContact contact : PartContact.of(facts.layout(), it)) {
+    for (PartContact contact : facts.analysis().contacts().of(it)) {
       if (wrong(contact) && facts.readWhole()) {
         tell(contact, it.use().origin(), it.name(), facts, found);
       }
@@ -40,7 +40,10 @@ public final class IsolationMissing implements AnchorRule, WallRule {
       pieceOf(reinforce, facts)
           .ifPresent(
               piece ->
-                  PartContact.of(facts.layout(), reinforce, piece)
+                  facts
+                      .analysis()
+                      .contacts()
+                      .of(reinforce, piece)
                       .filter(contact -> wrong(contact) && facts.readWhole())
                       .ifPresent(
                           contact ->

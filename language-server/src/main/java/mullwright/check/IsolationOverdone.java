@@ -29,7 +29,7 @@ public final class IsolationOverdone implements AnchorRule {
       return;
     }
     List<PartContact> faces =
-        PartContact.of(facts.layout(), it).stream().filter(c -> !c.fastener()).toList();
+        facts.analysis().contacts().of(it).stream().filter(c -> !c.fastener()).toList();
     boolean all =
         !faces.isEmpty() && faces.stream().allMatch(c -> c.is(MetalContact.State.OVERDONE));
     if (all) {

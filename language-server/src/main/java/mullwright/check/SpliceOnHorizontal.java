@@ -7,6 +7,7 @@ import java.util.Optional;
 import mullwright.analysis.wall.JointObstacle;
 import mullwright.derivation.Derivation;
 import mullwright.layout.SpliceJoint;
+import mullwright.model.Part;
 import mullwright.quantity.Length;
 
 /**
@@ -24,21 +25,22 @@ public final class SpliceOnHorizontal implements SpliceRule {
 
   @Override
   public void check(SpliceJoint it, WallFacts facts, Findings found) {
-    List<JointObstacle> obstacles = JointObstacle.of(facts.analysis(), it);
     Length gap = it.splice().gap().value().half();
+    Optional<Part.Sleeve> sleeve = JointObstacle.sleeve(facts.layout(), it);
+    Length reach = sleeve.map(part -> Length.max(gap, part.length().value().half())).orElse(gap);
+    List<JointObstacle> obstacles = JointObstacle.within(facts.analysis(), it, reach);
     Optional<JointObstacle> worst = worst(obstacles, it, gap);
     if (worst.isPresent()) {
       tell(it, worst.get(), "the joint", gap, facts, found);
       return;
     }
-    JointObstacle.sleeve(facts.layout(), it)
-        .ifPresent(
-            sleeve -> {
-              Length half = sleeve.length().value().half();
-              worst(obstacles, it, half)
-                  .map(o -> tell(it, o, "the sleeve " + sleeve.name(), half, facts, found))
-                  .ifPresent(draft -> draft.severity(Severity.WARNING));
-            });
+    sleeve.ifPresent(
+        part -> {
+          Length half = part.length().value().half();
+          worst(obstacles, it, half)
+              .map(o -> tell(it, o, "the sleeve " + part.name(), half, facts, found))
+              .ifPresent(draft -> draft.severity(Severity.WARNING));
+        });
   }
 
   private static Optional<JointObstacle> worst(

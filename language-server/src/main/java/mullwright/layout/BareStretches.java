@@ -52,7 +52,7 @@ final class BareStretches {
         }
         continue;
       }
-      int at = bars.indexOf(frame.bars.in(bay, piece.row()));
+      int at = index(bars, frame.bars.in(bay, piece.row()));
       Length y = bars.get(at).middle();
       Length below = at > 0 ? bars.get(at - 1).middle() : Run.FAR.negated();
       Length above = at + 1 < bars.size() ? bars.get(at + 1).middle() : Run.FAR;
@@ -61,6 +61,15 @@ final class BareStretches {
       }
     }
     return false;
+  }
+
+  private static int index(List<Bar> bars, Bar bar) {
+    for (int i = 0; i < bars.size(); i++) {
+      if (bars.get(i) == bar) {
+        return i;
+      }
+    }
+    throw new IllegalStateException("the bar of a horizontal stands in its bay");
   }
 
   // what fills the space between a bar at height y and its neighbour: an opening, or a lite if

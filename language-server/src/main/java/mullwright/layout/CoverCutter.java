@@ -65,9 +65,19 @@ final class CoverCutter {
   static List<CoverPiece> cut(
       Frame frame, List<VerticalPiece> verticals, List<HorizontalPiece> horizontals) {
     CoverCutter cutter = new CoverCutter(frame);
-    for (Cover cover : covers(frame)) {
+    List<Cover> covers = covers(frame);
+    if (covers.isEmpty()) {
+      return cutter.pieces;
+    }
+    List<HorizontalPiece> covered = new ArrayList<>(horizontals.size());
+    for (HorizontalPiece piece : horizontals) {
+      if (cutter.bare.covered(piece)) {
+        covered.add(piece);
+      }
+    }
+    for (Cover cover : covers) {
       verticals.forEach(piece -> cutter.vertical(cover, piece));
-      horizontals.forEach(piece -> cutter.horizontal(cover, piece));
+      covered.forEach(piece -> cutter.horizontal(cover, piece));
     }
     return cutter.pieces;
   }
@@ -170,9 +180,6 @@ final class CoverCutter {
   }
 
   private void horizontal(Cover cover, HorizontalPiece piece) {
-    if (!bare.covered(piece)) {
-      return;
-    }
     Length left = frame.lines.x(piece.leftLine()).plus(reach(cover, piece, Side.RIGHT));
     Length right = frame.lines.x(piece.rightLine()).minus(reach(cover, piece, Side.LEFT));
     Length apart = right.minus(left);

@@ -16,6 +16,9 @@ public record Rational(BigInteger numerator, BigInteger denominator)
   /** Whole numbers of so many bits are doubles without rounding. */
   private static final int EXACT_BITS = 53;
 
+  /** Bits of a quotient that decide its nearest double, with some to spare. */
+  private static final int QUOTIENT_BITS = 66;
+
   public static final Rational ZERO = of(0);
   public static final Rational ONE = of(1);
 
@@ -149,9 +152,14 @@ public record Rational(BigInteger numerator, BigInteger denominator)
     if (numerator.bitLength() <= EXACT_BITS && denominator.bitLength() <= EXACT_BITS) {
       return (double) numerator.longValue() / denominator.longValue();
     }
-    return new BigDecimal(numerator)
-        .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
-        .doubleValue();
+    // so many leading bits of the quotient that what is cut off can only break a tie, which the
+    // last bit then tells: the rounding of the whole number is that of the fraction
+    int shift = QUOTIENT_BITS - numerator.bitLength() + denominator.bitLength();
+    BigInteger over = shift > 0 ? numerator.shiftLeft(shift) : numerator;
+    BigInteger under = shift < 0 ? denominator.shiftLeft(-shift) : denominator;
+    BigInteger[] quotient = over.abs().divideAndRemainder(under);
+    BigInteger leading = quotient[1].signum() == 0 ? quotient[0] : quotient[0].setBit(0);
+    return signum() * Math.scalb(leading.doubleValue(), -shift);
   }
 
   /** The room its two numbers take together, in bits. */

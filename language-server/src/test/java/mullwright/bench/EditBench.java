@@ -23,7 +23,7 @@ import mullwright.workspace.Workspace;
  *
  * <pre>{@code
  * java -cp language-server/target/test-classes:language-server/target/mullwright.jar \
- *     mullwright.bench.EditBench [EDITS]
+ *     mullwright.bench.EditBench [EDITS [PATH]]
  * }</pre>
  *
  * <p>The edit is that of {@link ServerBench}: all bays a sixteenth wider and back.
@@ -55,6 +55,9 @@ public final class EditBench {
       {"tower/long.wall", GeneratedWalls.file(2000)}
     };
     for (String[] text : texts) {
+      if (args.length > 1 && !args[1].equals(text[0])) {
+        continue;
+      }
       Workspace workspace = new Workspace(new DiskFiles(examples), Rules.find());
       new EditBench(workspace, edits).run(text[0], text[1]);
     }

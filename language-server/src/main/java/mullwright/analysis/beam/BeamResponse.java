@@ -3,6 +3,8 @@ package mullwright.analysis.beam;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How a beam answers one load case: reactions, and shear, moment, slope and deflection anywhere.
@@ -17,6 +19,11 @@ public final class BeamResponse {
   private final BeamPieces pieces;
   private final PieceStates states;
   private final double[] reactions;
+
+  /** Answers given; the same responses are asked again at each edit of a wall. */
+  private final Map<Stretch, Extremes> sags = new ConcurrentHashMap<>(4);
+
+  private record Stretch(double from, double to) {}
 
   BeamResponse(String name, Beam beam, BeamPieces pieces, PieceStates states, double[] reactions) {
     this.name = name;
@@ -129,6 +136,10 @@ public final class BeamResponse {
    * deflected positions of the two: the sag of a glass edge, or of a span whose supports give.
    */
   public Extremes sags(double from, double to) {
+    return sags.computeIfAbsent(new Stretch(from, to), it -> sagsOf(it.from, it.to));
+  }
+
+  private Extremes sagsOf(double from, double to) {
     double start = deflectionAt(from);
     double slope = to > from ? (deflectionAt(to) - start) / (to - from) : 0;
     return offLine(from, to, start - slope * from, slope);

@@ -34,13 +34,19 @@ final class DeadWeight {
   private final WallLayout layout;
   private final List<List<VerticalPiece>> piecesOfLine = new ArrayList<>();
   private final double[] newtons;
+  private final double[] bottoms;
+  private final double[] tops;
 
   DeadWeight(WallLayout layout) {
     this.layout = layout;
     this.newtons = new double[layout.verticals().size()];
+    this.bottoms = new double[newtons.length];
+    this.tops = new double[newtons.length];
     layout.wall().grid().lines().forEach(line -> piecesOfLine.add(new ArrayList<>()));
     for (VerticalPiece piece : layout.verticals()) {
       piecesOfLine.get(piece.line()).add(piece);
+      bottoms[piece.index()] = piece.bottom().toMetres() - AT_THE_END;
+      tops[piece.index()] = piece.top().toMetres() + AT_THE_END;
       newtons[piece.index()] = perLength(piece.profile()) * piece.length().toMetres();
     }
     for (HorizontalPiece horizontal : layout.horizontals()) {
@@ -88,9 +94,7 @@ final class DeadWeight {
   private void hang(int line, double y, double force) {
     int best = -1;
     for (VerticalPiece piece : piecesOfLine.get(line)) {
-      double bottom = piece.bottom().toMetres() - AT_THE_END;
-      double top = piece.top().toMetres() + AT_THE_END;
-      if (bottom <= y && y <= top) {
+      if (bottoms[piece.index()] <= y && y <= tops[piece.index()]) {
         best = piece.index();
       }
     }

@@ -26,11 +26,13 @@ import mullwright.quantity.Length;
 public record JointObstacle(String name, Origin origin, Length from, Length to) {
 
   /**
-   * What is fixed to the vertical of a splice: horizontals with their shear blocks, anchors. A
-   * horizontal takes its face or its shear block's length, whichever is more; an anchor takes its
-   * stated height round its bolt line, or the bolt line alone.
+   * What is fixed to the vertical within a reach of a splice: horizontals with their shear blocks,
+   * anchors. A horizontal takes its face or its shear block's length, whichever is more; an anchor
+   * takes its stated height round its bolt line, or the bolt line alone.
+   *
+   * @param reach distance from the splice within which it counts
    */
-  public static List<JointObstacle> of(WallAnalysis analysis, SpliceJoint joint) {
+  public static List<JointObstacle> within(WallAnalysis analysis, SpliceJoint joint, Length reach) {
     WallLayout layout = analysis.layout();
     Length block = shearBlock(layout);
     List<JointObstacle> found = new ArrayList<>();
@@ -38,7 +40,9 @@ public record JointObstacle(String name, Origin origin, Length from, Length to) 
       boolean left = horizontal.leftLine() == joint.line();
       Length centre = left ? horizontal.yLeft() : horizontal.yRight();
       Length half = Length.max(horizontal.profile().face().value(), block).half();
-      found.add(round(horizontal.name(), horizontal.origin(), centre, half));
+      if (isNear(joint, centre, half, reach)) {
+        found.add(round(horizontal.name(), horizontal.origin(), centre, half));
+      }
     }
     for (PlacedAnchor anchor : analysis.anchorsOf(joint.line())) {
       if (anchor.use().kind() != AnchorUse.Kind.CLIP) {
@@ -48,10 +52,16 @@ public record JointObstacle(String name, Origin origin, Length from, Length to) 
                 .flatMap(Part.Anchor::height)
                 .map(height -> height.value().half())
                 .orElse(Length.ZERO);
-        found.add(round(anchor.name(), anchor.use().origin(), anchor.y(), half));
+        if (isNear(joint, anchor.y(), half, reach)) {
+          found.add(round(anchor.name(), anchor.use().origin(), anchor.y(), half));
+        }
       }
     }
     return found;
+  }
+
+  private static boolean isNear(SpliceJoint joint, Length centre, Length half, Length reach) {
+    return centre.minus(joint.y()).abs().isShorterThan(half.plus(reach));
   }
 
   private static JointObstacle round(String name, Origin origin, Length centre, Length half) {

@@ -29,6 +29,7 @@ public final class WallAnalysis {
 
   private final DeadWeight weight;
   private final LineNeighbours neighbours;
+  private final PartContacts contacts;
 
   private WallAnalysis(WallLayout layout, List<VerticalRun> runs) {
     this.layout = layout;
@@ -45,6 +46,7 @@ public final class WallAnalysis {
     }
     this.weight = new DeadWeight(layout);
     this.neighbours = new LineNeighbours(layout);
+    this.contacts = new PartContacts(layout);
   }
 
   /** The analysis of a wall as laid out. */
@@ -77,6 +79,11 @@ public final class WallAnalysis {
     return neighbours.anchors(piece.line()).stream()
         .filter(anchor -> anchor.vertical() == piece.index())
         .toList();
+  }
+
+  /** What touches its verticals. */
+  public PartContacts contacts() {
+    return contacts;
   }
 
   /** The horizontals that end on a line, by row. */
