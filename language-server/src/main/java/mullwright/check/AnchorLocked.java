@@ -2,7 +2,6 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
-import mullwright.analysis.wall.LengthHold;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
@@ -26,7 +25,7 @@ public final class AnchorLocked implements MemberRule {
 
   @Override
   public void check(VerticalPiece it, WallFacts facts, Findings found) {
-    List<PlacedAnchor> deadLoads = LengthHold.of(facts.analysis(), it).deadLoads();
+    List<PlacedAnchor> deadLoads = facts.analysis().holdOf(it).deadLoads();
     if (deadLoads.size() < 2) {
       return;
     }

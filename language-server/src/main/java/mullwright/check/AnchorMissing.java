@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.wall.EndHold;
 import mullwright.analysis.wall.FloorCrossing;
-import mullwright.analysis.wall.LengthHold;
 import mullwright.analysis.wall.MovingLengths;
 import mullwright.analysis.wall.VerticalRun;
 import mullwright.derivation.Derivation;
@@ -33,7 +32,7 @@ public final class AnchorMissing implements MemberRule {
   @Override
   public void check(VerticalPiece it, WallFacts facts, Findings found) {
     // a length that hangs from nothing is told of by splice-unsupported, one mistake once
-    if (!LengthHold.of(facts.analysis(), it).unsupported()) {
+    if (!facts.analysis().holdOf(it).unsupported()) {
       for (FloorCrossing crossing : bare(it, facts)) {
         if (facts.readWhole()) {
           floorWithoutAnchor(crossing, facts, found);

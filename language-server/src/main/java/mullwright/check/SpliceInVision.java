@@ -26,10 +26,12 @@ public final class SpliceInVision implements SpliceRule {
   @Override
   public void check(SpliceJoint it, WallFacts facts, Findings found) {
     List<Cell> beside = facts.analysis().cellsBeside(it.line());
-    Optional<Cell> vision =
-        beside.stream().filter(SpliceInVision::vision).filter(c -> holds(c, it.y())).findFirst();
+    Optional<Cell> vision = visionAt(it.y(), beside);
+    if (vision.isEmpty()) {
+      return;
+    }
     Optional<JointPlace> place = JointPlace.of(facts.analysis(), it);
-    if (vision.isEmpty() || place.isEmpty()) {
+    if (place.isEmpty()) {
       return;
     }
     Optional<Cell> spandrel =
@@ -37,6 +39,15 @@ public final class SpliceInVision implements SpliceRule {
             .filter(cell -> inReach(cell, place.get(), beside))
             .min(java.util.Comparator.comparing(cell -> middle(cell).minus(it.y()).abs()));
     spandrel.ifPresent(other -> tell(it, vision.get(), other, facts, found));
+  }
+
+  private static Optional<Cell> visionAt(Length y, List<Cell> beside) {
+    for (Cell cell : beside) {
+      if (holds(cell, y) && vision(cell)) {
+        return Optional.of(cell);
+      }
+    }
+    return Optional.empty();
   }
 
   private static boolean vision(Cell cell) {

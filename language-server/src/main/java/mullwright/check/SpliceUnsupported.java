@@ -31,7 +31,7 @@ public final class SpliceUnsupported implements MemberRule {
 
   @Override
   public void check(VerticalPiece it, WallFacts facts, Findings found) {
-    LengthHold hold = LengthHold.of(facts.analysis(), it);
+    LengthHold hold = facts.analysis().holdOf(it);
     if (hold.unsupported()) {
       if (facts.readWhole()) {
         hangsFromNothing(it, facts, found);
@@ -47,7 +47,7 @@ public final class SpliceUnsupported implements MemberRule {
   }
 
   private static boolean hangsFromNothing(VerticalPiece piece, WallFacts facts) {
-    return LengthHold.of(facts.analysis(), piece).unsupported();
+    return facts.analysis().holdOf(piece).unsupported();
   }
 
   private static void hangsFromNothing(VerticalPiece it, WallFacts facts, Findings found) {

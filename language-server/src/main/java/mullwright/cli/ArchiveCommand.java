@@ -97,7 +97,7 @@ final class ArchiveCommand implements Callable<Integer> {
         "-Xlog:all=warning:stderr",
         "-XX:+UseSerialGC",
         "-XX:TieredStopAtLevel=1",
-        "-Xmn16m",
+        "-Xmn32m",
         "-Xmx256m",
         "-XX:SharedArchiveFile=\"" + archive.toString().replace("\\", "\\\\") + "\"",
         "");

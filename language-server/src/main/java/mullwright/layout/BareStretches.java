@@ -16,8 +16,15 @@ final class BareStretches {
 
   private final Frame frame;
 
+  /** By bay: true if no door or void is in it. */
+  private final boolean[] none;
+
   BareStretches(Frame frame) {
     this.frame = frame;
+    this.none = new boolean[frame.grid.bays().size()];
+    for (int bay = 0; bay < none.length; bay++) {
+      none[bay] = frame.openings.of(bay).stream().noneMatch(Span::bare);
+    }
   }
 
   /** Hands on the stretches of a vertical that are covered, from below. */
@@ -84,7 +91,7 @@ final class BareStretches {
   }
 
   private boolean none(int bay) {
-    return frame.openings.of(bay).stream().noneMatch(Span::bare);
+    return none[bay];
   }
 
   private List<Stretch> bare(int bay, int line) {

@@ -26,25 +26,20 @@ import mullwright.quantity.Length;
 public record JointObstacle(String name, Origin origin, Length from, Length to) {
 
   /**
-   * What is fixed to the vertical within a reach of a splice: horizontals with their shear blocks,
-   * anchors. A horizontal takes its face or its shear block's length, whichever is more; an anchor
-   * takes its stated height round its bolt line, or the bolt line alone.
-   *
-   * @param reach distance from the splice within which it counts
+   * What is fixed to the vertical of a line: horizontals with their shear blocks, anchors. A
+   * horizontal takes its face or its shear block's length, whichever is more; an anchor takes its
+   * stated height round its bolt line, or the bolt line alone.
    */
-  public static List<JointObstacle> within(WallAnalysis analysis, SpliceJoint joint, Length reach) {
-    WallLayout layout = analysis.layout();
-    Length block = shearBlock(layout);
+  static List<JointObstacle> of(WallAnalysis analysis, int line) {
+    Length block = shearBlock(analysis.layout());
     List<JointObstacle> found = new ArrayList<>();
-    for (HorizontalPiece horizontal : analysis.horizontalsOn(joint.line())) {
-      boolean left = horizontal.leftLine() == joint.line();
+    for (HorizontalPiece horizontal : analysis.horizontalsOn(line)) {
+      boolean left = horizontal.leftLine() == line;
       Length centre = left ? horizontal.yLeft() : horizontal.yRight();
       Length half = Length.max(horizontal.profile().face().value(), block).half();
-      if (isNear(joint, centre, half, reach)) {
-        found.add(round(horizontal.name(), horizontal.origin(), centre, half));
-      }
+      found.add(round(horizontal.name(), horizontal.origin(), centre, half));
     }
-    for (PlacedAnchor anchor : analysis.anchorsOf(joint.line())) {
+    for (PlacedAnchor anchor : analysis.anchorsOf(line)) {
       if (anchor.use().kind() != AnchorUse.Kind.CLIP) {
         Length half =
             anchor
@@ -52,16 +47,23 @@ public record JointObstacle(String name, Origin origin, Length from, Length to) 
                 .flatMap(Part.Anchor::height)
                 .map(height -> height.value().half())
                 .orElse(Length.ZERO);
-        if (isNear(joint, anchor.y(), half, reach)) {
-          found.add(round(anchor.name(), anchor.use().origin(), anchor.y(), half));
-        }
+        found.add(round(anchor.name(), anchor.use().origin(), anchor.y(), half));
       }
     }
-    return found;
+    return List.copyOf(found);
   }
 
-  private static boolean isNear(SpliceJoint joint, Length centre, Length half, Length reach) {
-    return centre.minus(joint.y()).abs().isShorterThan(half.plus(reach));
+  /** What is fixed to the vertical of a splice and reaches nearer to its centre than that. */
+  public static List<JointObstacle> within(WallAnalysis analysis, SpliceJoint joint, Length reach) {
+    Length from = joint.y().minus(reach);
+    Length to = joint.y().plus(reach);
+    List<JointObstacle> near = new ArrayList<>(2);
+    for (JointObstacle obstacle : analysis.obstaclesOn(joint.line())) {
+      if (obstacle.from.isShorterThan(to) && obstacle.to.isLongerThan(from)) {
+        near.add(obstacle);
+      }
+    }
+    return near;
   }
 
   private static JointObstacle round(String name, Origin origin, Length centre, Length half) {

@@ -1,5 +1,6 @@
 package mullwright.analysis.wall;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.anchor.AnchorCount;
@@ -29,8 +30,15 @@ public record LengthHold(
   }
 
   /** What holds a length. */
-  public static LengthHold of(WallAnalysis analysis, VerticalPiece piece) {
-    List<PlacedAnchor> anchors = analysis.anchorsOn(piece);
+  static LengthHold of(WallAnalysis analysis, VerticalPiece piece) {
+    List<PlacedAnchor> deadLoads = new ArrayList<>();
+    List<PlacedAnchor> windLoads = new ArrayList<>();
+    List<AnchorCount.Kind> kinds = new ArrayList<>();
+    for (PlacedAnchor anchor : analysis.anchorsOn(piece)) {
+      boolean dead = anchor.use().kind() == AnchorUse.Kind.DEAD_LOAD;
+      (dead ? deadLoads : windLoads).add(anchor);
+      kinds.add(dead ? AnchorCount.Kind.DEAD_LOAD : AnchorCount.Kind.WIND_LOAD);
+    }
     Optional<RunSupport> rest = Optional.empty();
     if (piece.spliceBelow() < 0) {
       double end = piece.bottom().toMetres();
@@ -39,18 +47,7 @@ public record LengthHold(
               .filter(s -> s.anchor() < 0 && Math.abs(s.y() - end) < AT_THE_END)
               .findFirst();
     }
-    return new LengthHold(
-        anchors.stream().filter(LengthHold::deadLoad).toList(),
-        anchors.stream().filter(anchor -> !deadLoad(anchor)).toList(),
-        rest,
-        AnchorCount.solve(
-            anchors.stream()
-                .map(a -> deadLoad(a) ? AnchorCount.Kind.DEAD_LOAD : AnchorCount.Kind.WIND_LOAD)
-                .toList()));
-  }
-
-  private static boolean deadLoad(PlacedAnchor anchor) {
-    return anchor.use().kind() == AnchorUse.Kind.DEAD_LOAD;
+    return new LengthHold(deadLoads, windLoads, rest, AnchorCount.solve(kinds));
   }
 
   /** True if its weight goes nowhere: it hangs from no anchor and stands on nothing. */

@@ -9,11 +9,15 @@ import mullwright.layout.PlacedAnchor;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
 
-/** What meets each grid line: the horizontals that end on it, the cells beside it, its anchors. */
+/**
+ * What meets each grid line: the horizontals that end on it, the cells beside it, its anchors; and
+ * the anchors of each length of vertical.
+ */
 final class LineNeighbours {
   private final List<List<HorizontalPiece>> horizontals;
   private final List<List<Cell>> cells;
   private final List<List<PlacedAnchor>> anchors;
+  private final List<List<PlacedAnchor>> anchorsOn;
 
   LineNeighbours(WallLayout layout) {
     Grid grid = layout.wall().grid();
@@ -26,6 +30,9 @@ final class LineNeighbours {
             cell -> grid.bays().get(cell.firstBay()).left(),
             cell -> grid.bays().get(cell.lastBay()).right());
     anchors = byLine(lines, layout.anchors(), anchor -> anchor.use().line());
+    List<PlacedAnchor> holding =
+        layout.anchors().stream().filter(anchor -> anchor.vertical() >= 0).toList();
+    anchorsOn = byLine(layout.verticals().size(), holding, PlacedAnchor::vertical);
   }
 
   @SafeVarargs
@@ -56,5 +63,10 @@ final class LineNeighbours {
   /** From below. */
   List<PlacedAnchor> anchors(int line) {
     return anchors.get(line);
+  }
+
+  /** Those that hold a length of vertical, from below. */
+  List<PlacedAnchor> anchorsOn(int vertical) {
+    return anchorsOn.get(vertical);
   }
 }

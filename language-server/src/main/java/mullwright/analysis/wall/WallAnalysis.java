@@ -30,6 +30,8 @@ public final class WallAnalysis {
   private final DeadWeight weight;
   private final LineNeighbours neighbours;
   private final PartContacts contacts;
+  private final Kept<LengthHold> holds;
+  private final Kept<List<JointObstacle>> obstacles;
 
   private WallAnalysis(WallLayout layout, List<VerticalRun> runs) {
     this.layout = layout;
@@ -47,6 +49,10 @@ public final class WallAnalysis {
     this.weight = new DeadWeight(layout);
     this.neighbours = new LineNeighbours(layout);
     this.contacts = new PartContacts(layout);
+    this.holds =
+        new Kept<>(runOfPiece.length, piece -> LengthHold.of(this, layout.verticals().get(piece)));
+    this.obstacles =
+        new Kept<>(layout.wall().grid().lines().size(), line -> JointObstacle.of(this, line));
   }
 
   /** The analysis of a wall as laid out. */
@@ -76,9 +82,17 @@ public final class WallAnalysis {
 
   /** The anchors and clips that hold a length, from below. */
   public List<PlacedAnchor> anchorsOn(VerticalPiece piece) {
-    return neighbours.anchors(piece.line()).stream()
-        .filter(anchor -> anchor.vertical() == piece.index())
-        .toList();
+    return neighbours.anchorsOn(piece.index());
+  }
+
+  /** What a length of vertical hangs from or stands on. */
+  public LengthHold holdOf(VerticalPiece piece) {
+    return holds.get(piece.index());
+  }
+
+  /** What is fixed to the vertical of a line, in no certain order. */
+  List<JointObstacle> obstaclesOn(int line) {
+    return obstacles.get(line);
   }
 
   /** What touches its verticals. */
