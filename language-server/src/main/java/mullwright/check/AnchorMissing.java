@@ -41,7 +41,7 @@ public final class AnchorMissing implements MemberRule {
     }
     VerticalRun run = facts.analysis().runOf(it);
     for (EndHold end : EndHold.of(run)) {
-      if (end.piece().equals(it)
+      if (end.piece().index() == it.index()
           && end.free()
           && noFloorBeyond(end, facts)
           && MovingLengths.of(run).isEmpty()

@@ -28,6 +28,7 @@ public record RulePage(String rule, String text) {
           "When to allow it");
 
   private static final String FIXTURE = "fixture: ";
+  private static final String FIXTURES = "fixtures/";
 
   /**
    * The page of a rule.
@@ -47,6 +48,11 @@ public record RulePage(String rule, String text) {
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  /** The text of a wall that a page shows, or of what it uses: {@code anchor-locked/trips.wall}. */
+  public static String fixture(String path) {
+    return read(FIXTURES + path);
   }
 
   /** One sentence: what the rule finds. */
@@ -91,7 +97,7 @@ public record RulePage(String rule, String text) {
     StringBuilder page = new StringBuilder("# " + rule + "\n\n");
     for (String line : text.lines().toList()) {
       if (line.startsWith(FIXTURE)) {
-        String wall = read("fixtures/" + rule + "/" + line.substring(FIXTURE.length()).strip());
+        String wall = read(FIXTURES + rule + "/" + line.substring(FIXTURE.length()).strip());
         page.append("```wall\n").append(wall.stripTrailing()).append("\n```\n");
       } else {
         page.append(line).append('\n');

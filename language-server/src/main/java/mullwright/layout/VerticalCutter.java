@@ -2,6 +2,7 @@ package mullwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import mullwright.model.Members;
 import mullwright.quantity.Length;
@@ -73,14 +74,15 @@ final class VerticalCutter {
     Length bottom = run.bottom();
     int below = -1;
     int ordinal = ordinalAfter(drafts, run);
-    for (Members.Splice splice : List.copyOf(left)) {
+    for (Iterator<Members.Splice> splices = left.iterator(); splices.hasNext(); ) {
+      Members.Splice splice = splices.next();
       Length half = splice.gap().value().half();
       Length lowerEnd = splice.at().elevation().minus(half);
       Length upperStart = splice.at().elevation().plus(half);
       if (!lowerEnd.isLongerThan(bottom) || !upperStart.isShorterThan(run.top())) {
         continue;
       }
-      left.remove(splice);
+      splices.remove();
       int piece = pieces.size() + drafts.size();
       drafts.add(new Draft(run, ordinal++, bottom, lowerEnd, below, joints.size()));
       below = joints.size();

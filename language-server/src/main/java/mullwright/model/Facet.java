@@ -4,10 +4,8 @@ import mullwright.quantity.Length;
 
 /**
  * One thing a statement can set, by clause: what exceptions override and inherit piece by piece.
- *
- * @param name the clause as written, for problems
  */
-record Facet<T>(String name, Class<T> type) {
+final class Facet<T> {
   static final Facet<String> PROFILE = new Facet<>("as", String.class);
   static final Facet<String> PART = new Facet<>("part", String.class);
   static final Facet<String> WITH = new Facet<>("with", String.class);
@@ -19,16 +17,57 @@ record Facet<T>(String name, Class<T> type) {
   static final Facet<Length> OFFSET = new Facet<>("offset", Length.class);
   static final Facet<Length> SLAB = new Facet<>("slab", Length.class);
   static final Facet<Length> EDGE = new Facet<>("edge", Length.class);
+  static final Facet<Bolts> BOLTED = new Facet<>("bolted", Bolts.class);
+  static final Facet<Offset> AT = new Facet<>("at", Offset.class);
+  static final Facet<Extent> FROM = new Facet<>("from", Extent.class);
+  static final Facet<RowPlace> ROW_PLACE = new Facet<>("at", RowPlace.class);
+  static final Facet<String> GLASS = new Facet<>("glass", String.class);
+  static final Facet<Boolean> OPERABLE = new Facet<>("operable", Boolean.class);
+  static final Facet<String> MARK = new Facet<>("mark", String.class);
+  static final Facet<BracketLoads> LOADS = new Facet<>("loads", BracketLoads.class);
+
+  private final String name;
+  private final Class<T> type;
+
+  private Facet(String name, Class<T> type) {
+    this.name = name;
+    this.type = type;
+  }
+
+  String name() {
+    return name;
+  }
+
+  Class<T> type() {
+    return type;
+  }
 
   /** How many of which fastener. */
-  record Bolts(int count, String fastener) {}
+  record Bolts(int count, String fastener) {
+    // here and below: a record's own way is made at run time, which every start would pay for
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Bolts same && count == same.count && fastener.equals(same.fastener);
+    }
 
-  static final Facet<Bolts> BOLTED = new Facet<>("bolted", Bolts.class);
+    @Override
+    public int hashCode() {
+      return fastener.hashCode() * 31 + count;
+    }
+  }
 
   /** Height above what is named, and whether the text gives it. */
-  record Offset(Length above, boolean stated) {}
+  record Offset(Length above, boolean stated) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Offset same && stated == same.stated && above.equals(same.above);
+    }
 
-  static final Facet<Offset> AT = new Facet<>("at", Offset.class);
+    @Override
+    public int hashCode() {
+      return above.hashCode();
+    }
+  }
 
   /** Reach in height, as elevations. */
   record Extent(Length from, Length to) {
@@ -37,15 +76,19 @@ record Facet<T>(String name, Class<T> type) {
     }
   }
 
-  static final Facet<Extent> FROM = new Facet<>("from", Extent.class);
-
   /** Where a row lies, and whether that is its outer edge. */
-  record RowPlace(Slope at, boolean edge) {}
+  record RowPlace(Slope at, boolean edge) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof RowPlace same
+          && edge == same.edge
+          && at.left().equals(same.at.left())
+          && at.right().equals(same.at.right());
+    }
 
-  static final Facet<RowPlace> ROW_PLACE = new Facet<>("at", RowPlace.class);
-
-  static final Facet<String> GLASS = new Facet<>("glass", String.class);
-  static final Facet<Boolean> OPERABLE = new Facet<>("operable", Boolean.class);
-  static final Facet<String> MARK = new Facet<>("mark", String.class);
-  static final Facet<BracketLoads> LOADS = new Facet<>("loads", BracketLoads.class);
+    @Override
+    public int hashCode() {
+      return at.left().hashCode() * 31 + at.right().hashCode();
+    }
+  }
 }

@@ -14,9 +14,18 @@ import mullwright.syntax.TextRange;
  * @param range where in the segment
  */
 public record Origin(String file, int segment, TextRange range) implements Locus {
-  // hashed for every name of a wall at every edit: a record's own way is several times slower
+  // asked for every name of a wall at every edit: a record's own way is several times slower
   @Override
   public int hashCode() {
     return (file.hashCode() * 31 + segment) * 31 + range.start() * 31 + range.end();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Origin same
+        && segment == same.segment
+        && range.start() == same.range.start()
+        && range.end() == same.range.end()
+        && file.equals(same.file);
   }
 }

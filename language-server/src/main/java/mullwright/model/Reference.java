@@ -12,4 +12,12 @@ public record Reference(Symbol symbol, Origin origin, boolean definition) {
   public int hashCode() {
     return origin.hashCode() * 31 + symbol.name().hashCode();
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Reference same
+        && definition == same.definition
+        && origin.equals(same.origin)
+        && symbol.equals(same.symbol);
+  }
 }

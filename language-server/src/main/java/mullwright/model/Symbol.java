@@ -26,4 +26,13 @@ public record Symbol(Kind kind, String scope, String name, Origin definition) {
   public int hashCode() {
     return name.hashCode() * 31 + definition.hashCode();
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Symbol same
+        && kind == same.kind
+        && name.equals(same.name)
+        && scope.equals(same.scope)
+        && definition.equals(same.definition);
+  }
 }

@@ -76,4 +76,22 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
       }
     }
   }
+
+  // a record's own way is made at run time, which every start would pay for
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Dimension same
+        && length == same.length
+        && mass == same.mass
+        && time == same.time
+        && temperature == same.temperature
+        && angle == same.angle
+        && point == same.point;
+  }
+
+  @Override
+  public int hashCode() {
+    int exponents = (((length * 31 + mass) * 31 + time) * 31 + temperature) * 31 + angle;
+    return exponents * 2 + (point ? 1 : 0);
+  }
 }

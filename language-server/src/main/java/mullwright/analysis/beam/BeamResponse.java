@@ -23,7 +23,17 @@ public final class BeamResponse {
   /** Answers given; the same responses are asked again at each edit of a wall. */
   private final Map<Stretch, Extremes> sags = new ConcurrentHashMap<>(4);
 
-  private record Stretch(double from, double to) {}
+  private record Stretch(double from, double to) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Stretch same && from == same.from && to == same.to;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(from) * 31 + Double.hashCode(to);
+    }
+  }
 
   BeamResponse(String name, Beam beam, BeamPieces pieces, PieceStates states, double[] reactions) {
     this.name = name;

@@ -16,20 +16,21 @@ public final class BeamMemory {
   /** How many beams are kept. */
   public static final int KEPT = 4096;
 
-  private final Map<BeamProblem, BeamAnswer> answers =
+  private final Map<BeamKey, BeamAnswer> answers =
       new LinkedHashMap<>(64, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<BeamProblem, BeamAnswer> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<BeamKey, BeamAnswer> eldest) {
           return size() > KEPT;
         }
       };
 
   BeamAnswer solve(BeamProblem problem) {
+    BeamKey key = BeamKey.of(problem);
     synchronized (answers) {
-      BeamAnswer known = answers.get(problem);
+      BeamAnswer known = answers.get(key);
       if (known == null) {
         known = HingedBeam.solve(problem);
-        answers.put(problem, known);
+        answers.put(key, known);
       }
       return known;
     }

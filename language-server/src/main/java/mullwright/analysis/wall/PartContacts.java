@@ -28,7 +28,21 @@ public final class PartContacts {
   private final Exposure exposure;
   private final Map<Pair, Optional<MetalContact.Result>> judged = new ConcurrentHashMap<>();
 
-  private record Pair(String metal, String profileMetal, boolean fastener, boolean isolated) {}
+  private record Pair(String metal, String profileMetal, boolean fastener, boolean isolated) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Pair same
+          && fastener == same.fastener
+          && isolated == same.isolated
+          && metal.equals(same.metal)
+          && profileMetal.equals(same.profileMetal);
+    }
+
+    @Override
+    public int hashCode() {
+      return metal.hashCode() * 31 + profileMetal.hashCode();
+    }
+  }
 
   PartContacts(WallLayout layout) {
     this.layout = layout;
