@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import mullwright.server.FirstTalk;
 import picocli.CommandLine.Command;
 
 /**
@@ -44,7 +45,7 @@ final class ArchiveCommand implements Callable<Integer> {
       Files.writeString(arguments, arguments(archive));
       Path folder = Files.createTempDirectory("mullwright");
       try {
-        ArchiveTalk.walls(folder);
+        FirstTalk.walls(folder);
         record(jar, archive, folder);
       } finally {
         remove(folder);
@@ -111,7 +112,7 @@ final class ArchiveCommand implements Callable<Integer> {
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     try {
-      ArchiveTalk.with(server.getInputStream(), server.getOutputStream(), folder);
+      FirstTalk.with(server.getInputStream(), server.getOutputStream(), folder);
       if (!server.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
         throw new IOException("the server did not end");
       }

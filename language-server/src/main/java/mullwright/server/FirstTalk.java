@@ -1,4 +1,4 @@
-package mullwright.cli;
+package mullwright.server;
 
 import com.google.gson.Gson;
 import com.google.gson.JsonObject;
@@ -21,7 +21,7 @@ import mullwright.check.Rules;
  * What an editor says to a server in its first minutes: walls of every kind opened, the usual
  * questions asked. The classes that the server needs for it are those an archive should hold.
  */
-final class ArchiveTalk {
+public final class FirstTalk {
   private static final List<String> QUESTIONS =
       List.of(
           "hover",
@@ -41,13 +41,13 @@ final class ArchiveTalk {
   private final Gson gson = new Gson();
   private int asked;
 
-  private ArchiveTalk(InputStream from, OutputStream to) {
+  private FirstTalk(InputStream from, OutputStream to) {
     this.from = new DataInputStream(from);
     this.to = to;
   }
 
   /** Writes the walls to talk of: for each rule the one that trips it. */
-  static void walls(Path folder) throws IOException {
+  public static void walls(Path folder) throws IOException {
     Files.writeString(folder.resolve("fixture.wall"), RulePage.fixture("fixture.wall"));
     for (Rule rule : Rules.find().all()) {
       String wall = rule.name() + "/trips.wall";
@@ -61,8 +61,8 @@ final class ArchiveTalk {
    *
    * @throws IOException if the server goes away before
    */
-  static void with(InputStream from, OutputStream to, Path folder) throws IOException {
-    ArchiveTalk talk = new ArchiveTalk(from, to);
+  public static void with(InputStream from, OutputStream to, Path folder) throws IOException {
+    FirstTalk talk = new FirstTalk(from, to);
     talk.ask("initialize", Map.of("rootUri", folder.toUri(), "capabilities", Map.of()));
     talk.tell("initialized", Map.of());
     List<String> walls = new ArrayList<>();
