@@ -41,7 +41,7 @@ final class CoverCutter {
         Given<Length> width,
         Given<Length> end,
         Given<Length> joint,
-        List<Given<Length>> stock) {
+        List<Part.Stock> stock) {
       return new Cover(
           what,
           part.name(),
@@ -49,7 +49,7 @@ final class CoverCutter {
           width.value().half(),
           end,
           joint,
-          stock.stream().map(Given::value).max(Length::compareTo));
+          stock.stream().map(it -> it.length().value()).max(Length::compareTo));
     }
   }
 

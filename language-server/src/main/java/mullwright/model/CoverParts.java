@@ -12,7 +12,7 @@ final class CoverParts {
         properties.lengthOr("end-gap"),
         properties.lengthOr("spacing"),
         properties.lengthOr("end-distance"),
-        properties.lengths("stock"),
+        properties.stock(),
         properties.word("fastener"));
   }
 
@@ -22,6 +22,6 @@ final class CoverParts {
         properties.origin(),
         properties.needed("face", "face-cap " + name),
         properties.lengthOr("end-gap"),
-        properties.lengths("stock"));
+        properties.stock());
   }
 }

@@ -1,6 +1,8 @@
 package mullwright.model;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import mullwright.quantity.Length;
 
 /**
@@ -9,14 +11,37 @@ import mullwright.quantity.Length;
  * @param kerf lost at each cut
  * @param endTrim taken off each end of a bar
  * @param leastDrop shortest rest worth keeping
+ * @param piecesPerBar most pieces cut from one bar; empty for any number
+ * @param onHand bars on the rack
  * @param facts other properties by word, as written
  */
 public record Fabrication(
     Given<Length> kerf,
     Given<Length> endTrim,
     Given<Length> leastDrop,
+    Optional<Given<Integer>> piecesPerBar,
+    List<OnHand> onHand,
     Map<String, Given<String>> facts) {
+  /** Most equal bars one line of the rack may tell of, and most pieces a bar may be limited to. */
+  public static final int MOST_COUNT = 100_000;
+
+  /**
+   * Equal bars on the rack, free of cost.
+   *
+   * @param count how many
+   * @param part name of the profile, plate, cap or reinforcement they are of
+   * @param finish the finish they have; empty if they do for any
+   * @param origin where the text tells of them; one line is one lot, whichever wall reads it
+   */
+  public record OnHand(
+      int count,
+      Given<Length> length,
+      Given<String> part,
+      Optional<Given<String>> finish,
+      Origin origin) {}
+
   public Fabrication {
+    onHand = List.copyOf(onHand);
     facts = Map.copyOf(facts);
   }
 }

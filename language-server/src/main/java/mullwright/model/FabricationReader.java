@@ -1,5 +1,6 @@
 package mullwright.model;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,39 @@ final class FabricationReader {
     Map<String, Given<String>> facts = new LinkedHashMap<>();
     layers.forEach(layer -> facts.putAll(layer.facts()));
     return new Fabrication(
-        length(layers, "kerf"), length(layers, "end-trim"), length(layers, "least-drop"), facts);
+        length(layers, "kerf"),
+        length(layers, "end-trim"),
+        length(layers, "least-drop"),
+        last(layers, "pieces-per-bar")
+            .flatMap(layer -> layer.phrases("pieces-per-bar").stream().findFirst())
+            .flatMap(phrase -> phrase.count(0, Fabrication.MOST_COUNT)),
+        last(layers, "on-hand").map(FabricationReader::onHand).orElse(List.of()),
+        facts);
+  }
+
+  /** The layer that has the last word on a property. */
+  private static Optional<Properties> last(List<Properties> layers, String word) {
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      if (layers.get(i).has(word)) {
+        return Optional.of(layers.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<Fabrication.OnHand> onHand(Properties layer) {
+    List<Fabrication.OnHand> bars = new ArrayList<>();
+    for (Properties.Phrase phrase : layer.phrases("on-hand")) {
+      Optional<Given<Integer>> count = phrase.count(0, Fabrication.MOST_COUNT);
+      Optional<Given<Length>> length = phrase.length(1);
+      Optional<Given<String>> part = phrase.word(2);
+      if (count.isPresent() && length.isPresent() && part.isPresent()) {
+        bars.add(
+            new Fabrication.OnHand(
+                count.get().value(), length.get(), part.get(), phrase.word(3), phrase.origin()));
+      }
+    }
+    return bars;
   }
 
   private static Given<Length> length(List<Properties> layers, String word) {

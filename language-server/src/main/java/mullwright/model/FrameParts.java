@@ -75,7 +75,7 @@ final class FrameParts {
         properties.quantity("mass").or(() -> massOf(area, metal)),
         metal,
         properties.word("alloy"),
-        properties.lengths("stock"),
+        properties.stock(),
         properties.side("bite", "left", "below").orElseGet(() -> properties.lengthOr("bite")),
         properties.side("bite", "right", "above").orElseGet(() -> properties.lengthOr("bite")),
         properties.lengthOr("edge-clearance"),
@@ -161,7 +161,7 @@ final class FrameParts {
         properties.quantity("Ix"),
         properties.quantity("Sx"),
         properties.quantity("mass"),
-        properties.lengths("stock"));
+        properties.stock());
   }
 
   static Part.Sleeve sleeve(String name, Properties properties) {

@@ -22,6 +22,22 @@ public sealed interface Part {
   /** What it is. */
   PartKind kind();
 
+  /**
+   * A length a part is bought in.
+   *
+   * @param cost of one bar, in any unit of money as long as it is the same for all; empty if the
+   *     catalog gives none
+   */
+  record Stock(Given<Length> length, Optional<Given<Integer>> cost) {
+    /** Highest cost of a bar. */
+    public static final int MOST_COST = 1_000_000;
+
+    /** A stock length of which only the length is known. */
+    public static Stock of(Given<Length> length) {
+      return new Stock(length, Optional.empty());
+    }
+  }
+
   /** The system: which part plays each role. */
   record WallSystem(
       String name,
@@ -53,7 +69,7 @@ public sealed interface Part {
    * @param iy second moment in the plane of the wall (dead load of horizontals)
    * @param sxOutside section modulus at the outer fibre, {@code sxInside} at the inner
    * @param massPerLength with unit mass per length
-   * @param stock lengths it is bought in
+   * @param stock lengths it is bought in, as the text lists them
    * @param biteLeft glass bite on the left (of a horizontal: below), {@code biteRight} on the right
    *     (above); a jamb has one side and states it once
    * @param endAllowance clearance of a horizontal at each end
@@ -77,7 +93,7 @@ public sealed interface Part {
       Optional<Given<Quantity>> massPerLength,
       Given<String> metal,
       Optional<Given<String>> alloy,
-      List<Given<Length>> stock,
+      List<Stock> stock,
       Given<Length> biteLeft,
       Given<Length> biteRight,
       Given<Length> edgeClearance,
@@ -105,7 +121,7 @@ public sealed interface Part {
       Optional<Given<Quantity>> ix,
       Optional<Given<Quantity>> sx,
       Optional<Given<Quantity>> massPerLength,
-      List<Given<Length>> stock)
+      List<Stock> stock)
       implements Part {
     @Override
     public PartKind kind() {
@@ -244,7 +260,7 @@ public sealed interface Part {
       Given<Length> endGap,
       Given<Length> spacing,
       Given<Length> endDistance,
-      List<Given<Length>> stock,
+      List<Stock> stock,
       Optional<Given<String>> fastener)
       implements Part {
     @Override
@@ -255,11 +271,7 @@ public sealed interface Part {
 
   /** A face cap. */
   record FaceCap(
-      String name,
-      Origin origin,
-      Given<Length> face,
-      Given<Length> endGap,
-      List<Given<Length>> stock)
+      String name, Origin origin, Given<Length> face, Given<Length> endGap, List<Stock> stock)
       implements Part {
     @Override
     public PartKind kind() {

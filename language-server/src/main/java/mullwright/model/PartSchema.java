@@ -110,7 +110,14 @@ public final class PartSchema {
           true,
           of("kerf", "lost at each cut", "LENGTH").assumed("1/8\"", PRACTICE),
           of("end-trim", "taken off each end of a bar", "LENGTH").assumed("1/2\"", PRACTICE),
-          of("least-drop", "shortest rest worth keeping", "LENGTH").assumed("24\"", PRACTICE));
+          of("least-drop", "shortest rest worth keeping", "LENGTH").assumed("24\"", PRACTICE),
+          of("pieces-per-bar", "most pieces cut from one bar; any number unless stated", "NUMBER"),
+          of(
+                  "on-hand",
+                  "bars on the rack that cost nothing: how many, how long, of which part, and in"
+                      + " which finish if only that one will do",
+                  "NUMBER x LENGTH of WORD [in WORD]")
+              .repeated());
 
   private static final PartSchema PROJECT =
       new PartSchema(
@@ -197,7 +204,11 @@ public final class PartSchema {
   }
 
   private static Property stock() {
-    return of("stock", "lengths it is bought in", "LENGTH").repeated();
+    return of(
+            "stock",
+            "lengths it is bought in, each with what a bar costs if that is to count",
+            "LENGTH [cost NUMBER]")
+        .repeated();
   }
 
   private static Property hole() {

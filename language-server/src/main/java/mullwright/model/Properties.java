@@ -200,6 +200,24 @@ final class Properties {
     return lengths;
   }
 
+  /** The lengths a part is bought in. */
+  List<Part.Stock> stock() {
+    List<Part.Stock> stock = new ArrayList<>();
+    for (Phrase phrase : phrases("stock")) {
+      phrase
+          .length(0)
+          .ifPresent(
+              length ->
+                  stock.add(
+                      new Part.Stock(
+                          length,
+                          phrase.size() > 1
+                              ? phrase.count(1, Part.Stock.MOST_COST)
+                              : Optional.empty())));
+    }
+    return stock;
+  }
+
   /**
    * The length for a side: of the phrase that names it, else of the one that names none.
    *
@@ -347,6 +365,17 @@ final class Properties {
           .values()
           .quantity(expression(capture), kind, property)
           .map(quantity -> Given.stated(quantity, at(capture)));
+    }
+
+    /** The captured whole number of that index, at least 1; more than {@code most} is reported. */
+    Optional<Given<Integer>> count(int index, int most) {
+      PhrasePattern.Capture capture = captures.get(index);
+      return expression(capture) instanceof mullwright.syntax.Expression.Literal literal
+          ? reading
+              .values()
+              .count(literal, property, most)
+              .map(count -> Given.stated(count, at(capture)))
+          : Optional.empty();
     }
 
     /** The captured words of that index, as written. */

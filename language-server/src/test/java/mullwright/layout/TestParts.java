@@ -147,7 +147,7 @@ final class TestParts {
             assumed(gap),
             assumed(in(9)),
             assumed(in(2)),
-            List.of(stock).stream().map(this::given).toList(),
+            List.of(stock).stream().map(this::given).map(Part.Stock::of).toList(),
             Optional.empty()));
   }
 
@@ -162,7 +162,7 @@ final class TestParts {
             origin(),
             given(face),
             assumed(gap),
-            List.of(stock).stream().map(this::given).toList()));
+            List.of(stock).stream().map(this::given).map(Part.Stock::of).toList()));
   }
 
   TestParts anchor(String name, Length distance, boolean below, boolean fromTop) {

@@ -300,7 +300,7 @@ final class TestWalls {
         Optional.of(parts.system("system")),
         Map.of(),
         criteria(),
-        new Fabrication(eighth, eighth, eighth, Map.of()),
+        new Fabrication(eighth, eighth, eighth, Optional.empty(), List.of(), Map.of()),
         grid,
         new Members(verticals(placed), horizontals(placedRows), splices, List.of(), List.of()),
         anchors.stream().sorted(Comparator.comparingInt(AnchorUse::line)).toList(),

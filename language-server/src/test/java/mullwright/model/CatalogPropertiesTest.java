@@ -79,7 +79,7 @@ class CatalogPropertiesTest {
     assertThat(profile.massPerLength().orElseThrow().assumed()).isFalse();
     assertThat(profile.alloy().orElseThrow().value()).isEqualTo("6063-T6");
     assertThat(profile.stock())
-        .extracting(Given::value)
+        .extracting(stock -> stock.length().value())
         .containsExactly(inches(288), inches(336), inches(360));
     assertThat(profile.biteLeft().value()).isEqualTo(Length.ofInches(1, 2));
     assertThat(profile.biteRight().value()).isEqualTo(Length.ofInches(5, 8));

@@ -216,6 +216,47 @@ class CriteriaTest {
   }
 
   @Test
+  void theRackAndTheSaw() {
+    Fabrication shop =
+        Seen.of(
+                "project \"P\" { fabrication {\n"
+                    + "pieces-per-bar 6\n"
+                    + "on-hand 3 x 11'-4\" of mullion-6, 1 x 8'-0\" of cap-2 in bronze\n"
+                    + "on-hand 2 x 5'-0\" of plate-2\n} }\nwall W { }")
+            .sound()
+            .wall()
+            .fabrication();
+    assertThat(shop.piecesPerBar().orElseThrow().value()).isEqualTo(6);
+    assertThat(shop.onHand()).extracting(Fabrication.OnHand::count).containsExactly(3, 1, 2);
+    assertThat(shop.onHand())
+        .extracting(bars -> bars.part().value())
+        .containsExactly("mullion-6", "cap-2", "plate-2");
+    assertThat(shop.onHand().get(0).length().value()).isEqualTo(Length.ofInches(136));
+    assertThat(shop.onHand().get(0).finish()).isEmpty();
+    assertThat(shop.onHand().get(1).finish().orElseThrow().value()).isEqualTo("bronze");
+    // a wall that tells of its own rack does not look at the project's
+    Fabrication own =
+        Seen.of(
+                "project \"P\" { fabrication {\non-hand 3 x 11'-4\" of mullion-6\n} }\n"
+                    + "wall W { fabrication { on-hand 1 x 7'-0\" of mullion-6\n } }")
+            .sound()
+            .wall()
+            .fabrication();
+    assertThat(own.onHand()).extracting(Fabrication.OnHand::count).containsExactly(1);
+  }
+
+  @Test
+  void aRackLineWithoutItsPartIsTold() {
+    Seen seen = Seen.of("project \"P\" { fabrication {\non-hand 3 x 11'-4\"\n} }\nwall W { }");
+    ModelProblem.BadProperty bad = seen.problem(ModelProblem.BadProperty.class);
+    assertThat(bad.pattern()).contains("NUMBER x LENGTH of WORD");
+    Seen many =
+        Seen.of("project \"P\" { fabrication {\non-hand 3000000 x 11'-4\" of m\n} }\nwall W { }");
+    assertThat(many.problems()).isNotEmpty();
+    assertThat(many.wall().fabrication().onHand()).isEmpty();
+  }
+
+  @Test
   void anUnknownCriterion() {
     ModelProblem.BadProperty bad =
         project("winds service", "").problem(ModelProblem.BadProperty.class);

@@ -19,6 +19,7 @@ public record StockReach(Given<Length> longest, Given<Length> endTrim) {
   /** The reach of a profile in a wall; empty if its catalog states no stock length. */
   public static Optional<StockReach> of(Part.Profile profile, Wall wall) {
     return profile.stock().stream()
+        .map(Part.Stock::length)
         .max(Comparator.comparing(Given::value))
         .map(longest -> new StockReach(longest, wall.fabrication().endTrim()));
   }
