@@ -64,6 +64,9 @@ public final class CsvWriter implements DocumentWriter {
     if (cell instanceof Entry.None) {
       return names(column).stream().map(name -> "").toList();
     }
+    if (cell instanceof Entry.Phrases phrases) {
+      return List.of(String.join("; ", phrases.phrases()));
+    }
     return cell instanceof Entry.Names names
         ? List.of(String.join("; ", names.names()))
         : List.of(cell instanceof Entry.Text text ? text.text() : Printed.plain(cell, column));

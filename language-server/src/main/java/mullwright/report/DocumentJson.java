@@ -86,6 +86,11 @@ public final class DocumentJson implements DocumentWriter {
       names.names().forEach(all::add);
       return all;
     }
+    if (cell instanceof Entry.Phrases phrases) {
+      JsonArray all = new JsonArray();
+      phrases.phrases().forEach(all::add);
+      return all;
+    }
     if (cell instanceof Entry.Count count) {
       return new JsonPrimitive(count.count());
     }

@@ -22,6 +22,13 @@ public sealed interface Entry {
     }
   }
 
+  /** Several short phrases; a table for people shows all and breaks lines between them only. */
+  record Phrases(List<String> phrases) implements Entry {
+    public Phrases {
+      phrases = List.copyOf(phrases);
+    }
+  }
+
   /** So many. */
   record Count(long count) implements Entry {}
 

@@ -2,14 +2,12 @@ package mullwright.report;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import mullwright.layout.CoverPiece;
 import mullwright.layout.Impossible;
 import mullwright.layout.WallLayout;
-import mullwright.model.Given;
+import mullwright.takeoff.cutting.CutList;
 
 /**
  * Cut lengths of every piece of a wall, and sizes of its glass.
@@ -21,10 +19,6 @@ import mullwright.model.Given;
  */
 @AutoService(Report.class)
 public final class LengthsReport implements Report {
-  private static final Comparator<String> OUTSIDE_FIRST =
-      Comparator.comparing((String side) -> side.equals("inside"))
-          .thenComparing(Comparator.naturalOrder());
-
   @Override
   public String name() {
     return "lengths";
@@ -43,7 +37,7 @@ public final class LengthsReport implements Report {
     WallLayout layout = wall.facts().layout();
     String name = layout.wall().name();
     PieceTables pieces =
-        new PieceTables(layout, wall.units(), finish(layout.wall().finish()), options.each());
+        new PieceTables(layout, wall.units(), CutList.finish(layout.wall()), options.each());
     GlassTables glass = new GlassTables(layout, wall.units(), options.each());
     List<Table> tables = new ArrayList<>();
     tables.add(pieces.verticals());
@@ -56,7 +50,7 @@ public final class LengthsReport implements Report {
         "Wall " + name, wall.file(), name, warnings(wall, tables.isEmpty()), tables);
   }
 
-  private static List<String> warnings(WallAtHand wall, boolean empty) {
+  static List<String> warnings(WallAtHand wall, boolean empty) {
     List<String> warnings = new ArrayList<>();
     if (wall.errors() > 0) {
       String errors = wall.errors() == 1 ? "1 error stands" : wall.errors() + " errors stand";
@@ -83,13 +77,5 @@ public final class LengthsReport implements Report {
               + " are in a catalog it uses.");
     }
     return warnings;
-  }
-
-  /** {@code bronze outside, clear inside}. */
-  private static String finish(Map<String, Given<String>> finish) {
-    return finish.entrySet().stream()
-        .sorted(Map.Entry.comparingByKey(OUTSIDE_FIRST))
-        .map(side -> (side.getValue().value() + " " + side.getKey()).strip())
-        .collect(Collectors.joining(", "));
   }
 }

@@ -1,6 +1,7 @@
 package mullwright.report;
 
 import java.math.RoundingMode;
+import java.util.stream.Collectors;
 import mullwright.quantity.Length;
 import mullwright.quantity.LengthFormat;
 import mullwright.quantity.Unit;
@@ -31,6 +32,11 @@ final class Printed {
       String first = TextWidth.harmless(names.names().get(0));
       int more = names.names().size() - 1;
       return more == 0 ? first : first + " and" + TextWidth.GLUE + more + TextWidth.GLUE + "more";
+    }
+    if (cell instanceof Entry.Phrases phrases) {
+      return phrases.phrases().stream()
+          .map(phrase -> TextWidth.harmless(phrase).replace(' ', TextWidth.GLUE))
+          .collect(Collectors.joining(", "));
     }
     if (cell instanceof Entry.Count count) {
       return Long.toString(count.count());

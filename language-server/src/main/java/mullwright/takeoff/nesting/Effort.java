@@ -7,6 +7,7 @@ final class Effort {
   private final long nanoseconds;
   private long done;
   private boolean spent;
+  private boolean clock;
 
   Effort(Limits limits) {
     this.most = limits.work();
@@ -27,10 +28,17 @@ final class Effort {
   /** True once the limit is reached, and ever after. */
   boolean spent() {
     if (!spent) {
-      spent =
-          done >= most
-              || (nanoseconds != Long.MAX_VALUE && System.nanoTime() - start >= nanoseconds);
+      spent = done >= most;
+      if (!spent && nanoseconds != Long.MAX_VALUE) {
+        clock = System.nanoTime() - start >= nanoseconds;
+        spent = clock;
+      }
     }
     return spent;
+  }
+
+  /** True if the limit reached is the clock's. */
+  boolean clock() {
+    return clock;
   }
 }

@@ -54,7 +54,8 @@ public final class Nesting {
         search.proof(),
         search.certificate(),
         search.statement(),
-        search.work());
+        search.work(),
+        search.clock());
   }
 
   private static Optional<Refusal> refusal(NestingProblem problem) {

@@ -16,6 +16,7 @@ public sealed interface NestingResult {
    *     Certificate#bound()}; that is {@code lowerBound} itself unless the proof is by search
    * @param search what was exhausted when the proof is by search, else empty
    * @param work units of work done
+   * @param clock true if the search was ended by the clock, so that another machine may find more
    */
   record Planned(
       List<Bar> bars,
@@ -24,7 +25,8 @@ public sealed interface NestingResult {
       Proof proof,
       Certificate certificate,
       String search,
-      long work)
+      long work,
+      boolean clock)
       implements NestingResult {
     public Planned {
       bars = List.copyOf(bars);

@@ -171,6 +171,10 @@ final class NestingSearch {
     return statement;
   }
 
+  boolean clock() {
+    return effort.clock();
+  }
+
   long work() {
     return effort.done();
   }
