@@ -85,7 +85,7 @@ public final class CutReport implements Report {
         (walls.size() == 1 ? "Wall " : "Walls ") + names,
         walls.stream().map(WallAtHand::file).distinct().collect(Collectors.joining(", ")),
         names,
-        warnings,
+        warnings.stream().distinct().toList(),
         all);
   }
 }

@@ -79,22 +79,12 @@ final class CutTables {
                 new Entry.Size(sum)));
   }
 
+  /** By part, all its finishes together. */
   Table whereItGoes() {
+    Map<String, Share> parts = new LinkedHashMap<>();
+    plans.forEach(plan -> parts.merge(plan.pool().part().name(), Share.of(plan), Share::plus));
     List<List<Entry>> rows = new ArrayList<>();
-    Length bars = Length.ZERO;
-    Length pieces = Length.ZERO;
-    Length kept = Length.ZERO;
-    Length waste = Length.ZERO;
-    for (CutPlan plan : plans) {
-      Length keep = plan.kept().stream().reduce(Length.ZERO, Length::plus);
-      bars = bars.plus(plan.barLength());
-      pieces = pieces.plus(plan.cutLength());
-      kept = kept.plus(keep);
-      waste = waste.plus(plan.waste());
-      rows.add(
-          shares(
-              plan.pool().part().name(), plan.barLength(), plan.cutLength(), keep, plan.waste()));
-    }
+    parts.forEach((part, share) -> rows.add(share.row(part)));
     return new Table(
         "where-it-goes",
         "Where the length of the bars goes",
@@ -106,18 +96,36 @@ final class CutTables {
             Column.length("waste", "Waste", format),
             Column.amount("waste-share", "Waste", Unit.PERCENT)),
         rows,
-        rows.isEmpty() ? List.of() : shares("in all", bars, pieces, kept, waste));
+        parts.values().stream()
+            .reduce(Share::plus)
+            .map(all -> all.row("in all"))
+            .orElse(List.of()));
   }
 
-  private static List<Entry> shares(
-      String name, Length bars, Length pieces, Length kept, Length waste) {
-    return List.of(
-        Entry.text(name),
-        new Entry.Size(bars),
-        new Entry.Size(pieces),
-        new Entry.Size(kept),
-        new Entry.Size(waste),
-        new Entry.Amount(Quantity.of(Rational.of(waste.ticks(), bars.ticks()))));
+  /** Where the length of some bars goes. */
+  private record Share(Length bars, Length pieces, Length kept, Length waste) {
+    static Share of(CutPlan plan) {
+      Length kept = plan.kept().stream().reduce(Length.ZERO, Length::plus);
+      return new Share(plan.barLength(), plan.cutLength(), kept, plan.waste());
+    }
+
+    Share plus(Share other) {
+      return new Share(
+          bars.plus(other.bars),
+          pieces.plus(other.pieces),
+          kept.plus(other.kept),
+          waste.plus(other.waste));
+    }
+
+    List<Entry> row(String name) {
+      return List.of(
+          Entry.text(name),
+          new Entry.Size(bars),
+          new Entry.Size(pieces),
+          new Entry.Size(kept),
+          new Entry.Size(waste),
+          new Entry.Amount(Quantity.of(Rational.of(waste.ticks(), bars.ticks()))));
+    }
   }
 
   /** The bars of each part, equal ones in one row. */
@@ -145,7 +153,7 @@ final class CutTables {
       }
       tables.add(
           new Table(
-              "bars-of-" + plan.pool().part().name(),
+              tableName("bars", plan),
               title(plan),
               List.of(
                   Column.count("bars", "Bars"),
@@ -195,7 +203,7 @@ final class CutTables {
       }
       tables.add(
           new Table(
-              "saw-list-of-" + plan.pool().part().name(),
+              tableName("saw-list", plan),
               title(plan),
               List.of(
                   Column.count("bar", "Bar"),
@@ -249,12 +257,12 @@ final class CutTables {
       }
       tables.add(
           new Table(
-              "prices-of-" + plan.pool().part().name(),
+              tableName("prices", plan),
               "Proof for "
                   + plan.pool().name()
                   + ": no bar holds pieces worth more than "
                   + certificate.scale()
-                  + (plan.goal() == CutPlan.Goal.BARS ? "" : " for each unit of its cost")
+                  + unit(plan)
                   + ", so "
                   + least(plan, certificate)
                   + (result.proof() == Proof.SEARCH ? ". " + result.search() : ""),
@@ -269,21 +277,35 @@ final class CutTables {
     return tables;
   }
 
-  private static String least(CutPlan plan, Certificate certificate) {
+  private String unit(CutPlan plan) {
     return switch (plan.goal()) {
-      case BARS ->
-          "at least " + CutWords.counted((int) certificate.bound(), "bar") + " must be bought";
-      case LENGTH, COST -> "no plan costs less than " + certificate.bound();
+      case BARS -> "";
+      case LENGTH -> " for each " + words.length(plan.unitOfCost()) + " of its length";
+      case COST -> " for each unit of its cost";
+    };
+  }
+
+  private String least(CutPlan plan, Certificate certificate) {
+    long bound = certificate.bound();
+    return switch (plan.goal()) {
+      case BARS -> "at least " + CutWords.counted((int) bound, "bar") + " must be bought";
+      case LENGTH -> "at least " + words.length(plan.unitOfCost().times(bound)) + " must be bought";
+      case COST -> "no plan costs less than " + bound;
     };
   }
 
   private String title(CutPlan plan) {
-    String name = plan.pool().name();
-    String finish = plan.pool().finish();
-    boolean twice =
-        plans.stream().filter(other -> other.pool().name().equals(name)).count() > 1
-            && !finish.isEmpty();
-    return capital(name) + (twice ? " (" + finish + ")" : "") + ": " + words.outcome(plan);
+    return capital(plan.pool().name()) + ": " + words.outcome(plan);
+  }
+
+  /** {@code bars-of-mullion-6}; the second pool of a part has another finish or saw. */
+  private String tableName(String what, CutPlan plan) {
+    String part = plan.pool().part().name();
+    long before =
+        plans.subList(0, plans.indexOf(plan)).stream()
+            .filter(other -> other.pool().part().name().equals(part))
+            .count();
+    return what + "-of-" + part + (before == 0 ? "" : "-" + (before + 1));
   }
 
   private static String capital(String name) {

@@ -63,7 +63,7 @@ final class CutWords {
     String least =
         switch (plan.goal()) {
           case BARS -> counted((int) result.lowerBound(), "bar");
-          case LENGTH -> length(share(plan.boughtLength(), result));
+          case LENGTH -> length(plan.unitOfCost().times(result.lowerBound()));
           case COST -> "cost " + result.lowerBound();
         };
     if (!result.proved()) {
@@ -74,11 +74,6 @@ final class CutWords {
       case LENGTH -> "; no plan can buy less";
       case COST -> "; no plan can cost less";
     };
-  }
-
-  /** The length of the bound: costs are lengths in one unit. */
-  private static Length share(Length bought, Planned result) {
-    return new Length(bought.ticks() / result.cost() * result.lowerBound());
   }
 
   /** What a reader must know of a plan before he cuts. */

@@ -39,7 +39,7 @@ public record TextWriter(int width, Paint paint) implements DocumentWriter {
   }
 
   private void write(Table table, StringBuilder out) {
-    line(paint.bold(table.title()), out);
+    wrapped(table.title(), true, out);
     Folded folded = Folded.of(table);
     folded.said().forEach(words -> wrapped(words, false, out));
     List<List<String>> cells = new ArrayList<>();

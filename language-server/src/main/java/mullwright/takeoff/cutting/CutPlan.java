@@ -45,6 +45,12 @@ public record CutPlan(
     return result.map(Planned::proved).orElse(false);
   }
 
+  /** Where the goal is length: how much of it one unit of the problem's cost stands for. */
+  public Length unitOfCost() {
+    NestingProblem.Stock any = problem.stocks().get(0);
+    return new Length(any.length() / any.cost());
+  }
+
   /** Bars to buy. */
   public int bought() {
     return (int) bars.stream().filter(bar -> bar.lot().isEmpty()).count();
