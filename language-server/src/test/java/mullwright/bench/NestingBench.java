@@ -8,10 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import mullwright.bench.CuttingStockFiles.Instance;
 import mullwright.takeoff.nesting.CertificateCheck;
 import mullwright.takeoff.nesting.Limits;
 import mullwright.takeoff.nesting.Nesting;
+import mullwright.takeoff.nesting.NestingProblem;
+import mullwright.takeoff.nesting.NestingProblem.Part;
 import mullwright.takeoff.nesting.NestingResult;
 import mullwright.takeoff.nesting.NestingResult.Planned;
 import mullwright.takeoff.nesting.NestingResult.Proof;
@@ -98,12 +101,13 @@ public final class NestingBench {
     }
     System.out.printf(
         Locale.ROOT,
-        "%-18s %5s %7s %9s %9s %9s %9s %9s %9s%n",
+        "%-18s %5s %7s %9s %9s %9s %9s %9s %9s %9s%n",
         "family",
         "n",
         "proved",
         "by search",
         "optimal",
+        "plan gap",
         "within 1",
         "median ms",
         "worst ms",
@@ -111,6 +115,38 @@ public final class NestingBench {
     rows.forEach((family, row) -> row.print(family));
     single.print("one stock");
     orders.print("orders");
+    large();
+  }
+
+  /** Orders as large as a tower's: 2,000 cuts of 40 lengths on bars of 24 ft, in 1/32 in. */
+  private static void large() {
+    System.out.printf(
+        Locale.ROOT, "%n%-24s %9s %9s %9s %9s%n", "2,000 cuts of 40", "bars", "bound", "ms", "cpu ms");
+    Random random = new Random(2_000);
+    var threads = ManagementFactory.getThreadMXBean();
+    for (int n = 1; n <= 8; n++) {
+      List<Part> parts = new ArrayList<>();
+      for (int i = 0; i < 40; i++) {
+        parts.add(new Part(32L * 12 + random.nextInt(32 * (60 + 20 * n)), 50));
+      }
+      NestingProblem problem = NestingProblem.oneStock(32L * 288, parts, 4, 16);
+      long cpu = threads.getCurrentThreadCpuTime();
+      long start = System.nanoTime();
+      Planned result = (Planned) Nesting.solve(problem, Limits.milliseconds(1000));
+      System.out.printf(
+          Locale.ROOT,
+          "%-24s %9d %9d %9.0f %9.0f%n",
+          "1' to " + (12 + 60 + 20 * n) / 12 + "'",
+          result.cost(),
+          result.lowerBound(),
+          (System.nanoTime() - start) / 1e6,
+          (threads.getCurrentThreadCpuTime() - cpu) / 1e6);
+      List<String> faults = new ArrayList<>(PlanCheck.faults(problem, result));
+      CertificateCheck.fault(problem, result.certificate()).ifPresent(faults::add);
+      if (!faults.isEmpty()) {
+        throw new IllegalStateException(faults.toString());
+      }
+    }
   }
 
   private static int number(List<String> words, String option, int otherwise) {
@@ -147,6 +183,7 @@ public final class NestingBench {
     private int searched;
     private int optimal;
     private int close;
+    private double gap;
     private double cpu;
 
     void add(Instance instance, Planned result, boolean inTime, double milliseconds, double used) {
@@ -155,6 +192,7 @@ public final class NestingBench {
       proved += inTime ? 1 : 0;
       searched += inTime && result.proof() == NestingResult.Proof.SEARCH ? 1 : 0;
       optimal += result.cost() == instance.optimum() ? 1 : 0;
+      gap = Math.max(gap, (result.cost() - instance.optimum()) / (double) instance.optimum());
       // one bar for one stock, a thousandth of the cost for an order
       long slack =
           instance.problem().stocks().size() == 1
@@ -170,12 +208,13 @@ public final class NestingBench {
       List<Double> sorted = wall.stream().sorted().toList();
       System.out.printf(
           Locale.ROOT,
-          "%-18s %5d %7d %9d %9d %9d %9.1f %9.0f %9.1f%n",
+          "%-18s %5d %7d %9d %9d %8.3f%% %9d %9.1f %9.0f %9.1f%n",
           family,
           wall.size(),
           proved,
           searched,
           optimal,
+          100 * gap,
           close,
           sorted.get(sorted.size() / 2),
           sorted.get(sorted.size() - 1),
