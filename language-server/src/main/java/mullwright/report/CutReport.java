@@ -71,7 +71,7 @@ public final class CutReport implements Report {
     List<Table> all = new ArrayList<>(List.of(tables.toBuy(), tables.whereItGoes()));
     all.addAll(wanted.each() ? tables.saws() : tables.bars());
     if (wanted.proof()) {
-      all.addAll(tables.prices());
+      all.addAll(new CutProofs(plans, format).tables());
     }
     all.removeIf(table -> table.rows().isEmpty());
     CutWords words = new CutWords(format);

@@ -14,9 +14,6 @@ import mullwright.quantity.Unit;
 import mullwright.takeoff.cutting.CutBar;
 import mullwright.takeoff.cutting.CutPiece;
 import mullwright.takeoff.cutting.CutPlan;
-import mullwright.takeoff.nesting.Certificate;
-import mullwright.takeoff.nesting.NestingResult.Planned;
-import mullwright.takeoff.nesting.NestingResult.Proof;
 
 /** Tables of cutting plans: what to buy, what becomes of it, the bars of each part. */
 final class CutTables {
@@ -220,86 +217,16 @@ final class CutTables {
     return tables;
   }
 
-  /** The prices by which anyone can check each bound. */
-  List<Table> prices() {
-    List<Table> tables = new ArrayList<>();
-    for (CutPlan plan : plans) {
-      Planned result = plan.result().orElseThrow();
-      Certificate certificate = result.certificate();
-      Map<Length, Long> counts = new LinkedHashMap<>();
-      for (var part : plan.problem().parts()) {
-        counts.merge(new Length(part.length()), (long) part.count(), Long::sum);
-      }
-      List<List<Entry>> rows = new ArrayList<>();
-      long worth = 0;
-      for (Map.Entry<Length, Long> each : new TreeMap<>(counts).descendingMap().entrySet()) {
-        long price = certificate.prices().getOrDefault(each.getKey().ticks(), 0L);
-        worth += price * each.getValue();
-        rows.add(
-            List.of(
-                new Entry.Size(each.getKey()),
-                new Entry.Count(each.getValue()),
-                new Entry.Count(price),
-                new Entry.Count(price * each.getValue())));
-      }
-      for (int s = 0; s < certificate.premiums().size(); s++) {
-        long premium = certificate.premiums().get(s);
-        if (premium > 0) {
-          var stock = plan.problem().stocks().get(s);
-          worth -= premium * stock.available();
-          rows.add(
-              List.of(
-                  new Entry.Size(new Length(stock.length())),
-                  new Entry.Count(-stock.available()),
-                  new Entry.Count(premium),
-                  new Entry.Count(-premium * stock.available())));
-        }
-      }
-      tables.add(
-          new Table(
-              tableName("prices", plan),
-              "Proof for "
-                  + plan.pool().name()
-                  + ": no bar holds pieces worth more than "
-                  + certificate.scale()
-                  + unit(plan)
-                  + ", so "
-                  + least(plan, certificate)
-                  + (result.proof() == Proof.SEARCH ? ". " + result.search() : ""),
-              List.of(
-                  Column.length("length", "Length", format),
-                  Column.count("quantity", "Qty"),
-                  Column.count("price", "Price"),
-                  Column.count("worth", "Worth")),
-              rows,
-              List.of(Entry.text("in all"), Entry.NONE, Entry.NONE, new Entry.Count(worth))));
-    }
-    return tables;
-  }
-
-  private String unit(CutPlan plan) {
-    return switch (plan.goal()) {
-      case BARS -> "";
-      case LENGTH -> " for each " + words.length(plan.unitOfCost()) + " of its length";
-      case COST -> " for each unit of its cost";
-    };
-  }
-
-  private String least(CutPlan plan, Certificate certificate) {
-    long bound = certificate.bound();
-    return switch (plan.goal()) {
-      case BARS -> "at least " + CutWords.counted((int) bound, "bar") + " must be bought";
-      case LENGTH -> "at least " + words.length(plan.unitOfCost().times(bound)) + " must be bought";
-      case COST -> "no plan costs less than " + bound;
-    };
-  }
-
   private String title(CutPlan plan) {
     return capital(plan.pool().name()) + ": " + words.outcome(plan);
   }
 
-  /** {@code bars-of-mullion-6}; the second pool of a part has another finish or saw. */
   private String tableName(String what, CutPlan plan) {
+    return tableName(what, plan, plans);
+  }
+
+  /** {@code bars-of-mullion-6}; the second pool of a part has another finish or saw. */
+  static String tableName(String what, CutPlan plan, List<CutPlan> plans) {
     String part = plan.pool().part().name();
     long before =
         plans.subList(0, plans.indexOf(plan)).stream()

@@ -121,7 +121,13 @@ public final class NestingBench {
   /** Orders as large as a tower's: 2,000 cuts of 40 lengths on bars of 24 ft, in 1/32 in. */
   private static void large() {
     System.out.printf(
-        Locale.ROOT, "%n%-24s %9s %9s %9s %9s%n", "2,000 cuts of 40", "bars", "bound", "ms", "cpu ms");
+        Locale.ROOT,
+        "%n%-24s %9s %9s %9s %9s%n",
+        "2,000 cuts of 40",
+        "bars",
+        "bound",
+        "ms",
+        "cpu ms");
     Random random = new Random(2_000);
     var threads = ManagementFactory.getThreadMXBean();
     for (int n = 1; n <= 8; n++) {

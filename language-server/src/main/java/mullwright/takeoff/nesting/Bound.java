@@ -80,21 +80,50 @@ record Bound(long[] price, long scale, long[] premium, long worth) {
 
   /** Puts the prices in the caller's terms. */
   Certificate certificate(CutModel model, NestingProblem problem, Totals totals) {
+    return new Certificate(
+        prices(model, price),
+        scale,
+        stocks(model, problem, premium),
+        totals.atLeast(cost()),
+        List.of());
+  }
+
+  /** This bound made sharper by rules on the numbers of bars, in the caller's terms. */
+  Certificate certificate(
+      CutModel model, NestingProblem problem, long ruled, List<BarCounts.Rule> rules) {
+    return new Certificate(
+        prices(model, price),
+        scale,
+        stocks(model, problem, premium),
+        ruled,
+        rules.stream()
+            .map(
+                rule ->
+                    new Certificate.Rule(
+                        prices(model, rule.price()), stocks(model, problem, rule.weight())))
+            .toList());
+  }
+
+  private static SortedMap<Long, Long> prices(CutModel model, long[] price) {
     SortedMap<Long, Long> prices = new TreeMap<>();
     for (int i = 0; i < price.length; i++) {
       if (price[i] > 0) {
         prices.put(model.length[i], price[i]);
       }
     }
-    List<Long> premiums = new ArrayList<>();
+    return prices;
+  }
+
+  private static List<Long> stocks(CutModel model, NestingProblem problem, long[] numbers) {
+    List<Long> all = new ArrayList<>();
     for (int s = 0; s < problem.stocks().size(); s++) {
-      premiums.add(0L);
+      all.add(0L);
     }
-    for (int s = 0; s < premium.length; s++) {
+    for (int s = 0; s < numbers.length; s++) {
       if (s != model.shortage) {
-        premiums.set(model.stock[s], premium[s]);
+        all.set(model.stock[s], numbers[s]);
       }
     }
-    return new Certificate(prices, scale, premiums, totals.atLeast(cost()));
+    return all;
   }
 }

@@ -15,22 +15,47 @@ import java.util.TreeMap;
  * Costs are integers and a total is a sum of stock costs, so the quotient is raised to the next
  * total that bars can have.
  *
+ * <p>Where there are several stocks, {@link Rule rules} may say more: at other prices, what a bar
+ * of each stock can be worth at most, so that any plan has enough bars for the worth of all parts.
+ * If all numbers of bars that cost less than the bound break one of the rules, no plan does.
+ *
  * @param prices price of each part length; a length not named has price 0
  * @param scale units of price in one unit of cost, greater than 0
  * @param premiums one for each stock of the problem, 0 for unlimited stocks
  * @param bound no plan costs less than this
+ * @param rules on the numbers of bars; empty if the prices alone show the bound
  */
 public record Certificate(
-    SortedMap<Long, Long> prices, long scale, List<Long> premiums, long bound) {
+    SortedMap<Long, Long> prices, long scale, List<Long> premiums, long bound, List<Rule> rules) {
+  /**
+   * {@code sum of weight * bars >= sum of price * count} for every plan.
+   *
+   * @param prices price of each part length; a length not named has price 0
+   * @param weights for each stock of the problem, no less than any bar of it can be worth
+   */
+  public record Rule(SortedMap<Long, Long> prices, List<Long> weights) {
+    public Rule {
+      prices = Collections.unmodifiableSortedMap(new TreeMap<>(prices));
+      weights = List.copyOf(weights);
+    }
+  }
+
   public Certificate {
     prices = Collections.unmodifiableSortedMap(new TreeMap<>(prices));
     premiums = List.copyOf(premiums);
+    rules = List.copyOf(rules);
   }
 
   /** The claim in words. */
   public String statement() {
-    return "No bar is worth more than its cost at these prices, so no plan costs less than "
-        + bound
-        + ".";
+    return rules.isEmpty()
+        ? "No bar is worth more than its cost at these prices, so no plan costs less than "
+            + bound
+            + "."
+        : "All numbers of bars that cost less than "
+            + bound
+            + " break one of "
+            + rules.size()
+            + " rules: at its prices they are worth less than the parts.";
   }
 }

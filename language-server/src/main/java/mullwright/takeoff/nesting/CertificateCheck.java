@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import mullwright.takeoff.nesting.Certificate.Rule;
 import mullwright.takeoff.nesting.NestingProblem.Part;
 import mullwright.takeoff.nesting.NestingProblem.Stock;
 
@@ -75,9 +76,88 @@ public final class CertificateCheck {
         total <= 0 ? 0 : Math.addExact(total, certificate.scale() - 1) / certificate.scale();
     long shortest = wanted.isEmpty() ? 0 : wanted.firstKey();
     long bound = nextTotal(problem, shortest, least);
-    return certificate.bound() <= bound
-        ? Optional.empty()
-        : Optional.of("the prices prove " + bound + " and no more");
+    if (certificate.bound() <= bound) {
+      return Optional.empty();
+    }
+    return certificate.rules().isEmpty()
+        ? Optional.of("the prices prove " + bound + " and no more")
+        : ruleFault(problem, wanted, certificate);
+  }
+
+  /** What is wrong with the rules: one that does not hold, or numbers of bars that break none. */
+  private static Optional<String> ruleFault(
+      NestingProblem problem, TreeMap<Long, Integer> wanted, Certificate certificate) {
+    int stocks = problem.stocks().size();
+    long[] needs = new long[certificate.rules().size()];
+    for (int r = 0; r < needs.length; r++) {
+      Rule rule = certificate.rules().get(r);
+      if (rule.weights().size() != stocks) {
+        return Optional.of("rule " + (r + 1) + " has not one weight for each stock");
+      }
+      for (Map.Entry<Long, Integer> entry : wanted.entrySet()) {
+        long price = rule.prices().getOrDefault(entry.getKey(), 0L);
+        if (price < 0) {
+          return Optional.of("length " + entry.getKey() + " has a negative price");
+        }
+        needs[r] = Math.addExact(needs[r], Math.multiplyExact(price, (long) entry.getValue()));
+      }
+      for (int s = 0; s < stocks; s++) {
+        long worth = mostWorth(problem, problem.stocks().get(s), wanted, rule.prices());
+        boolean useful = problem.stocks().get(s).available() > 0 && worth > 0;
+        if (rule.weights().get(s) < 0 || (useful && worth > rule.weights().get(s))) {
+          return Optional.of(
+              "by rule " + (r + 1) + " a bar of stock " + (s + 1) + " is worth " + worth);
+        }
+      }
+    }
+    return left(problem, certificate, 0, 0, needs, new long[stocks]);
+  }
+
+  /**
+   * Numbers of bars below the bound that break no rule, those of stocks before {@code s} being
+   * given: of the last stock and of stocks that cost nothing the most are taken, since more bars
+   * break no more rules.
+   */
+  private static Optional<String> left(
+      NestingProblem problem,
+      Certificate certificate,
+      int s,
+      long cost,
+      long[] needs,
+      long[] bars) {
+    if (s == bars.length) {
+      for (long need : needs) {
+        if (need > 0) {
+          return Optional.empty();
+        }
+      }
+      return Optional.of("these numbers of bars break no rule: " + Arrays.toString(bars));
+    }
+    Stock stock = problem.stocks().get(s);
+    long most = stock.available();
+    if (stock.cost() > 0) {
+      most = Math.min(most, (certificate.bound() - 1 - cost) / stock.cost());
+    }
+    int at = s;
+    if (certificate.rules().stream().allMatch(rule -> rule.weights().get(at) == 0)) {
+      // bars that hold nothing keep no rule
+      most = 0;
+    }
+    boolean all = stock.cost() == 0 || s + 1 == bars.length;
+    for (long n = all ? most : 0; n <= most; n++) {
+      long[] rest = needs.clone();
+      for (int r = 0; r < rest.length; r++) {
+        long weight = certificate.rules().get(r).weights().get(s);
+        rest[r] = Math.subtractExact(rest[r], Math.multiplyExact(weight, n));
+      }
+      bars[s] = n;
+      Optional<String> fault =
+          left(problem, certificate, s + 1, cost + n * stock.cost(), rest, bars);
+      if (fault.isPresent()) {
+        return fault;
+      }
+    }
+    return Optional.empty();
   }
 
   /** The greatest worth of pieces on one bar of {@code stock}. */

@@ -121,6 +121,26 @@ final class ColumnGeneration {
     return variants;
   }
 
+  /**
+   * The worth of the best bar of every stock of the whole problem at these prices; null if the
+   * numbers are too large for the table.
+   */
+  long[] mostWorth(long[] whole) {
+    double[] given = new double[whole.length];
+    for (int i = 0; i < whole.length; i++) {
+      given[i] = whole[i];
+    }
+    if (upper.ceiling(given, model.demand) >= Integer.MAX_VALUE / 2) {
+      return null;
+    }
+    upper.run(whole, model.demand);
+    long[] worths = new long[model.stocks()];
+    for (int s = 0; s < worths.length; s++) {
+      worths[s] = upper.worth(s);
+    }
+    return worths;
+  }
+
   /** The bound of the mean of the prices of {@code bounds}. */
   Bound mean(List<Bound> bounds) {
     double dearest = Math.max(1, model.largestCost);

@@ -27,6 +27,8 @@ final class NestingSearch {
   private String statement = "";
   private ColumnGeneration generation;
   private List<Bound> variants;
+  private List<BarCounts.Rule> rules = List.of();
+  private long ruled;
 
   NestingSearch(NestingProblem problem, CutModel model, Effort effort) {
     this.problem = problem;
@@ -55,17 +57,37 @@ final class NestingSearch {
     raise(sharp);
     Diving diving = new Diving(model, generation, totals, effort, best);
     long nodes = FIRST_NODES;
+    boolean counted = false;
     for (int discrepancies = 0; open() && discrepancies <= MOST_DISCREPANCIES; discrepancies++) {
       diving.dive(model.plain() ? lower : totals.below(best.cost()), discrepancies, DIVE_NODES);
       if (diving.best().cost() < best.cost()) {
         best = diving.best();
         discrepancies = -1;
+      } else if (!counted) {
+        // before any search that leaves no certificate
+        counted = true;
+        byCounts();
       } else if (discrepancies % 4 == 0) {
         while (open() && searchAll(nodes)) {
           // each search that ends has found a plan or raised the bound
         }
         nodes *= 2;
       }
+    }
+  }
+
+  /** Looks at the numbers of bars of each stock, where there are several to choose from. */
+  private void byCounts() {
+    CountSearch search = new CountSearch(problem, model, generation, effort, best, List.of(sharp));
+    if (!search.useful()) {
+      return;
+    }
+    search.run();
+    best = search.best();
+    if (search.lower() > lower) {
+      ruled = search.lower();
+      rules = search.rules();
+      lower = rules.isEmpty() ? lower : ruled;
     }
   }
 
@@ -164,7 +186,9 @@ final class NestingSearch {
   }
 
   Certificate certificate() {
-    return bound.certificate(model, problem, totals);
+    return rules.isEmpty()
+        ? bound.certificate(model, problem, totals)
+        : bound.certificate(model, problem, ruled, rules);
   }
 
   String statement() {
