@@ -78,7 +78,7 @@ public final class DiskFiles implements Files {
   }
 
   /** UTF-8, with or without a byte order mark; whatever is none becomes U+FFFD. */
-  private static Read decoded(byte[] bytes) {
+  static Read decoded(byte[] bytes) {
     boolean marked =
         bytes.length >= 3
             && bytes[0] == (byte) 0xEF

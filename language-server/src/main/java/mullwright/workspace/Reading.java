@@ -175,6 +175,21 @@ public final class Reading {
     return damage.isEmpty() ? found : Stream.concat(damage.stream(), found.stream()).toList();
   }
 
+  /** What the rules find in one of its walls, without what they find in the text. */
+  public List<Finding> findingsOf(WallFacts wall, Cancel cancel) {
+    checked(cancel);
+    synchronized (this) {
+      Checker.Checked known = wallsChecked.get(wall.analysis());
+      return known == null ? List.of() : Checker.together(List.of(known)).findings();
+    }
+  }
+
+  /** What the rules find in the text, and damage of files, without what they find in walls. */
+  public List<Finding> findingsOfText(Cancel cancel) {
+    List<Finding> found = memory.checker().checkText(text(), cancel::asked).findings();
+    return Stream.concat(damage.stream(), found.stream()).toList();
+  }
+
   /** Rules that broke while checking: faults of this program, not of the text. */
   public List<Checker.Failure> failures(Cancel cancel) {
     return checked(cancel).failures();

@@ -60,6 +60,12 @@ public final class Snapshot {
     return buffer != null ? Optional.of(buffer) : disk.get(path).file();
   }
 
+  /** What a path holds: its buffer if one is open, else what is on disk, without parsing it. */
+  Files.Read look(String path) {
+    ParsedFile buffer = buffers.get(path);
+    return buffer != null ? new Files.Read.Text(buffer.text(), false) : files.read(path);
+  }
+
   /** What came of reading a file that is not open. */
   Optional<Files.Read> read(String path) {
     return buffers.containsKey(path) ? Optional.empty() : Optional.of(disk.get(path).read());

@@ -59,6 +59,7 @@ class ArrowsTest {
       Map.of(
           "syntax", List.of("org.antlr.v4.runtime.."),
           "check", List.of("com.google.auto.service.."),
+          "workspace", List.of("org.eclipse.jgit.."),
           "report", List.of("com.google.auto.service..", "com.google.gson.."),
           "server",
               List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
