@@ -5,14 +5,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import mullwright.check.Rules;
+import mullwright.quantity.UnitSystem;
 import mullwright.report.Document;
+import mullwright.report.DocumentJson;
+import mullwright.report.DocumentWriter;
 import mullwright.report.MarkdownWriter;
+import mullwright.report.MergeDocument;
 import mullwright.report.ReviewDocument;
 import mullwright.report.ReviewInput;
 import mullwright.report.ReviewJson;
 import mullwright.report.TextWriter;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.FileReview;
+import mullwright.workspace.MergeReview;
 import mullwright.workspace.Reviews;
 import mullwright.workspace.State;
 import picocli.CommandLine.Command;
@@ -46,8 +52,11 @@ final class DiffCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "STATE",
-      arity = "0..2",
-      description = "OLD and NEW: files, folders, REVISION:PATH or revisions.")
+      arity = "0..3",
+      description = {
+        "OLD and NEW: files, folders, REVISION:PATH or revisions.",
+        "BASE, OURS and THEIRS: whether two sides of a merge agree as a wall."
+      })
   private List<String> states = new ArrayList<>();
 
   @Option(
@@ -90,6 +99,9 @@ final class DiffCommand implements Callable<Integer> {
       throw new CannotException("--growth " + growth + " is no percentage of 0 or more.");
     }
     try (Sources sources = new Sources(shell, root, Optional.ofNullable(as))) {
+      if (states.size() == 3) {
+        return merge(sources, width);
+      }
       List<Sources.Side> sides = sides(sources);
       State old = sides.get(0).state();
       State now = sides.get(1).state();
@@ -100,6 +112,31 @@ final class DiffCommand implements Callable<Integer> {
       shell.out().print(written(input, width));
       return files.stream().allMatch(FileReview::nothing) ? Exit.CLEAN : Exit.FINDINGS;
     }
+  }
+
+  private int merge(Sources sources, int width) throws CannotException {
+    if (staged) {
+      throw new CannotException("--staged goes with one state, not with three.");
+    }
+    List<State> three = new ArrayList<>();
+    for (String argument : states) {
+      three.add(sources.side(argument, Optional.empty()).state());
+    }
+    List<MergeReview> files =
+        MergeReview.of(
+            three.get(0), three.get(1), three.get(2), UnitSystem.US, Rules.find(), Cancel.NEVER);
+    Document document =
+        MergeDocument.make(
+            "Merge of " + states.get(1) + " and " + states.get(2) + ", from " + states.get(0),
+            files);
+    DocumentWriter writer =
+        switch (output) {
+          case TEXT -> new TextWriter(width, looks.paint(shell));
+          case MARKDOWN -> new MarkdownWriter();
+          case JSON -> new DocumentJson();
+        };
+    shell.out().print(writer.write(document));
+    return files.stream().allMatch(MergeReview::clean) ? Exit.CLEAN : Exit.FINDINGS;
   }
 
   private String written(ReviewInput input, int width) {

@@ -132,15 +132,25 @@ final class Sources implements AutoCloseable {
   }
 
   private Opened open(List<Path> files, Path folder) throws CannotException {
-    if (root == null && repository != null && folder != null && folder.startsWith(top())) {
-      return Targets.open(shell, files, top().toString());
+    Path start = folder == null ? files.get(0).getParent() : folder;
+    return Targets.open(shell, files, root == null ? rootOf(start, files) : root);
+  }
+
+  /**
+   * The top of the repository the files lie in, if they lie in one: catalogs stand beside walls.
+   */
+  private static String rootOf(Path start, List<Path> files) {
+    for (Path folder = start; folder != null; folder = folder.getParent()) {
+      if (Files.exists(folder.resolve(".git"))) {
+        return folder.toString();
+      }
     }
-    return Targets.open(shell, files, root == null && files.isEmpty() ? folder.toString() : root);
+    return files.isEmpty() ? start.toString() : null;
   }
 
   private Side readAs(Path file, String label) throws CannotException {
     Path meant = WallFinder.path(shell.directory(), as.get());
-    Opened opened = Targets.open(shell, List.of(meant), root);
+    Opened opened = open(List.of(meant), null);
     String text = WallText.read(file, label).text();
     opened.workspace().open(opened.paths().get(0), text);
     return new Side(label, opened.workspace(), "", opened.paths(), true);

@@ -88,7 +88,16 @@ public final class ReviewDocument {
     findings(wall.tripped(), wall.mended()).ifPresent(tables::add);
     reactions(wall, units, input.growth()).ifPresent(tables::add);
     return new Document.Section(
-        name + ", wall " + wall.name() + state, name, wall.name(), List.of(), tables);
+        name + ", wall " + wall.name() + state, name, wall.name(), warnings(file), tables);
+  }
+
+  private static List<String> warnings(FileReview file) {
+    return file.errors() == 0
+        ? List.of()
+        : List.of(
+            "Errors stand in the text of the file, "
+                + file.errors()
+                + " in all: what follows may be wrong or missing. Run “mullwright check”.");
   }
 
   private static Optional<Table> changes(WallReview wall, UnitSystem units, double growth) {

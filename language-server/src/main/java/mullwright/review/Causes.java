@@ -55,8 +55,21 @@ final class Causes {
    * @param piece its causes are not yet known
    */
   List<Integer> of(PieceChange piece) {
-    List<Integer> near = where((change, subject) -> altersPiece(piece, change, subject));
+    boolean ends = piece.key().lines().size() == 1 && !piece.onlyFixings();
+    List<Integer> near =
+        where(
+            (change, subject) ->
+                altersPiece(piece, change, subject) && !(ends && isBetween(subject)));
+    if (near.isEmpty()) {
+      near = where((change, subject) -> altersPiece(piece, change, subject));
+    }
     return near.isEmpty() ? where(Causes::anyOfTheFrame) : near;
+  }
+
+  /** A row at which no vertical of full height ends. */
+  private boolean isBetween(Subject subject) {
+    int at = subject.topic() == Topic.ROW ? rows.indexOf(subject.names().get(0).id()) : -1;
+    return at > 0 && at < rows.size() - 1;
   }
 
   private boolean altersPiece(PieceChange piece, Change change, Subject subject) {
@@ -79,6 +92,9 @@ final class Causes {
       boolean measured = !upright || slopes || property(change, subject, Fact.THERE);
       return !renamed && measured && near(key.lines(), subject.names().get(0).id());
     }
+    if (topic == Topic.FLOOR && !piece.onlyFixings() && !moves(change, subject)) {
+      return false;
+    }
     if (topic == Topic.FLOOR || topic == Topic.ROW) {
       return change.how() != Change.How.RENAMED
           && (upright || slopes || topic == Topic.FLOOR
@@ -99,6 +115,11 @@ final class Causes {
       case LITE -> onLine && subject.named(Name.Sort.ROW).equals(key.rows());
       default -> false;
     };
+  }
+
+  /** True if a floor is elsewhere, and not only its slab otherwise. */
+  private static boolean moves(Change change, Subject subject) {
+    return property(change, subject, "at") || property(change, subject, Fact.THERE);
   }
 
   /** A line that is one of those, or stands next to or between them. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import mullwright.model.Grid;
@@ -83,7 +84,8 @@ record WallNames(
 
   /**
    * Names of the older list: its own where the newer list has the same; where a thing lies just
-   * where a new name lies, or as far from the same neighbour, that new name.
+   * where a new name lies, or as far from the same neighbour, or alone between the same two, that
+   * new name.
    */
   private static List<String> matched(
       List<String> old, List<String> now, List<Long> oldAt, List<Long> nowAt) {
@@ -104,7 +106,12 @@ record WallNames(
                 && j > 0
                 && ids.get(i - 1).equals(now.get(j - 1))
                 && oldAt.get(i) - oldAt.get(i - 1) == nowAt.get(j) - nowAt.get(j - 1);
-        if (free.contains(now.get(j)) && (inPlace || afterSame)) {
+        boolean alone =
+            Objects.equals(i == 0 ? null : ids.get(i - 1), j == 0 ? null : now.get(j - 1))
+                && Objects.equals(
+                    i + 1 == old.size() ? null : old.get(i + 1),
+                    j + 1 == now.size() ? null : now.get(j + 1));
+        if (free.contains(now.get(j)) && (inPlace || afterSame || alone)) {
           renamed = now.get(j);
         }
       }

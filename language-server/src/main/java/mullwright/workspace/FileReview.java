@@ -12,6 +12,7 @@ import mullwright.review.WallReview;
  * @param now path in the newer state, empty if the file is gone
  * @param renamed true if it is called otherwise than before
  * @param textDiffers true if the text of the file itself differs, false if only a file it uses does
+ * @param errors errors in the newer text, outside all walls or about names and numbers
  * @param walls those that differ, in the order of the newer text, then those that are gone
  * @param text findings that came and went outside all walls
  */
@@ -20,6 +21,7 @@ public record FileReview(
     Optional<String> now,
     boolean renamed,
     boolean textDiffers,
+    int errors,
     List<WallReview> walls,
     FindingPairs text) {
   public FileReview {

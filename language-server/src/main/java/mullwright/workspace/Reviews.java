@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import mullwright.check.Finding;
+import mullwright.check.Severity;
 import mullwright.check.WallFacts;
 import mullwright.review.FindingPairs;
 import mullwright.review.WallReview;
@@ -59,11 +60,17 @@ public final class Reviews {
             before.map(reading -> reading.findingsOfText(cancel)).orElse(List.of()),
             after.map(reading -> reading.findingsOfText(cancel)).orElse(List.of()),
             piece -> piece);
+    int errors =
+        (int)
+            after.map(reading -> reading.findingsOfText(cancel)).orElse(List.of()).stream()
+                .filter(finding -> finding.severity() == Severity.ERROR)
+                .count();
     return new FileReview(
         pair.old(),
         pair.now(),
         pair.renamed(),
         !was.equals(is),
+        errors,
         walls(before, after, cancel),
         text);
   }

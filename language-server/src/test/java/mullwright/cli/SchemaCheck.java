@@ -143,6 +143,7 @@ final class SchemaCheck {
       case "array" -> value.isJsonArray();
       case "null" -> value.isJsonNull();
       case "string" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isString();
+      case "boolean" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isBoolean();
       case "number" -> number;
       case "integer" -> number && value.getAsBigDecimal().stripTrailingZeros().scale() <= 0;
       default -> throw new AssertionError("unknown type: " + type);
