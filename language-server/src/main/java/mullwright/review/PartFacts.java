@@ -15,7 +15,6 @@ import mullwright.model.Outline;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
 import mullwright.quantity.Kind;
-import mullwright.quantity.Length;
 
 /** Takes down what the catalog says of the parts a wall is made of, and of no other. */
 final class PartFacts {
@@ -118,11 +117,13 @@ final class PartFacts {
         .ifPresent(rectangles -> to.words(subject, "outline", rectangles.toString()));
   }
 
-  private void stock(Subject subject, List<Given<Length>> lengths) {
+  private void stock(Subject subject, List<Part.Stock> bars) {
     int number = 0;
-    for (Given<Length> length : lengths) {
+    for (Part.Stock bar : bars) {
       number++;
-      to.size(subject, "stock " + number, length.value());
+      String which = "stock " + number;
+      to.size(subject, which, bar.length().value());
+      bar.cost().ifPresent(cost -> to.words(subject, which + " cost", cost.value().toString()));
     }
   }
 
