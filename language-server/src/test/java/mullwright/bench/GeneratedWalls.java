@@ -18,6 +18,17 @@ final class GeneratedWalls {
     return text.toString();
   }
 
+  /** A JSON text of so many lines or a few less, for a peer. */
+  static String json(int lines) {
+    StringBuilder text = new StringBuilder("[\n");
+    for (int i = 0; 4 * (i + 1) + 2 <= lines; i++) {
+      text.append(i == 0 ? "" : ",\n").append("  {\n");
+      text.append("    \"name\": \"W").append(i).append("\",\n");
+      text.append("    \"number\": ").append(i % 10).append("\n  }");
+    }
+    return text.append("\n]\n").toString();
+  }
+
   private static String wall(int number) {
     String width = (4 + number % 3) + "'-" + (number % 12) + "\"";
     return String.format(Locale.ROOT, WALL, number, width);

@@ -17,8 +17,13 @@ import java.util.function.IntConsumer;
  *
  * <pre>{@code
  * java -cp language-server/target/test-classes:language-server/target/mullwright.jar \
- *     mullwright.bench.ServerBench [-rounds N] [-edits N] [-jar FILE] [JVM-OPTION...]
+ *     mullwright.bench.ServerBench [-rounds N] [-edits N] [-jar FILE] [-peer "COMMAND"] \
+ *     [JVM-OPTION...]
  * }</pre>
+ *
+ * <p>A peer is a JSON language server, driven beside ours in the same call over a JSON text of as
+ * many lines: {@code "node …/vscode-json-language-server --stdio"} of the npm package
+ * vscode-langservers-extracted, installed anywhere.
  *
  * <p>JVM options go to the server; without any it is started by the launch recipe's argument file.
  * Every edit waits for the diagnostics of its own version. Times are the client's, on whatever else
@@ -41,6 +46,7 @@ public final class ServerBench {
     int rounds = Integer.parseInt(take(options, "-rounds", "10"));
     int edits = Integer.parseInt(take(options, "-edits", "300"));
     String jar = take(options, "-jar", "language-server/target/mullwright.jar");
+    String peer = take(options, "-peer", "");
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(options);
@@ -48,6 +54,10 @@ public final class ServerBench {
     ServerBench bench = new ServerBench(command, rounds, edits);
     System.out.println(String.join(" ", command));
     bench.run();
+    if (!peer.isEmpty()) {
+      System.out.println(peer);
+      new ServerBench(List.of(peer.split(" ")), rounds, edits).peer();
+    }
   }
 
   private static String take(List<String> options, String name, String otherwise) {
@@ -80,6 +90,51 @@ public final class ServerBench {
     measure("file of " + long2000.lines().count() + " lines", "tower/long.wall", long2000);
   }
 
+  /**
+   * The same of a server of JSON: it is asked for its diagnostics, for it waits before it tells.
+   */
+  private void peer() {
+    String text = GeneratedWalls.json(2000);
+    String address = examples.resolve("tower/long.json").toUri().toString();
+    double[] initialize = new double[rounds];
+    double[] first = new double[rounds];
+    for (int i = 0; i < rounds; i++) {
+      long start = System.nanoTime();
+      try (WireClient client = new WireClient(server)) {
+        client.initialize(examples);
+        initialize[i] = millis(start);
+        client.open(address, "json", text);
+        client.pulled(address);
+        first[i] = millis(start);
+      }
+    }
+    try (WireClient client = new WireClient(server)) {
+      client.initialize(examples);
+      client.open(address, "json", text);
+      int line = lineWith(text, "\"number\"");
+      int at = text.lines().toList().get(line).indexOf(": ") + 2;
+      int[] version = {1};
+      IntConsumer change =
+          i -> {
+            client.change(address, ++version[0], line, at, at + 1, Integer.toString(i % 10));
+            client.pulled(address);
+          };
+      times(edits / 3 * 2, change);
+      double[] edit = times(edits, change);
+      System.out.printf(
+          Locale.ROOT,
+          "%-28s %12.0f %12.0f %10.2f %10.2f %10s %10s %8d%n",
+          "JSON of " + text.lines().count() + " lines",
+          at(initialize, 50),
+          at(first, 50),
+          at(edit, 50),
+          at(edit, 99),
+          "",
+          "",
+          client.peakMegabytes());
+    }
+  }
+
   private void measure(String name, String path, String text) {
     String address = examples.resolve(path).toUri().toString();
     double[] initialize = new double[rounds];
@@ -90,14 +145,14 @@ public final class ServerBench {
       try (WireClient client = new WireClient(server)) {
         client.initialize(examples);
         initialize[i] = millis(start);
-        client.open(address, text);
+        client.open(address, "wall", text);
         found = client.diagnostics(address, 1);
         first[i] = millis(start);
       }
     }
     try (WireClient client = new WireClient(server)) {
       client.initialize(examples);
-      client.open(address, text);
+      client.open(address, "wall", text);
       client.diagnostics(address, 1);
       double[] edit = edits(client, address, text);
       int line = lineWith(text, "vertical");

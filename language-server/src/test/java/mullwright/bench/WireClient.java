@@ -53,20 +53,31 @@ final class WireClient implements AutoCloseable {
       """
       {"textDocument": {
         "publishDiagnostics": {"relatedInformation": true},
+        "diagnostic": {},
         "hover": {"contentFormat": ["markdown", "plaintext"]},
         "completion": {"completionItem": {"snippetSupport": true}}
       }}
       """;
 
-  void open(String address, String text) {
+  void open(String address, String language, String text) {
     JsonObject document = new JsonObject();
     document.addProperty("uri", address);
-    document.addProperty("languageId", "wall");
+    document.addProperty("languageId", language);
     document.addProperty("version", 1);
     document.addProperty("text", text);
     JsonObject parameters = new JsonObject();
     parameters.add("textDocument", document);
     notify("textDocument/didOpen", parameters);
+  }
+
+  /** Asks for the diagnostics of a document, and returns how many there are. */
+  int pulled(String address) {
+    JsonObject document = new JsonObject();
+    document.addProperty("uri", address);
+    JsonObject parameters = new JsonObject();
+    parameters.add("textDocument", document);
+    JsonObject answer = request("textDocument/diagnostic", parameters);
+    return answer.getAsJsonObject("result").getAsJsonArray("items").size();
   }
 
   /** Puts a text in the place of columns of a line. */
