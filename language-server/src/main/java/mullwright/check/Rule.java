@@ -1,7 +1,5 @@
 package mullwright.check;
 
-import java.util.Locale;
-
 /**
  * One check of the catalogue.
  *
@@ -16,10 +14,14 @@ public interface Rule {
 
   /** The rule's name, from its class's. */
   default String name() {
-    return getClass()
-        .getSimpleName()
-        .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
-        .toLowerCase(Locale.ROOT);
+    StringBuilder name = new StringBuilder();
+    for (char letter : getClass().getSimpleName().toCharArray()) {
+      if (Character.isUpperCase(letter) && name.length() > 0) {
+        name.append('-');
+      }
+      name.append(Character.toLowerCase(letter));
+    }
+    return name.toString();
   }
 
   /** One sentence: what it finds, from its page. */
