@@ -61,7 +61,12 @@ record Measures(UnitSystem system) {
   }
 
   String force(double newtons) {
-    return QuantityPrinter.in(system, Quantity.ofSi(newtons, Kind.FORCE), Kind.FORCE);
+    return of(newtons, Kind.FORCE);
+  }
+
+  /** A quantity in SI base units. */
+  String of(double si, Kind kind) {
+    return QuantityPrinter.in(system, Quantity.ofSi(si, kind), kind);
   }
 
   /** To the whole inch or the whole centimetre, whichever the wall is written in. */

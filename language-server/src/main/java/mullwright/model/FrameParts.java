@@ -9,6 +9,7 @@ import java.util.Optional;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 import mullwright.quantity.Quantity;
+import mullwright.quantity.QuantityReader;
 import mullwright.quantity.Rational;
 
 /** Makes the parts a frame is cut from: system, profile, reinforcement, sleeve, shear block. */
@@ -56,6 +57,7 @@ final class FrameParts {
     Given<Length> face = properties.needed("face", where);
     Given<String> metal = properties.wordOr("metal");
     Optional<Given<Quantity>> area = properties.quantity("area");
+    Optional<Given<Outline>> outline = outline(properties);
     return new Part.Profile(
         name,
         properties.origin(),
@@ -70,6 +72,7 @@ final class FrameParts {
         properties.quantity("Iy"),
         modulus(properties, "outside"),
         modulus(properties, "inside"),
+        properties.quantity("Zx").or(() -> plasticModulus(outline)),
         properties.quantity("Sy"),
         properties.quantity("J"),
         properties.quantity("mass").or(() -> massOf(area, metal)),
@@ -83,7 +86,7 @@ final class FrameParts {
         properties.side("leg", "left"),
         properties.side("leg", "right"),
         properties.word("sleeve"),
-        outline(properties));
+        outline);
   }
 
   private static Given<Role> role(Properties properties) {
@@ -122,6 +125,18 @@ final class FrameParts {
     return Optional.of(Given.assumed(mass, area.get().origin(), source));
   }
 
+  private static Optional<Given<Quantity>> plasticModulus(Optional<Given<Outline>> outline) {
+    return outline.flatMap(
+        given -> {
+          double z = PlasticModulus.of(given.value());
+          return z > 0
+              ? Optional.of(
+                  Given.assumed(
+                      Quantity.ofSi(z, Kind.SECTION_MODULUS), given.origin(), "from the outline"))
+              : Optional.empty();
+        });
+  }
+
   private static Optional<Given<Outline>> outline(Properties properties) {
     List<Outline.Rectangle> rectangles = new ArrayList<>();
     for (Properties.Phrase phrase : properties.phrases("outline")) {
@@ -154,14 +169,28 @@ final class FrameParts {
   }
 
   static Part.Reinforcement reinforcement(String name, Properties properties) {
+    Given<String> metal = properties.wordOr("metal");
     return new Part.Reinforcement(
         name,
         properties.origin(),
-        properties.wordOr("metal"),
+        metal,
         properties.quantity("Ix"),
         properties.quantity("Sx"),
+        properties.quantity("yield").or(() -> usualYield(properties, metal)),
         properties.quantity("mass"),
         properties.stock());
+  }
+
+  /** The default is that of plain steel; of any other metal nothing is assumed. */
+  private static Optional<Given<Quantity>> usualYield(Properties properties, Given<String> metal) {
+    if (!metal.value().equals("steel")) {
+      return Optional.empty();
+    }
+    PartSchema.Default taken =
+        PartSchema.of(PartKind.REINFORCEMENT).find("yield").orElseThrow().byDefault().orElseThrow();
+    return QuantityReader.read(taken.text())
+        .value()
+        .map(yield -> Given.assumed(yield, properties.origin(), taken.source()));
   }
 
   static Part.Sleeve sleeve(String name, Properties properties) {

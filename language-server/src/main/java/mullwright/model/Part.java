@@ -68,6 +68,7 @@ public sealed interface Part {
    * @param ix second moment for wind (bending out of the plane)
    * @param iy second moment in the plane of the wall (dead load of horizontals)
    * @param sxOutside section modulus at the outer fibre, {@code sxInside} at the inner
+   * @param zx plastic section modulus for wind; from the outline where it is not stated
    * @param massPerLength with unit mass per length
    * @param stock lengths it is bought in, as the text lists them
    * @param biteLeft glass bite on the left (of a horizontal: below), {@code biteRight} on the right
@@ -88,6 +89,7 @@ public sealed interface Part {
       Optional<Given<Quantity>> iy,
       Optional<Given<Quantity>> sxOutside,
       Optional<Given<Quantity>> sxInside,
+      Optional<Given<Quantity>> zx,
       Optional<Given<Quantity>> sy,
       Optional<Given<Quantity>> j,
       Optional<Given<Quantity>> massPerLength,
@@ -113,13 +115,18 @@ public sealed interface Part {
     }
   }
 
-  /** Steel bar or tube inside a vertical. */
+  /**
+   * Steel bar or tube inside a vertical.
+   *
+   * @param yield its yield strength; for steel a default where none is stated
+   */
   record Reinforcement(
       String name,
       Origin origin,
       Given<String> metal,
       Optional<Given<Quantity>> ix,
       Optional<Given<Quantity>> sx,
+      Optional<Given<Quantity>> yield,
       Optional<Given<Quantity>> massPerLength,
       List<Stock> stock)
       implements Part {

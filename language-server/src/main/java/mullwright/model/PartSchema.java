@@ -302,6 +302,10 @@ public final class PartSchema {
             "Sx",
             "section modulus for wind, at the outer and the inner fibre",
             "SECTION_MODULUS [outside|inside]"),
+        of(
+            "Zx",
+            "plastic section modulus for wind; from the outline unless stated",
+            "SECTION_MODULUS"),
         of("Sy", "section modulus in the plane of the wall", "SECTION_MODULUS"),
         of("J", "torsion constant", "SECOND_MOMENT"),
         of("mass", "mass per length; area times density unless stated", "MASS_PER_LENGTH"),
@@ -329,6 +333,8 @@ public final class PartSchema {
         metal("steel"),
         of("Ix", "second moment for wind", "SECOND_MOMENT"),
         of("Sx", "section modulus for wind", "SECTION_MODULUS"),
+        of("yield", "yield strength of steel", "STRESS")
+            .assumed("36 ksi", "plain steel (ASTM A36), from memory"),
         of("mass", "mass per length", "MASS_PER_LENGTH"),
         stock(),
         outline());

@@ -121,6 +121,7 @@ final class TestParts {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             assumed("aluminium"),
             Optional.empty(),
             List.of(),

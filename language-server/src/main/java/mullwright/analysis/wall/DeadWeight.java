@@ -1,8 +1,9 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
@@ -11,90 +12,102 @@ import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
 import mullwright.model.Grid;
 import mullwright.model.Part;
-import mullwright.quantity.Kind;
-import mullwright.quantity.Quantity;
 
 /**
  * The weight of each length of vertical with what hangs on it: itself, half of each horizontal that
- * ends on it, and half of what stands on those horizontals.
+ * ends on it, half of what stands on those horizontals, its reinforcement, and what brackets bring.
  *
  * <p>Weight goes to the length that holds the horizontal a lite stands on, whatever length stands
- * beside the lite higher up. Plates, caps, gaskets and reinforcement are not in it.
+ * beside the lite higher up. Plates, caps and gaskets are not in it.
  */
 final class DeadWeight {
-  /** Standard acceleration of free fall [m/s²], exact by definition. */
-  private static final double G = 9.80665;
-
   /** A horizontal this near to an end of a length [m] still hangs on it. */
   private static final double AT_THE_END = 0.02;
 
-  /** Soda-lime glass [kg/m³] (EN 572-1, from memory). */
-  private static final double GLASS = 2500;
-
   private final WallLayout layout;
+  private final LineCentres centres;
   private final List<List<VerticalPiece>> piecesOfLine = new ArrayList<>();
   private final double[] newtons;
   private final double[] bottoms;
   private final double[] tops;
 
-  DeadWeight(WallLayout layout) {
+  DeadWeight(
+      WallLayout layout, CellWeight weights, List<VerticalRun> runs, List<HorizontalSpan> spans) {
     this.layout = layout;
+    this.centres = new LineCentres(layout);
     this.newtons = new double[layout.verticals().size()];
     this.bottoms = new double[newtons.length];
     this.tops = new double[newtons.length];
     layout.wall().grid().lines().forEach(line -> piecesOfLine.add(new ArrayList<>()));
     for (VerticalPiece piece : layout.verticals()) {
       piecesOfLine.get(piece.line()).add(piece);
-      bottoms[piece.index()] = piece.bottom().toMetres() - AT_THE_END;
-      tops[piece.index()] = piece.top().toMetres() + AT_THE_END;
+      bottoms[piece.index()] = piece.bottom().toMetres();
+      tops[piece.index()] = piece.top().toMetres();
       newtons[piece.index()] = perLength(piece.profile()) * piece.length().toMetres();
     }
-    for (HorizontalPiece horizontal : layout.horizontals()) {
+    Set<Integer> resting = new HashSet<>();
+    for (HorizontalSpan span : spans) {
+      if (span.rests().size() > 2 && span.weight().isPresent()) {
+        rest(span);
+        resting.addAll(span.above());
+        continue;
+      }
+      HorizontalPiece horizontal = span.piece();
       double half = perLength(horizontal.profile()) * horizontal.length().toMetres() / 2;
       hang(horizontal.leftLine(), horizontal.yLeft().toMetres(), half);
       hang(horizontal.rightLine(), horizontal.yRight().toMetres(), half);
     }
     Grid grid = layout.wall().grid();
     for (Cell cell : layout.cells()) {
-      double half = weight(cell) / 2;
+      if (resting.contains(cell.index())) {
+        continue;
+      }
+      double half = weights.of(cell.index()) / 2;
       double sill = cell.bottom().toMetres();
       hang(grid.bays().get(cell.firstBay()).left(), sill, half);
       hang(grid.bays().get(cell.lastBay()).right(), sill, half);
     }
-  }
-
-  private static double perLength(Part.Profile profile) {
-    return profile.massPerLength().map(mass -> mass.value().toSi() * G).orElse(0.0);
-  }
-
-  private static double weight(Cell cell) {
-    double area = cell.glassWidth().toMetres() * cell.glassHeight().toMetres();
-    Optional<Grid.Opening> opening = cell.opening();
-    if (opening.isPresent()) {
-      return opening.get().mass().map(mass -> massPerArea(mass.value()) * area * G).orElse(0.0);
+    for (VerticalRun run : runs) {
+      run.points().forEach(p -> newtons[run.pieceAt(p.at()).index()] += p.down());
+      for (RunBar bar : run.bars()) {
+        double along = bar.part().massPerLength().map(m -> m.value().toSi()).orElse(0.0);
+        for (VerticalPiece piece : run.pieces()) {
+          double from = Math.max(bar.from(), piece.bottom().toMetres());
+          double to = Math.min(bar.to(), piece.top().toMetres());
+          newtons[piece.index()] += along * CellWeight.G * Math.max(0, to - from);
+        }
+      }
     }
-    return cell.glass()
-        .map(
-            glass ->
-                glass.layers().stream()
-                        .filter(layer -> layer.what().equals("ply"))
-                        .mapToDouble(layer -> layer.thickness().toMetres())
-                        .sum()
-                    * GLASS
-                    * area
-                    * G)
-        .orElse(0.0);
   }
 
-  // psf is read as a mass per area where one is asked for; a pressure is brought back by g
-  private static double massPerArea(Quantity mass) {
-    return mass.is(Kind.PRESSURE) ? mass.toSi() / G : mass.toSi();
+  /** Weight of a profile on its length [N/m]; 0 where its catalog states no mass. */
+  static double perLength(Part.Profile profile) {
+    return profile.massPerLength().map(m -> m.value().toSi() * CellWeight.G).orElse(0.0);
+  }
+
+  // a vertical that stands under a horizontal takes its share of it
+  private void rest(HorizontalSpan span) {
+    double left = centres.of(span.piece().leftLine());
+    double y = span.piece().yLeft().toMetres();
+    // one that stands under it ends at its lower edge
+    double near = span.piece().profile().face().value().toMetres() / 2 + AT_THE_END;
+    for (int line = span.piece().leftLine(); line <= span.piece().rightLine(); line++) {
+      double at = centres.of(line) - left;
+      if (at >= 0 && at <= span.length()) {
+        hang(line, y, near, span.weight().get().reactions(at).greatest().value());
+      }
+    }
   }
 
   private void hang(int line, double y, double force) {
+    hang(line, y, AT_THE_END, force);
+  }
+
+  private void hang(int line, double y, double near, double force) {
     int best = -1;
     for (VerticalPiece piece : piecesOfLine.get(line)) {
-      if (bottoms[piece.index()] <= y && y <= tops[piece.index()]) {
+      int at = piece.index();
+      if (bottoms[at] - near <= y && y <= tops[at] + near) {
         best = piece.index();
       }
     }

@@ -21,9 +21,6 @@ public record LengthHold(
     List<PlacedAnchor> windLoads,
     Optional<RunSupport> standsOn,
     AnchorCount.Result count) {
-  /** An end this near to a support [m] rests on it. */
-  private static final double AT_THE_END = 1e-4;
-
   public LengthHold {
     deadLoads = List.copyOf(deadLoads);
     windLoads = List.copyOf(windLoads);
@@ -43,8 +40,10 @@ public record LengthHold(
     if (piece.spliceBelow() < 0) {
       double end = piece.bottom().toMetres();
       rest =
-          analysis.runOf(piece).supports().stream()
-              .filter(s -> s.anchor() < 0 && Math.abs(s.y() - end) < AT_THE_END)
+          analysis
+              .runOf(piece)
+              .horizontals()
+              .filter(s -> Math.abs(s.y() - end) < RunSupport.SAME_HEIGHT)
               .findFirst();
     }
     return new LengthHold(deadLoads, windLoads, rest, AnchorCount.solve(kinds));

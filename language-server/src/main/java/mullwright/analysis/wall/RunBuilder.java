@@ -1,241 +1,353 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import mullwright.analysis.beam.Beam;
-import mullwright.analysis.beam.BeamLoad;
+import mullwright.analysis.beam.BeamAnswer;
 import mullwright.analysis.beam.BeamProblem;
 import mullwright.analysis.beam.LoadCase;
-import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
-import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
-import mullwright.model.AnchorUse;
-import mullwright.model.Grid;
-import mullwright.model.Members;
 import mullwright.model.Part;
-import mullwright.quantity.Length;
 
-/** Makes the beams of a wall's verticals. */
+/**
+ * Makes the beams of a wall's verticals and horizontals.
+ *
+ * <p>Where a vertical ends on a horizontal that runs through, one bears the other in and out. A
+ * vertical that stands by itself and ends no more than {@link EndHold#GREATEST_SHARE} of its span
+ * beyond its anchor holds the horizontal; any other leans on it, and the horizontal hands its
+ * reaction on to the verticals at its ends. What leans is solved before what bears it.
+ */
 final class RunBuilder {
-  /** Two supports nearer than this are one. */
-  private static final double SAME_HEIGHT = 1e-4;
-
   private final WallLayout layout;
-  private final WindOnWall wind;
   private final BeamMemory memory;
-  private final List<List<PlacedAnchor>> anchorsOfPiece;
-  private final List<List<Cell>> cellsOfLine;
-  private final List<List<HorizontalPiece>> throughOfLine;
+  private final RunSupports held;
+  private final RunLoads loads;
+  private final LineCentres centres;
+  private final List<List<VerticalPiece>> runs = new ArrayList<>();
+  private final List<List<RunSupport>> supports = new ArrayList<>();
 
-  RunBuilder(WallLayout layout, BeamMemory memory) {
+  private final HorizontalBuilder horizontals;
+
+  /** The runs that lean on a horizontal, by the horizontal's index. */
+  private final Map<Integer, List<Integer>> borne = new HashMap<>();
+
+  /** The horizontals that runs lean on, by the line they end on. */
+  private final Map<Integer, List<HorizontalPiece>> bearing = new HashMap<>();
+
+  /** The ends of runs that hold a horizontal in and out, by the horizontal's index. */
+  private final Map<Integer, List<RunEnd>> holding = new HashMap<>();
+
+  /** The horizontals a run holds, by run. */
+  private final Map<Integer, List<RunSupport>> heldBy = new HashMap<>();
+
+  /** The lines whose verticals stand under a horizontal, by the horizontal's index. */
+  private final Map<Integer, List<Integer>> under = new HashMap<>();
+
+  private final HorizontalSpan[] spans;
+  private final VerticalRun[] solved;
+  private final boolean[] begun;
+
+  /** The end of a run, by run. */
+  private record RunEnd(int run, int line) {}
+
+  RunBuilder(
+      WallLayout layout,
+      CellWind wind,
+      CellWeight weights,
+      LineCentres centres,
+      BeamMemory memory) {
     this.layout = layout;
     this.memory = memory;
-    this.wind = new WindOnWall(layout.wall());
-    this.anchorsOfPiece = lists(layout.verticals().size());
-    for (PlacedAnchor anchor : layout.anchors()) {
-      if (anchor.vertical() >= 0) {
-        anchorsOfPiece.get(anchor.vertical()).add(anchor);
-      }
-    }
-    Grid grid = layout.wall().grid();
-    this.cellsOfLine = lists(grid.lines().size());
-    for (Cell cell : layout.cells()) {
-      cellsOfLine.get(grid.bays().get(cell.firstBay()).left()).add(cell);
-      cellsOfLine.get(grid.bays().get(cell.lastBay()).right()).add(cell);
-    }
-    this.throughOfLine = lists(grid.lines().size());
-    for (HorizontalPiece horizontal : layout.horizontals()) {
-      for (int line = horizontal.leftLine() + 1; line < horizontal.rightLine(); line++) {
-        throughOfLine.get(line).add(horizontal);
-      }
-    }
-  }
-
-  private static <T> List<List<T>> lists(int count) {
-    List<List<T>> lists = new ArrayList<>(count);
-    for (int i = 0; i < count; i++) {
-      lists.add(new ArrayList<>());
-    }
-    return lists;
-  }
-
-  /** The runs, by line, then from below. */
-  List<VerticalRun> runs() {
-    List<VerticalRun> runs = new ArrayList<>();
+    this.centres = centres;
+    this.held = new RunSupports(layout);
+    this.loads = new RunLoads(layout, wind, centres);
+    this.horizontals = new HorizontalBuilder(layout, wind, weights, centres, memory);
     List<VerticalPiece> pieces = new ArrayList<>();
     for (VerticalPiece piece : layout.verticals()) {
       if (!pieces.isEmpty() && piece.spliceBelow() < 0) {
-        runs.add(run(pieces));
+        add(pieces);
         pieces = new ArrayList<>();
       }
       pieces.add(piece);
     }
     if (!pieces.isEmpty()) {
-      runs.add(run(pieces));
+      add(pieces);
     }
-    return runs;
+    this.solved = new VerticalRun[runs.size()];
+    this.begun = new boolean[runs.size()];
+    this.spans = new HorizontalSpan[layout.horizontals().size()];
   }
 
-  private VerticalRun run(List<VerticalPiece> pieces) {
+  private void add(List<VerticalPiece> pieces) {
+    int run = runs.size();
+    int line = pieces.get(0).line();
+    List<RunSupport> supporting = new ArrayList<>(held.of(pieces));
+    for (RunSupport end : List.copyOf(supporting)) {
+      if (end.horizontal() < 0) {
+        continue;
+      }
+      boolean fromBelow = end.y() > pieces.get(0).bottom().toMetres();
+      if (fromBelow) {
+        under.computeIfAbsent(end.horizontal(), h -> new ArrayList<>()).add(line);
+      }
+      if (standsWithout(pieces, supporting, end)) {
+        supporting.remove(end);
+        holding
+            .computeIfAbsent(end.horizontal(), h -> new ArrayList<>())
+            .add(new RunEnd(run, line));
+        heldBy.computeIfAbsent(run, r -> new ArrayList<>()).add(end);
+      } else {
+        leans(layout.horizontals().get(end.horizontal()), run);
+      }
+    }
+    runs.add(pieces);
+    supports.add(supporting);
+  }
+
+  private void leans(HorizontalPiece horizontal, int run) {
+    if (!borne.containsKey(horizontal.index())) {
+      bearing.computeIfAbsent(horizontal.leftLine(), l -> new ArrayList<>()).add(horizontal);
+      bearing.computeIfAbsent(horizontal.rightLine(), l -> new ArrayList<>()).add(horizontal);
+    }
+    borne.computeIfAbsent(horizontal.index(), h -> new ArrayList<>()).add(run);
+  }
+
+  /** True if the run stands without that end, which is a short one beyond its last anchor. */
+  private boolean standsWithout(
+      List<VerticalPiece> pieces, List<RunSupport> supporting, RunSupport end) {
+    List<RunSupport> others = new ArrayList<>(supporting);
+    others.remove(end);
+    if (others.size() < 2) {
+      return false;
+    }
+    boolean lower = end.y() < others.get(0).y();
+    int last = others.size() - 1;
+    double near = others.get(lower ? 0 : last).y();
+    double next = others.get(lower ? 1 : last - 1).y();
+    if (Math.abs(end.y() - near) > EndHold.GREATEST_SHARE * Math.abs(near - next)) {
+      return false;
+    }
+    Beam alone =
+        Beam.uniform(
+            from(pieces.get(0)),
+            to(pieces.get(pieces.size() - 1)),
+            1,
+            pins(others),
+            hinges(pieces));
+    return !(memory.solve(new BeamProblem(alone, List.of())).answer()
+        instanceof BeamAnswer.Mechanism);
+  }
+
+  private List<Beam.Hinge> hinges(List<VerticalPiece> pieces) {
+    return pieces.stream()
+        .filter(piece -> piece.spliceAbove() >= 0)
+        .map(piece -> new Beam.Hinge(to(piece)))
+        .toList();
+  }
+
+  private static List<Beam.Support> pins(List<RunSupport> supports) {
+    return supports.stream().map(s -> Beam.Support.pin(s.y())).toList();
+  }
+
+  /** The horizontals as beams, in the order of the layout; after {@link #runs}. */
+  List<HorizontalSpan> spans() {
+    for (int horizontal = 0; horizontal < spans.length; horizontal++) {
+      span(horizontal);
+    }
+    return List.of(spans);
+  }
+
+  private HorizontalSpan span(int index) {
+    if (spans[index] != null) {
+      return spans[index];
+    }
+    HorizontalPiece piece = layout.horizontals().get(index);
+    double left = centres.of(piece.leftLine());
+    List<HorizontalLoads.Point> points = new ArrayList<>();
+    for (int run : borne.getOrDefault(index, List.of())) {
+      solve(run);
+      if (solved[run] != null) {
+        SolvedBeam.Peaks end = ending(solved[run], index);
+        points.add(
+            new HorizontalLoads.Point(
+                centres.of(runs.get(run).get(0).line()) - left,
+                Math.max(0, end.greatest().value()),
+                Math.min(0, end.least().value())));
+      }
+    }
+    List<Double> between =
+        holding.getOrDefault(index, List.of()).stream()
+            .map(end -> centres.of(end.line()) - left)
+            .distinct()
+            .sorted()
+            .toList();
+    List<Double> propped =
+        under.getOrDefault(index, List.of()).stream()
+            .map(line -> centres.of(line) - left)
+            .distinct()
+            .sorted()
+            .toList();
+    spans[index] = horizontals.span(piece, points, between, propped);
+    return spans[index];
+  }
+
+  /** The runs, by line, then from below. */
+  List<VerticalRun> runs() {
+    for (int run = 0; run < runs.size(); run++) {
+      solve(run);
+    }
+    return List.of(solved);
+  }
+
+  private void solve(int run) {
+    // two that stand on one another cannot be laid out; if they ever are, neither hangs here
+    if (begun[run]) {
+      return;
+    }
+    begun[run] = true;
+    List<VerticalPiece> pieces = runs.get(run);
     List<SpliceJoint> splices = new ArrayList<>();
     for (VerticalPiece piece : pieces) {
       if (piece.spliceAbove() >= 0) {
         splices.add(layout.splices().get(piece.spliceAbove()));
       }
     }
-    List<RunSupport> supports = supports(pieces);
-    List<Tributary> tributaries = tributaries(pieces);
-    Optional<BeamProblem> problem = problem(pieces, splices, supports, tributaries);
-    return new VerticalRun(pieces, splices, supports, tributaries, problem.map(memory::solve));
+    List<Tributary> tributaries = loads.tributaries(pieces);
+    List<RunPoint> points = new ArrayList<>(loads.brackets(pieces, splices));
+    points.addAll(handedOn(pieces));
+    points.addAll(heldUp(run));
+    List<Beam.Stretch> stretches = stretches(pieces);
+    double start = from(pieces.get(0));
+    double end = to(pieces.get(pieces.size() - 1));
+    List<RunBar> bars = RunBar.of(layout, pieces.get(0).line(), start, end);
+    bars.forEach(bar -> stretches.add(new Beam.Stretch(bar.from(), bar.to(), bar.rigidity())));
+    Optional<SolvedBeam> beam = Optional.empty();
+    List<LoadCase> cases = loads.cases(tributaries, points, start, end);
+    if (stretches.size() == pieces.size() + bars.size() && !cases.isEmpty()) {
+      beam =
+          Optional.of(
+              memory.solve(
+                  new BeamProblem(
+                      new Beam(start, end, stretches, pins(supports.get(run)), hinges(pieces)),
+                      cases)));
+    }
+    solved[run] =
+        new VerticalRun(
+            pieces,
+            splices,
+            supports.get(run),
+            heldBy.getOrDefault(run, List.of()),
+            tributaries,
+            bars,
+            points,
+            beam);
   }
 
-  private List<RunSupport> supports(List<VerticalPiece> pieces) {
-    List<RunSupport> found = new ArrayList<>();
-    for (VerticalPiece piece : pieces) {
-      for (PlacedAnchor anchor : anchorsOfPiece.get(piece.index())) {
-        boolean dead = anchor.use().kind() == AnchorUse.Kind.DEAD_LOAD;
-        add(found, new RunSupport(anchor.y().toMetres(), anchor.index(), dead, anchor.name()));
-      }
+  /** What the horizontals bring that a run holds with its ends. */
+  private List<RunPoint> heldUp(int run) {
+    List<RunPoint> found = new ArrayList<>();
+    for (RunSupport end : heldBy.getOrDefault(run, List.of())) {
+      HorizontalSpan span = span(end.horizontal());
+      double at = centres.of(runs.get(run).get(0).line()) - centres.of(span.piece().leftLine());
+      span.wind()
+          .map(beam -> beam.reactions(at))
+          .ifPresent(
+              peaks ->
+                  found.add(
+                      RunPoint.ofHorizontal(
+                          end.y(),
+                          Math.max(0, peaks.greatest().value()),
+                          Math.min(0, peaks.least().value()),
+                          end.name())));
     }
-    buttedEnd(pieces.get(0), true).ifPresent(support -> add(found, support));
-    buttedEnd(pieces.get(pieces.size() - 1), false).ifPresent(support -> add(found, support));
-    found.sort(Comparator.comparingDouble(RunSupport::y));
     return found;
   }
 
-  private static void add(List<RunSupport> found, RunSupport support) {
-    for (int i = 0; i < found.size(); i++) {
-      RunSupport other = found.get(i);
-      if (Math.abs(other.y() - support.y()) < SAME_HEIGHT) {
-        if (support.deadLoad() && !other.deadLoad()) {
-          found.set(i, support);
-        }
-        return;
-      }
-    }
-    found.add(support);
-  }
-
-  // an end that butts a horizontal running through is held in and out by it
-  private Optional<RunSupport> buttedEnd(VerticalPiece piece, boolean lower) {
-    Length end = lower ? piece.bottom() : piece.top();
-    for (HorizontalPiece horizontal : throughOfLine.get(piece.line())) {
-      Length half = horizontal.profile().face().value().half();
-      Length edge = lower ? horizontal.yLeft().plus(half) : horizontal.yLeft().minus(half);
-      if (Math.abs(edge.minus(end).toMetres()) < SAME_HEIGHT) {
-        return Optional.of(new RunSupport(end.toMetres(), -1, false, horizontal.name()));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private List<Tributary> tributaries(List<VerticalPiece> pieces) {
+  /** What horizontals hand on to a run from verticals that end on them. */
+  private List<RunPoint> handedOn(List<VerticalPiece> pieces) {
     double bottom = pieces.get(0).bottom().toMetres();
     double top = pieces.get(pieces.size() - 1).top().toMetres();
-    List<Tributary> found = new ArrayList<>();
-    for (Cell cell : cellsOfLine.get(pieces.get(0).line())) {
-      boolean open = cell.opening().filter(o -> o.kind() == Grid.OpeningKind.VOID).isPresent();
-      double from = Math.max(bottom, rowHeight(cell.below(), cell.bottom()));
-      double to = Math.min(top, rowHeight(cell.above(), cell.top()));
-      if (!open && from < to) {
-        found.add(new Tributary(cell.index(), from, to, width(cell) / 2, wind.on(cell)));
+    int line = pieces.get(0).line();
+    List<RunPoint> found = new ArrayList<>();
+    for (HorizontalPiece horizontal : bearing.getOrDefault(line, List.of())) {
+      double y = horizontal.yLeft().toMetres();
+      if (y < bottom || y > top) {
+        continue;
+      }
+      double left = centres.of(horizontal.leftLine());
+      double span = centres.of(horizontal.rightLine()) - left;
+      for (int run : borne.get(horizontal.index())) {
+        solve(run);
+        if (solved[run] != null) {
+          double along = (centres.of(runs.get(run).get(0).line()) - left) / span;
+          double share = line == horizontal.leftLine() ? 1 - along : along;
+          SolvedBeam.Peaks end = ending(solved[run], horizontal.index());
+          found.add(
+              RunPoint.ofHorizontal(
+                  y,
+                  share * Math.max(0, end.greatest().value()),
+                  share * Math.min(0, end.least().value()),
+                  horizontal.name()));
+        }
       }
     }
-    found.sort(Comparator.comparingDouble(Tributary::from).thenComparingInt(Tributary::cell));
     return found;
   }
 
-  private double rowHeight(int row, Length daylightEdge) {
-    List<Grid.Row> rows = layout.wall().grid().rows();
-    if (row < 0 || row >= rows.size() || rows.get(row).slopes()) {
-      return daylightEdge.toMetres();
-    }
-    return rows.get(row).left().elevation().toMetres();
+  /** The reactions of a run at the horizontal its end butts; nothing if it does not stand. */
+  static SolvedBeam.Peaks ending(VerticalRun run, int horizontal) {
+    SolvedBeam.Peaks none =
+        new SolvedBeam.Peaks(new SolvedBeam.Peak(0, 0, null), new SolvedBeam.Peak(0, 0, null));
+    return run.supports().stream()
+        .filter(support -> support.horizontal() == horizontal)
+        .findFirst()
+        .flatMap(support -> run.standing().map(beam -> beam.reactions(support.y())))
+        .orElse(none);
   }
 
-  private double width(Cell cell) {
-    Grid grid = layout.wall().grid();
-    double width = 0;
-    for (int bay = cell.firstBay(); bay <= cell.lastBay(); bay++) {
-      width += grid.bays().get(bay).width().toMetres();
-    }
-    return width;
-  }
-
-  private Optional<BeamProblem> problem(
-      List<VerticalPiece> pieces,
-      List<SpliceJoint> splices,
-      List<RunSupport> supports,
-      List<Tributary> tributaries) {
-    if (!wind.given() || tributaries.isEmpty()) {
-      return Optional.empty();
-    }
+  /** One for each length whose profile states its second moment. */
+  private List<Beam.Stretch> stretches(List<VerticalPiece> pieces) {
     List<Beam.Stretch> stretches = new ArrayList<>();
     for (VerticalPiece piece : pieces) {
       Part.Profile profile = piece.profile();
-      if (profile.ix().isEmpty()) {
-        return Optional.empty();
-      }
-      double from =
-          piece == pieces.get(0) ? piece.bottom().toMetres() : splice(piece.spliceBelow());
-      double to = piece.spliceAbove() < 0 ? piece.top().toMetres() : splice(piece.spliceAbove());
-      double rigidity =
-          profile.ix().get().value().toSi() * Stiffness.modulus(profile.metal().value());
-      stretches.add(new Beam.Stretch(from, to, rigidity));
+      profile
+          .ix()
+          .ifPresent(
+              ix ->
+                  stretches.add(
+                      new Beam.Stretch(
+                          from(piece),
+                          to(piece),
+                          ix.value().toSi() * Stiffness.modulus(profile.metal().value()))));
     }
-    double start = stretches.get(0).from();
-    double end = stretches.get(stretches.size() - 1).to();
-    stretches.addAll(reinforcement(pieces, start, end));
-    Beam beam =
-        new Beam(
-            start,
-            end,
-            stretches,
-            supports.stream().map(s -> Beam.Support.pin(s.y())).toList(),
-            splices.stream().map(s -> new Beam.Hinge(s.y().toMetres())).toList());
-    List<BeamLoad> in = new ArrayList<>();
-    List<BeamLoad> out = new ArrayList<>();
-    for (Tributary tributary : tributaries) {
-      double from = Math.max(start, tributary.from());
-      double to = Math.min(end, tributary.to());
-      if (from < to) {
-        in.add(BeamLoad.Distributed.uniform(from, to, tributary.in()));
-        out.add(BeamLoad.Distributed.uniform(from, to, -tributary.out()));
-      }
-    }
-    return Optional.of(
-        new BeamProblem(beam, List.of(new LoadCase("wind in", in), new LoadCase("wind out", out))));
+    return stretches;
   }
 
-  private double splice(int index) {
-    return layout.splices().get(index).y().toMetres();
+  private double from(VerticalPiece piece) {
+    return from(layout, piece);
   }
 
-  private List<Beam.Stretch> reinforcement(List<VerticalPiece> pieces, double start, double end) {
-    List<Beam.Stretch> found = new ArrayList<>();
-    int line = pieces.get(0).line();
-    for (Members.Reinforce reinforce : layout.wall().members().reinforcements()) {
-      if (reinforce.line() != line) {
-        continue;
-      }
-      Optional<Part.Reinforcement> part =
-          layout.catalog().find(Part.Reinforcement.class, reinforce.part().value());
-      double from = reinforce.from().map(h -> h.elevation().toMetres()).orElse(start);
-      double to = reinforce.to().map(h -> h.elevation().toMetres()).orElse(end);
-      if (part.isEmpty() || part.get().ix().isEmpty()) {
-        continue;
-      }
-      double rigidity =
-          part.get().ix().get().value().toSi() * Stiffness.modulus(part.get().metal().value());
-      if (Math.max(from, start) < Math.min(to, end)) {
-        found.add(new Beam.Stretch(Math.max(from, start), Math.min(to, end), rigidity));
-      }
-    }
-    return found;
+  private double to(VerticalPiece piece) {
+    return to(layout, piece);
+  }
+
+  /** Lower end of a length in its beam [m]: the centre of the joint, or its own end. */
+  static double from(WallLayout layout, VerticalPiece piece) {
+    return piece.spliceBelow() < 0
+        ? piece.bottom().toMetres()
+        : layout.splices().get(piece.spliceBelow()).y().toMetres();
+  }
+
+  /** Upper end of a length in its beam [m]. */
+  static double to(WallLayout layout, VerticalPiece piece) {
+    return piece.spliceAbove() < 0
+        ? piece.top().toMetres()
+        : layout.splices().get(piece.spliceAbove()).y().toMetres();
   }
 }

@@ -1,7 +1,6 @@
 package mullwright.analysis.wall;
 
 import mullwright.analysis.beam.BeamResponse;
-import mullwright.analysis.beam.Extremes;
 
 /**
  * The deflection of one span of a vertical, support to support, or of an end beyond the last
@@ -11,16 +10,15 @@ import mullwright.analysis.beam.Extremes;
  * @param from lower end [m]; {@code to} upper end [m]
  * @param overhang true if only one end is held
  * @param sag the largest deflection off the chord of its supports (off the tangent at its support,
- *     for an overhang) [m], and where
- * @param response the case that governs
+ *     for an overhang) [m], where and in which case
  */
 public record SpanDeflection(
-    VerticalRun run,
-    double from,
-    double to,
-    boolean overhang,
-    Extremes.Extreme sag,
-    BeamResponse response) {
+    VerticalRun run, double from, double to, boolean overhang, SolvedBeam.Peak sag) {
+  /** The case that governs. */
+  public BeamResponse response() {
+    return sag.response();
+  }
+
   /** Height of the span [m]. */
   public double length() {
     return to - from;
@@ -28,6 +26,16 @@ public record SpanDeflection(
 
   /** Magnitude of the deflection [m]. */
   public double deflection() {
-    return Math.abs(sag.value());
+    return sag.size();
+  }
+
+  /**
+   * True for an end no longer than {@link EndHold#GREATEST_SHARE} of the next span: it is no
+   * cantilever but turns with that span, whose own limit holds it.
+   */
+  public boolean shortEnd() {
+    return overhang
+        && EndHold.of(run).stream()
+            .anyMatch(end -> !end.free() && end.support().y() == (end.lower() ? to : from));
   }
 }

@@ -2,6 +2,7 @@ package mullwright.analysis.wall;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import mullwright.analysis.beam.BeamAnswer;
 import mullwright.analysis.beam.BeamResponse;
 import mullwright.layout.SpliceJoint;
@@ -14,34 +15,50 @@ import mullwright.layout.VerticalPiece;
  * @param pieces its lengths, from below
  * @param splices its joints, from below
  * @param supports what holds it in and out, from below, none twice at one height
+ * @param bears horizontals its ends butt and hold in and out, since it stands without them
  * @param tributaries the loads it takes, by height
- * @param answer what the beam method answers for the cases {@code in} and {@code out}, in this
- *     order; empty if no wind is given or the profile states no second moment
+ * @param bars reinforcement in it
+ * @param points forces at single places: brackets, and horizontals that carry another vertical
+ * @param beam what the beam method answers for its {@linkplain RunLoads cases}; empty if nothing
+ *     loads it or its profile states no second moment
  */
 public record VerticalRun(
     List<VerticalPiece> pieces,
     List<SpliceJoint> splices,
     List<RunSupport> supports,
+    List<RunSupport> bears,
     List<Tributary> tributaries,
-    Optional<BeamAnswer> answer) {
+    List<RunBar> bars,
+    List<RunPoint> points,
+    Optional<SolvedBeam> beam) {
   public VerticalRun {
     pieces = List.copyOf(pieces);
     splices = List.copyOf(splices);
     supports = List.copyOf(supports);
+    bears = List.copyOf(bears);
     tributaries = List.copyOf(tributaries);
+    bars = List.copyOf(bars);
+    points = List.copyOf(points);
   }
 
-  /** The responses for wind in and wind out, if the run stands. */
+  /** What the beam method answers, if it was asked. */
+  public Optional<BeamAnswer> answer() {
+    return beam.map(SolvedBeam::answer);
+  }
+
+  /** The beam, if it was asked for and stands. */
+  public Optional<SolvedBeam> standing() {
+    return beam.filter(SolvedBeam::stands);
+  }
+
+  /** The responses, one for each case, if the run stands. */
   public List<BeamResponse> responses() {
-    return answer
-        .filter(BeamAnswer.Solved.class::isInstance)
-        .map(solved -> ((BeamAnswer.Solved) solved).responses())
-        .orElse(List.of());
+    return beam.map(SolvedBeam::responses).orElse(List.of());
   }
 
   /** The motion, if the run can move without bending. */
   public Optional<BeamAnswer.Mechanism> mechanism() {
-    return answer
+    return answer()
         .filter(BeamAnswer.Mechanism.class::isInstance)
         .map(BeamAnswer.Mechanism.class::cast);
   }
@@ -61,5 +78,10 @@ public record VerticalRun(
     double bottom = piece.bottom().toMetres();
     double top = piece.top().toMetres();
     return supports.stream().filter(s -> bottom <= s.y() && s.y() <= top).toList();
+  }
+
+  /** The horizontals its ends butt, whichever holds the other in and out. */
+  Stream<RunSupport> horizontals() {
+    return Stream.concat(supports.stream(), bears.stream()).filter(s -> s.horizontal() >= 0);
   }
 }

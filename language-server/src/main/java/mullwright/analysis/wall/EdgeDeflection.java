@@ -1,0 +1,82 @@
+package mullwright.analysis.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import mullwright.layout.Cell;
+
+/**
+ * The deflection of the edge of a lite along a member, off the line between the edge's two ends.
+ *
+ * @param cell index of the lite in the layout; of several along one edge, the first
+ * @param from where the edge begins on the member [m]; {@code to} where it ends
+ * @param sag the largest deflection of all cases
+ */
+public record EdgeDeflection(int cell, double from, double to, SolvedBeam.Peak sag) {
+
+  /** The edges of the lites on either side of a run that stands, from below, none twice. */
+  public static List<EdgeDeflection> along(WallAnalysis analysis, VerticalRun run) {
+    List<EdgeDeflection> found = new ArrayList<>();
+    if (run.standing().isEmpty()) {
+      return found;
+    }
+    SolvedBeam beam = run.standing().get();
+    double start = beam.responses().get(0).beam().start();
+    double end = beam.responses().get(0).beam().end();
+    TreeMap<Double, List<Cell>> byBottom = new TreeMap<>();
+    for (Tributary tributary : run.tributaries()) {
+      Cell cell = analysis.layout().cells().get(tributary.cell());
+      if (cell.opening().isEmpty()) {
+        byBottom.computeIfAbsent(bottom(cell), y -> new ArrayList<>(2)).add(cell);
+      }
+    }
+    byBottom.forEach(
+        (bottom, cells) -> {
+          double last = Double.NaN;
+          for (Cell cell : cells) {
+            double from = Math.max(start, bottom);
+            double to = Math.min(end, top(cell));
+            if (from < to && to != last) {
+              found.add(new EdgeDeflection(cell.index(), from, to, beam.sag(from, to)));
+              last = to;
+            }
+          }
+        });
+    return found;
+  }
+
+  /** The edges of the lites over and under a horizontal that do not run along all of it. */
+  public static List<EdgeDeflection> along(WallAnalysis analysis, HorizontalSpan span) {
+    List<EdgeDeflection> found = new ArrayList<>();
+    if (span.wind().isEmpty() || span.loads().edges().size() <= 2) {
+      return found;
+    }
+    List<Integer> cells = new ArrayList<>(span.below());
+    cells.addAll(span.above());
+    double left = span.piece().left().toMetres();
+    for (int index : cells) {
+      Cell cell = analysis.layout().cells().get(index);
+      double from = cell.left().minus(cell.biteLeft()).toMetres() - left;
+      double to = cell.right().plus(cell.biteRight()).toMetres() - left;
+      from = Math.max(0, from);
+      to = Math.min(span.length(), to);
+      if (cell.opening().isEmpty() && from < to) {
+        found.add(new EdgeDeflection(index, from, to, span.wind().get().sag(from, to)));
+      }
+    }
+    return found;
+  }
+
+  private static double bottom(Cell cell) {
+    return cell.bottom().minus(cell.biteBottom()).toMetres();
+  }
+
+  private static double top(Cell cell) {
+    return cell.top().plus(cell.biteTop()).toMetres();
+  }
+
+  /** Length of the edge [m]. */
+  public double length() {
+    return to - from;
+  }
+}

@@ -1,0 +1,76 @@
+package mullwright.analysis.wall;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.VerticalPiece;
+import mullwright.layout.WallLayout;
+import mullwright.model.AnchorUse;
+import mullwright.quantity.Length;
+
+/** Finds what holds each run of vertical in and out: its anchors, and what its ends butt. */
+final class RunSupports {
+  private final List<List<PlacedAnchor>> anchorsOfPiece;
+  private final List<List<HorizontalPiece>> throughOfLine;
+
+  RunSupports(WallLayout layout) {
+    anchorsOfPiece = Lists.of(layout.verticals().size());
+    for (PlacedAnchor anchor : layout.anchors()) {
+      if (anchor.vertical() >= 0) {
+        anchorsOfPiece.get(anchor.vertical()).add(anchor);
+      }
+    }
+    throughOfLine = Lists.of(layout.wall().grid().lines().size());
+    for (HorizontalPiece horizontal : layout.horizontals()) {
+      for (int line = horizontal.leftLine() + 1; line < horizontal.rightLine(); line++) {
+        throughOfLine.get(line).add(horizontal);
+      }
+    }
+  }
+
+  /** From below, none twice at one height. */
+  List<RunSupport> of(List<VerticalPiece> pieces) {
+    List<RunSupport> found = new ArrayList<>();
+    for (VerticalPiece piece : pieces) {
+      for (PlacedAnchor anchor : anchorsOfPiece.get(piece.index())) {
+        boolean dead = anchor.use().kind() == AnchorUse.Kind.DEAD_LOAD;
+        double y = anchor.y().toMetres();
+        add(found, RunSupport.anchor(y, anchor.index(), dead, anchor.name()));
+      }
+    }
+    buttedEnd(pieces.get(0), true).ifPresent(support -> add(found, support));
+    buttedEnd(pieces.get(pieces.size() - 1), false).ifPresent(support -> add(found, support));
+    found.sort(Comparator.comparingDouble(RunSupport::y));
+    return found;
+  }
+
+  private static void add(List<RunSupport> found, RunSupport support) {
+    for (int i = 0; i < found.size(); i++) {
+      RunSupport other = found.get(i);
+      if (Math.abs(other.y() - support.y()) < RunSupport.SAME_HEIGHT) {
+        if (support.deadLoad() && !other.deadLoad()) {
+          found.set(i, support);
+        }
+        return;
+      }
+    }
+    found.add(support);
+  }
+
+  // an end that butts a horizontal running through is held in and out by it
+  private Optional<RunSupport> buttedEnd(VerticalPiece piece, boolean lower) {
+    Length end = lower ? piece.bottom() : piece.top();
+    for (HorizontalPiece horizontal : throughOfLine.get(piece.line())) {
+      Length half = horizontal.profile().face().value().half();
+      Length edge = lower ? horizontal.yLeft().plus(half) : horizontal.yLeft().minus(half);
+      if (Math.abs(edge.minus(end).toMetres()) < RunSupport.SAME_HEIGHT) {
+        return Optional.of(
+            RunSupport.horizontal(end.toMetres(), horizontal.index(), horizontal.name()));
+      }
+    }
+    return Optional.empty();
+  }
+}

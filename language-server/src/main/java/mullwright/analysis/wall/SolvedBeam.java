@@ -1,0 +1,152 @@
+package mullwright.analysis.wall;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
+import mullwright.analysis.beam.BeamAnswer;
+import mullwright.analysis.beam.BeamResponse;
+import mullwright.analysis.beam.Extremes;
+
+/**
+ * A beam that was solved, with the peaks rules ask of it again and again: each is sought once,
+ * however many equal members of however many walls ask.
+ *
+ * <p>Safe for use by several threads; what it answers never changes.
+ */
+public final class SolvedBeam {
+  private final BeamAnswer answer;
+  private final List<BeamResponse> responses;
+  private final List<List<BeamResponse.Reaction>> reactions;
+  private final Map<Reach, Peak> sags = new ConcurrentHashMap<>();
+  private final Map<Reach, Peak> lines = new ConcurrentHashMap<>();
+  private final Map<Reach, Peaks> moments = new ConcurrentHashMap<>();
+
+  private record Reach(double from, double to) {}
+
+  /**
+   * The value of one case at one place.
+   *
+   * @param at place [m]
+   * @param value in the unit of what was asked for
+   * @param response the case that governs
+   */
+  public record Peak(double at, double value, BeamResponse response) {
+    private static Peak of(Extremes.Extreme extreme, BeamResponse response) {
+      return new Peak(extreme.at(), extreme.value(), response);
+    }
+
+    /** Magnitude of the value. */
+    public double size() {
+      return Math.abs(value);
+    }
+  }
+
+  /** The greatest and the least value of all cases. */
+  public record Peaks(Peak greatest, Peak least) {
+    /** The one of greater magnitude. */
+    public Peak largest() {
+      return least.size() > greatest.size() ? least : greatest;
+    }
+  }
+
+  SolvedBeam(BeamAnswer answer) {
+    this.answer = answer;
+    this.responses =
+        answer instanceof BeamAnswer.Solved solved ? solved.responses() : List.<BeamResponse>of();
+    this.reactions = responses.stream().map(BeamResponse::reactions).toList();
+  }
+
+  /** What the method answers. */
+  public BeamAnswer answer() {
+    return answer;
+  }
+
+  /** One for each case, in the order of the problem; none if the beam does not stand. */
+  public List<BeamResponse> responses() {
+    return responses;
+  }
+
+  /** True if it stands. */
+  public boolean stands() {
+    return !responses.isEmpty();
+  }
+
+  /**
+   * The largest deflection [m] off the chord between two places of a beam that stands, of all
+   * cases.
+   */
+  public Peak sag(double from, double to) {
+    return sags.computeIfAbsent(
+        new Reach(from, to), reach -> worst(response -> response.sags(from, to).largest()));
+  }
+
+  /**
+   * How far [m] an end beyond its last support leaves the tangent there, of all cases.
+   *
+   * <p>The turning of the whole member at its last support is the neighbouring span's, not the
+   * end's: an inch beyond a clip would else trip where nothing bends.
+   */
+  public Peak offTheTangent(double support, double tip) {
+    return lines.computeIfAbsent(
+        new Reach(support, tip),
+        reach ->
+            worst(
+                response -> {
+                  double straight =
+                      response.deflectionAt(support) + response.slopeAt(support) * (tip - support);
+                  return new Extremes.Extreme(tip, response.deflectionAt(tip) - straight);
+                }));
+  }
+
+  /** The extreme moments [N·m] between two places of a beam that stands, of all cases. */
+  public Peaks moments(double from, double to) {
+    return moments.computeIfAbsent(
+        new Reach(from, to),
+        reach -> {
+          Peak greatest = null;
+          Peak least = null;
+          for (BeamResponse response : responses) {
+            Extremes found = response.moments(from, to);
+            greatest = higher(greatest, Peak.of(found.greatest(), response), Peak::value);
+            least = higher(least, Peak.of(found.least(), response), peak -> -peak.value());
+          }
+          return new Peaks(greatest, least);
+        });
+  }
+
+  /** The extreme reactions [N] of a support, of all cases; both 0 where none stands. */
+  public Peaks reactions(double at) {
+    Peak greatest = null;
+    Peak least = null;
+    for (int i = 0; i < responses.size(); i++) {
+      Peak here = new Peak(at, reaction(reactions.get(i), at), responses.get(i));
+      greatest = higher(greatest, here, Peak::value);
+      least = higher(least, here, peak -> -peak.value());
+    }
+    return new Peaks(greatest, least);
+  }
+
+  private static double reaction(List<BeamResponse.Reaction> reactions, double at) {
+    for (BeamResponse.Reaction reaction : reactions) {
+      if (Math.abs(reaction.at() - at) < RunSupport.SAME_HEIGHT) {
+        return reaction.force();
+      }
+    }
+    return 0;
+  }
+
+  private Peak worst(java.util.function.Function<BeamResponse, Extremes.Extreme> sought) {
+    Peak worst = null;
+    for (BeamResponse response : responses) {
+      worst = higher(worst, Peak.of(sought.apply(response), response), Peak::size);
+    }
+    return worst;
+  }
+
+  // the first of equal ones, so that the order of the cases decides
+  private static Peak higher(Peak one, Peak other, ToDoubleFunction<Peak> by) {
+    return one == null || Comparator.comparingDouble(by).compare(other, one) > 0 ? other : one;
+  }
+}

@@ -1,0 +1,108 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import mullwright.analysis.wall.BendingCheck;
+import mullwright.analysis.wall.HorizontalBending;
+import mullwright.analysis.wall.HorizontalSpan;
+import mullwright.analysis.wall.VerticalBending;
+import mullwright.layout.VerticalPiece;
+import mullwright.model.Origin;
+import mullwright.quantity.Kind;
+
+/**
+ * A vertical or horizontal, or the steel in it, that is bent beyond its allowable stress or moment.
+ *
+ * <p>It yields, breaks or buckles sideways in the storm it was drawn for. Aluminum Design Manual,
+ * chapters B, D, F and H, from memory. An aid to drafting: a licensed engineer and the local code
+ * govern.
+ */
+@AutoService(Rule.class)
+public final class SpanStress implements WallRule {
+  @Override
+  public About about() {
+    return About.of(Group.SPAN, Severity.ERROR).guardingPeople();
+  }
+
+  @Override
+  public void check(WallFacts facts, Findings found) {
+    for (VerticalPiece piece : facts.layout().verticals()) {
+      List<BendingCheck> checks = VerticalBending.of(facts.analysis(), piece);
+      worst(checks, piece.origin(), piece.name(), "at height ", facts, found);
+    }
+    for (HorizontalSpan span : facts.analysis().spans()) {
+      List<BendingCheck> checks = HorizontalBending.of(span);
+      worst(
+          checks,
+          span.piece().origin(),
+          span.piece().name(),
+          "from its left vertical by ",
+          facts,
+          found);
+    }
+  }
+
+  private static void worst(
+      List<BendingCheck> checks,
+      Origin origin,
+      String name,
+      String place,
+      WallFacts facts,
+      Findings found) {
+    BendingCheck worst = null;
+    for (BendingCheck check : checks) {
+      worst = worst == null || check.utilisation() > worst.utilisation() ? check : worst;
+    }
+    if (worst != null && worst.passed()) {
+      Measures say = Measures.of(facts);
+      found
+          .at(origin)
+          .piece(name)
+          .what(sentence(worst, place + say.length(worst.peak().at()), say))
+          .mend(mend(worst.limit()))
+          .measured(worst.measured().get())
+          .limit(worst.allowed().get());
+    }
+  }
+
+  private static String sentence(BendingCheck worst, String place, Measures say) {
+    String share = " (" + Measures.share(worst.utilisation()) + " of it).";
+    String where = " under " + worst.peak().response().name() + ", " + place;
+    String demand = say.of(worst.demand(), worst.kind());
+    String capacity = say.of(worst.capacity(), worst.kind());
+    return switch (worst.limit()) {
+      case FIBRE ->
+          "Bending stress is " + demand + where + "; " + worst.of() + " allows " + capacity + share;
+      case REINFORCEMENT ->
+          "Bending stress in the reinforcement is "
+              + demand
+              + where
+              + "; "
+              + worst.of()
+              + " allows "
+              + capacity
+              + share;
+      case BUCKLING ->
+          (worst.kind() == Kind.RATIO ? "Wind and weight together use " : "The moment is ")
+              + demand
+              + where
+              + "; its "
+              + (worst.outside() ? "outer" : "inner")
+              + " flange, unbraced over "
+              + say.length(worst.unbraced())
+              + ", buckles sideways beyond "
+              + capacity
+              + share;
+    };
+  }
+
+  private static String mend(BendingCheck.Limit limit) {
+    return switch (limit) {
+      case FIBRE ->
+          "Take a heavier profile or a stronger alloy, reinforce it, or shorten its span.";
+      case REINFORCEMENT -> "Take a stronger bar, or shorten the span.";
+      case BUCKLING ->
+          "Take a profile that resists twisting, brace the flange, or shorten the span.";
+    };
+  }
+}
