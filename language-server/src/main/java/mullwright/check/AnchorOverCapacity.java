@@ -20,7 +20,8 @@ public final class AnchorOverCapacity implements AnchorRule {
 
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
-    AnchorDemand.over(facts.analysis(), it).stream()
+    AnchorDemand.all(facts.analysis(), it).stream()
+        .filter(AnchorDemand::passed)
         .max(Comparator.comparingDouble(AnchorDemand::share))
         .ifPresent(worst -> tell(it, worst, facts, found));
   }
@@ -35,16 +36,17 @@ public final class AnchorOverCapacity implements AnchorRule {
                 + say.force(worst.newtons())
                 + " "
                 + worst.direction()
+                + (worst.loads().contains("brackets") ? " under " + worst.loads() : "")
                 + "; "
                 + it.part().orElseThrow().name()
                 + " is good for "
-                + say.force(worst.capacity().value().toSi())
+                + say.force(worst.capacity().orElseThrow().value().toSi())
                 + " ("
                 + Measures.share(worst.share())
                 + " of it).")
         .mend("Take a stronger part, or ask the engineer of the anchor.")
-        .measured(worst.measured())
+        .measured(worst.explain())
         .limit(worst.limit())
-        .related(worst.capacity().origin(), "its capacity");
+        .related(worst.capacity().orElseThrow().origin(), "its capacity");
   }
 }

@@ -1,16 +1,21 @@
 package mullwright.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import mullwright.analysis.wall.FrameNumber;
+import mullwright.analysis.wall.FrameNumbers;
+import mullwright.analysis.wall.NotChecked;
 import mullwright.check.Finding;
 import mullwright.check.WallFacts;
 import mullwright.derivation.Derivation;
 import mullwright.derivation.DerivationText;
+import mullwright.derivation.Standing;
 import mullwright.layout.LayoutIndex;
 import mullwright.layout.PieceRef;
 import mullwright.model.Origin;
@@ -167,17 +172,18 @@ public record Explanation(Snapshot snapshot, String path, String shown, int widt
   private void pieces(WallFacts wall, Origin place, UnitSystem units, StringBuilder out) {
     LayoutIndex index = LayoutIndex.of(wall.layout());
     Traces traces = new Traces(wall.layout());
+    FrameNumbers frame = new FrameNumbers(wall.analysis());
     Map<String, List<PieceRef>> equal = new LinkedHashMap<>();
     for (PieceRef piece : index.touching(place)) {
-      if (!traces.of(piece).isEmpty()) {
-        String mark = traces.mark(piece);
-        String key = mark.isEmpty() ? index.name(piece) : mark;
-        equal.computeIfAbsent(key, any -> new ArrayList<>()).add(piece);
-      }
+      equal.computeIfAbsent(traces.likeness(piece), any -> new ArrayList<>()).add(piece);
     }
     equal.forEach(
         (key, pieces) -> {
           PieceRef first = pieces.get(0);
+          List<FrameNumber> numbers = frame.governing(pieces);
+          if (traces.of(first).isEmpty() && numbers.isEmpty()) {
+            return;
+          }
           String mark = traces.mark(first);
           String more = pieces.size() == 1 ? "" : " and " + (pieces.size() - 1) + " more like it";
           out.append("\n  ")
@@ -187,14 +193,54 @@ public record Explanation(Snapshot snapshot, String path, String shown, int widt
                           (mark.isEmpty() ? "" : mark + "  ") + index.name(first) + more)))
               .append('\n');
           traces.of(first).forEach(number -> trace(number, units, out));
+          Set<String> told = new HashSet<>();
+          numbers.forEach(number -> frame(number, index.name(first), units, told, out));
+          notChecked(wall, first, out);
         });
   }
 
-  private void trace(Derivation number, UnitSystem units, StringBuilder out) {
-    for (String line : DerivationText.allLines(number, units)) {
-      int lead = line.length() - line.stripLeading().length();
-      paragraph(4 + lead, line, out);
+  /** A number of the frame, of the piece it is largest at, with its limit. */
+  private void frame(
+      FrameNumber number, String first, UnitSystem units, Set<String> told, StringBuilder out) {
+    String of = number.piece().equals(first) ? "" : ", greatest at " + number.piece();
+    String loads = number.loads().isEmpty() ? "" : ", by " + number.loads();
+    String share =
+        number
+            .limit()
+            .map(most -> ", " + Figures.share(number.value() / most) + " of its limit")
+            .orElse("");
+    out.append('\n');
+    paragraph(4, paint.bold(number.what()) + of + loads + share, out);
+    trace(number.measured().get(), units, told, out);
+    number.allowed().ifPresent(limit -> trace(limit.get(), units, told, out));
+  }
+
+  /** The number and every step under it that was not told before. */
+  private void trace(Derivation number, UnitSystem units, Set<String> told, StringBuilder out) {
+    for (Derivation step : number.steps()) {
+      List<String> lines = DerivationText.lines(step, units);
+      boolean computed = step.standing() == Standing.COMPUTED;
+      if (step == number || computed && !told.contains(String.join("\n", lines))) {
+        lines.forEach(line -> line(line, out));
+      }
+      told.add(String.join("\n", lines));
     }
+  }
+
+  private void notChecked(WallFacts wall, PieceRef piece, StringBuilder out) {
+    for (String why : NotChecked.of(wall.analysis(), piece)) {
+      out.append('\n');
+      paragraph(4, "not checked: " + why, out);
+    }
+  }
+
+  private void trace(Derivation number, UnitSystem units, StringBuilder out) {
+    DerivationText.allLines(number, units).forEach(line -> line(line, out));
+  }
+
+  private void line(String line, StringBuilder out) {
+    int lead = line.length() - line.stripLeading().length();
+    paragraph(4 + lead, line, out);
   }
 
   private void paragraph(int indent, String words, StringBuilder out) {

@@ -7,7 +7,9 @@ import mullwright.layout.Cell;
 import mullwright.layout.LengthTrace;
 import mullwright.layout.PieceMarks;
 import mullwright.layout.PieceRef;
+import mullwright.layout.PlacedAnchor;
 import mullwright.layout.WallLayout;
+import mullwright.model.Part;
 
 /** The numbers of a piece that can be traced. */
 final class Traces {
@@ -46,6 +48,21 @@ final class Traces {
       case CELL -> marks.lite(piece.index()).orElse("");
       case COVER -> marks.cover(piece.index());
       case SPLICE, ANCHOR -> "";
+    };
+  }
+
+  /** Pieces told together have the same: equal marks, or anchors and splices of one kind. */
+  String likeness(PieceRef piece) {
+    return switch (piece.kind()) {
+      case SPLICE -> "splice";
+      case ANCHOR -> {
+        PlacedAnchor anchor = layout.anchors().get(piece.index());
+        yield anchor.use().kind() + anchor.part().map(Part.Anchor::name).orElse("");
+      }
+      default -> {
+        String mark = mark(piece);
+        yield mark.isEmpty() ? piece.toString() : mark;
+      }
     };
   }
 

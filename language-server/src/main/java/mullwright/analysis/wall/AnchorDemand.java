@@ -3,7 +3,6 @@ package mullwright.analysis.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
@@ -13,105 +12,112 @@ import mullwright.quantity.Kind;
 import mullwright.quantity.Quantity;
 
 /**
- * What an anchor carries in one direction, beside the capacity its catalog gives for it.
+ * What an anchor carries in one direction, beside the capacity its catalog gives for it, if it
+ * does.
  *
+ * @param anchor the anchor
  * @param direction {@code down}, {@code in} or {@code out}
- * @param newtons the force at service level [N], 0 or more
+ * @param newtons the force at service level [N], more than 0
  * @param capacity as the catalog states it
- * @param measured the force with how it came about
+ * @param peak the reaction that governs, for wind; empty for weight
  */
 public record AnchorDemand(
-    String direction, double newtons, Given<Quantity> capacity, Derivation measured) {
-  private static final String BEAM = "direct stiffness, splices as hinges (closed form)";
+    WallAnalysis analysis,
+    PlacedAnchor anchor,
+    String direction,
+    double newtons,
+    Optional<Given<Quantity>> capacity,
+    Optional<SolvedBeam.Peak> peak) {
 
-  /** The directions in which it carries more than its capacity; none if nothing was solved. */
-  public static List<AnchorDemand> over(WallAnalysis analysis, PlacedAnchor anchor) {
-    Optional<AnchorLoad> load = analysis.loadOn(anchor);
-    Optional<Part.Anchor> part = anchor.part();
+  /** All directions in which it carries anything. */
+  public static List<AnchorDemand> all(WallAnalysis analysis, PlacedAnchor anchor) {
     List<AnchorDemand> demands = new ArrayList<>();
-    if (load.isEmpty() || part.isEmpty()) {
+    if (anchor.vertical() < 0) {
       return demands;
     }
-    VerticalPiece piece = analysis.layout().verticals().get(anchor.vertical());
-    VerticalRun run = analysis.runOf(piece);
-    double down = load.get().down();
-    double in = load.get().in();
-    double out = load.get().out();
-    add(demands, part.get(), "down", down, () -> weight(analysis, piece, down));
-    add(demands, part.get(), "in", in, () -> wind(run, anchor, "in", in));
-    add(demands, part.get(), "out", out, () -> wind(run, anchor, "out", out));
+    VerticalRun run = analysis.runOf(analysis.layout().verticals().get(anchor.vertical()));
+    run.standing()
+        .map(beam -> beam.reactions(anchor.y().toMetres()))
+        .ifPresent(
+            peaks -> {
+              add(demands, analysis, anchor, "in", peaks.greatest().value(), peaks.greatest());
+              add(demands, analysis, anchor, "out", -peaks.least().value(), peaks.least());
+            });
+    double down = analysis.loadOn(anchor).map(AnchorLoad::down).orElse(0.0);
+    add(demands, analysis, anchor, "down", down, null);
     return demands;
   }
 
   private static void add(
       List<AnchorDemand> demands,
-      Part.Anchor part,
+      WallAnalysis analysis,
+      PlacedAnchor anchor,
       String direction,
       double newtons,
-      Supplier<Derivation> measured) {
-    Given<Quantity> capacity = part.capacities().get(direction);
-    if (capacity == null || capacity.value().toSi() <= 0) {
-      return;
-    }
-    // how a force came about is written down only where somebody will read it
-    if (newtons > capacity.value().toSi()) {
-      demands.add(new AnchorDemand(direction, newtons, capacity, measured.get()));
+      SolvedBeam.Peak peak) {
+    if (newtons > 0) {
+      Optional<Given<Quantity>> capacity =
+          anchor
+              .part()
+              .map(Part.Anchor::capacities)
+              .flatMap(given -> Optional.ofNullable(given.get(direction)))
+              .filter(given -> given.value().toSi() > 0);
+      demands.add(
+          new AnchorDemand(
+              analysis, anchor, direction, newtons, capacity, Optional.ofNullable(peak)));
     }
   }
 
-  private static Derivation weight(WallAnalysis analysis, VerticalPiece piece, double newtons) {
-    return Derivation.computed(
-        "force down",
-        newtons,
-        Kind.FORCE,
-        "weight of the length, shared by its dead-load anchors",
-        "statics",
-        Derivation.computed(
-            "weight of the length",
-            analysis.weightOf(piece),
-            Kind.FORCE,
-            "vertical, half of each horizontal on it, half of what stands on those",
-            "statics"));
+  /** True if it carries more than its capacity. */
+  public boolean passed() {
+    return share() > 1 + 1e-9;
   }
 
-  private static Derivation wind(
-      VerticalRun run, PlacedAnchor anchor, String direction, double newtons) {
-    double most = 0;
-    double width = 0;
-    double y = anchor.y().toMetres();
-    for (Tributary tributary : run.tributaries()) {
-      boolean in = direction.equals("in");
-      double pressure = in ? tributary.pressure().in() : tributary.pressure().out();
-      most = Math.max(most, pressure);
-      width += tributary.from() <= y && y < tributary.to() ? tributary.width() : 0;
-    }
-    return Derivation.computed(
-        "force " + direction,
-        newtons,
-        Kind.FORCE,
-        "reaction of the vertical under its wind pressures",
-        BEAM,
-        Derivation.computed(
-            "greatest wind pressure " + direction,
-            most,
-            Kind.PRESSURE,
-            "worst zone each lite touches, at service level",
-            "the project's criteria"),
-        Derivation.computed(
-            "width that bears on it",
-            width,
-            Kind.LENGTH,
-            "half the bay on either side",
-            "conventions of measure"));
-  }
-
-  /** Share of the capacity that is used; more than 1 is over. */
+  /** Share of the capacity that is used; more than 1 is over; 0 where none is given. */
   public double share() {
-    return newtons / capacity.value().toSi();
+    return capacity.map(given -> newtons / given.value().toSi()).orElse(0.0);
+  }
+
+  /** The case that governs. */
+  public String loads() {
+    return peak.map(reaction -> reaction.response().name()).orElse("weight");
+  }
+
+  /** The force with how it came about. */
+  public Derivation explain() {
+    VerticalPiece piece = analysis.layout().verticals().get(anchor.vertical());
+    String name = "force " + direction;
+    return peak.map(reaction -> RunTrace.reaction(analysis.runOf(piece), reaction, name))
+        .orElseGet(
+            () ->
+                Derivation.computed(
+                    name,
+                    newtons,
+                    Kind.FORCE,
+                    "weight of the length ÷ number of dead-load anchors on it",
+                    "statics",
+                    weightOf(analysis, piece),
+                    Derivation.computed(
+                        "number of dead-load anchors on it",
+                        Math.rint(analysis.weightOf(piece) / newtons),
+                        Kind.RATIO,
+                        "those of this length",
+                        "the wall's anchors")));
+  }
+
+  /** The weight of a length with what hangs on it. */
+  static Derivation weightOf(WallAnalysis analysis, VerticalPiece piece) {
+    return Derivation.computed(
+        "weight of the length",
+        analysis.weightOf(piece),
+        Kind.FORCE,
+        "vertical + reinforcement + half of each horizontal on it + half of what stands on those"
+            + " + brackets",
+        "statics; glass 2500 kg/m³ (EN 572-1)");
   }
 
   /** The capacity with where it is stated. */
   public Derivation limit() {
-    return Inputs.quantity("capacity " + direction, capacity, Kind.FORCE);
+    return Inputs.quantity("capacity " + direction, capacity.orElseThrow(), Kind.FORCE);
   }
 }

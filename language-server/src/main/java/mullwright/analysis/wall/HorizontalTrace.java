@@ -13,7 +13,16 @@ public final class HorizontalTrace {
   private static final String MEASURES = "conventions of measure";
   private static final String SIMPLE = "simple span under the loads of the lites over and under it";
 
+  private static final String OVER_ITS_SUPPORTS =
+      "direct stiffness under its own weight and the lites on their setting blocks";
+
   private HorizontalTrace() {}
+
+  /** One lite on it and nothing under it: then the closed form holds. */
+  private static boolean simple(HorizontalSpan span) {
+    long lites = span.loads().edges().stream().filter(edge -> edge.weight() > 0).count();
+    return lites <= 1 && span.loads().propped().isEmpty();
+  }
 
   /** A moment by wind at a place and in a case. */
   public static Derivation moment(
@@ -85,8 +94,10 @@ public final class HorizontalTrace {
         name,
         moment,
         Kind.MOMENT,
-        "half glass weight × block distance + own weight × span² ÷ 8",
-        "closed form",
+        simple(span)
+            ? "half glass weight × block distance + own weight × span² ÷ 8"
+            : OVER_ITS_SUPPORTS,
+        simple(span) ? "closed form" : HingedBeam.METHOD.source(),
         weights(span));
   }
 
@@ -101,10 +112,12 @@ public final class HorizontalTrace {
         "sag",
         metres,
         Kind.LENGTH,
-        "half glass weight × block distance × (3 × span² − 4 × block distance²)"
-            + " ÷ (24 × modulus × second moment)"
-            + " + 5 × own weight × span⁴ ÷ (384 × modulus × second moment)",
-        DeadLoadSag.GLASS.source(),
+        simple(span)
+            ? "half glass weight × block distance × (3 × span² − 4 × block distance²)"
+                + " ÷ (24 × modulus × second moment)"
+                + " + 5 × own weight × span⁴ ÷ (384 × modulus × second moment)"
+            : OVER_ITS_SUPPORTS,
+        simple(span) ? DeadLoadSag.GLASS.source() : HingedBeam.METHOD.source(),
         inputs.toArray(Derivation[]::new));
   }
 

@@ -5,16 +5,21 @@ import java.util.Optional;
 import mullwright.analysis.Outcome;
 import mullwright.analysis.movement.Expansion;
 import mullwright.analysis.movement.MetalTemperature;
+import mullwright.analysis.movement.SleeveEngagement;
 import mullwright.analysis.movement.SpliceGap;
 import mullwright.analysis.movement.SpliceMovement;
+import mullwright.analysis.movement.SpliceRange;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
+import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
 import mullwright.model.Criteria;
 import mullwright.model.Given;
 import mullwright.model.Grid;
+import mullwright.model.Part;
+import mullwright.model.PartKind;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 import mullwright.quantity.Quantity;
@@ -38,6 +43,7 @@ public final class JointMovement {
   private final Given<Criteria.Temperature> temperature;
   private final Optional<Given<Length>> slab;
   private final SpliceGap.Result result;
+  private final Optional<Part.Sleeve> sleeve;
 
   private JointMovement(
       SpliceJoint joint,
@@ -45,13 +51,15 @@ public final class JointMovement {
       PlacedAnchor upper,
       Given<Criteria.Temperature> temperature,
       Optional<Given<Length>> slab,
-      SpliceGap.Result result) {
+      SpliceGap.Result result,
+      Optional<Part.Sleeve> sleeve) {
     this.joint = joint;
     this.lower = lower;
     this.upper = upper;
     this.temperature = temperature;
     this.slab = slab;
     this.result = result;
+    this.sleeve = sleeve;
   }
 
   /**
@@ -85,7 +93,30 @@ public final class JointMovement {
     return gap.solved()
         .map(
             solved ->
-                new JointMovement(joint, lower.get(), upper.get(), temperature, slab, solved));
+                new JointMovement(
+                    joint,
+                    lower.get(),
+                    upper.get(),
+                    temperature,
+                    slab,
+                    solved,
+                    sleeve(analysis, joint)));
+  }
+
+  // the splice's own, else the profile's, else the system's
+  private static Optional<Part.Sleeve> sleeve(WallAnalysis analysis, SpliceJoint joint) {
+    WallLayout layout = analysis.layout();
+    return joint
+        .splice()
+        .sleeve()
+        .or(() -> layout.verticals().get(joint.below()).profile().sleeve())
+        .or(
+            () ->
+                layout
+                    .wall()
+                    .system()
+                    .flatMap(s -> Optional.ofNullable(s.parts().get(PartKind.SLEEVE))))
+        .flatMap(name -> layout.catalog().find(Part.Sleeve.class, name.value()));
   }
 
   private static Optional<PlacedAnchor> nearest(
@@ -100,7 +131,7 @@ public final class JointMovement {
     return Optional.ofNullable(nearest);
   }
 
-  private static Expansion expansion(VerticalPiece piece) {
+  static Expansion expansion(VerticalPiece piece) {
     boolean steel = Stiffness.modulus(piece.profile().metal().value()) == Stiffness.STEEL;
     return steel ? Expansion.STEEL : Expansion.ALUMINUM;
   }
@@ -109,7 +140,8 @@ public final class JointMovement {
     return Math.abs(anchor.y().minus(joint.y()).toMetres());
   }
 
-  private static Optional<Given<Length>> slab(WallAnalysis analysis, PlacedAnchor upper) {
+  /** How far the slab of an anchor sinks, if the project says so. */
+  static Optional<Given<Length>> slab(WallAnalysis analysis, PlacedAnchor upper) {
     List<Grid.Floor> floors = analysis.layout().wall().grid().floors();
     var byFloor = analysis.layout().wall().criteria().slabDeflection();
     Optional<Given<Length>> own =
@@ -178,16 +210,8 @@ public final class JointMovement {
         "thermal closing",
         result.thermalClosing(),
         Kind.LENGTH,
-        Derivation.assumed(
-            "coefficient of expansion",
-            Quantity.ofSi(result.input().movement().expansion(), Kind.THERMAL_EXPANSION),
-            Kind.THERMAL_EXPANSION,
-            Expansion.SOURCE),
-        Derivation.computed(
-            "distance between dead-load supports",
-            upper.y().minus(lower.y()),
-            "height of " + upper.name() + " − height of " + lower.name(),
-            "conventions of measure"),
+        coefficient(),
+        distance(),
         temperature("hottest metal", temperature.value().most()),
         temperature("metal when set", temperature.value().set()));
   }
@@ -196,5 +220,134 @@ public final class JointMovement {
     return temperature.assumed()
         ? Derivation.assumed(name, value, Kind.TEMPERATURE, temperature.source())
         : Derivation.stated(name, value, Kind.TEMPERATURE, temperature.origin());
+  }
+
+  /** How wide the gap is on the hottest and the coldest day, and at the very worst. */
+  public SpliceRange.Result range() {
+    return SpliceRange.solve(
+            new SpliceRange.Input(
+                joint.splice().gap().value().toMetres(),
+                result.input().movement(),
+                TOLERANCE.toMetres()))
+        .solved()
+        .orElseThrow();
+  }
+
+  /** The gap on the hottest day, by heat alone. */
+  public Derivation hottestDay() {
+    return SpliceRange.HOTTEST_DAY.explain(
+        "gap on the hottest day", range().hottestDay(), Kind.LENGTH, whenSet(), closing());
+  }
+
+  /** The gap on the coldest day, by cold alone. */
+  public Derivation coldestDay() {
+    return SpliceRange.COLDEST_DAY.explain(
+        "gap on the coldest day", range().coldestDay(), Kind.LENGTH, whenSet(), opening());
+  }
+
+  private Derivation whenSet() {
+    return Inputs.length("gap when set", joint.splice().gap());
+  }
+
+  /** What cold alone opens. */
+  private Derivation opening() {
+    return SpliceGap.OPENING.explain(
+        "thermal opening",
+        result.thermalOpening(),
+        Kind.LENGTH,
+        coefficient(),
+        distance(),
+        temperature("metal when set", temperature.value().set()),
+        temperature("coldest metal", temperature.value().least()));
+  }
+
+  private Derivation coefficient() {
+    return Derivation.assumed(
+        "coefficient of expansion",
+        Quantity.ofSi(result.input().movement().expansion(), Kind.THERMAL_EXPANSION),
+        Kind.THERMAL_EXPANSION,
+        Expansion.SOURCE);
+  }
+
+  private Derivation distance() {
+    return Derivation.computed(
+        "distance between dead-load supports",
+        upper.y().minus(lower.y()),
+        "height of " + upper.name() + " − height of " + lower.name(),
+        "conventions of measure");
+  }
+
+  /** Its numbers for whoever shows them. */
+  void numbers(List<FrameNumber> into) {
+    SpliceRange.Result range = range();
+    into.add(
+        FrameNumber.held(
+            "gap needed",
+            joint.name(),
+            result.needed(),
+            joint.splice().gap().value().toMetres(),
+            Kind.LENGTH,
+            "movement",
+            this::needed,
+            this::gap));
+    into.add(
+        FrameNumber.free(
+            "gap on the hottest day",
+            joint.name(),
+            range.hottestDay(),
+            Kind.LENGTH,
+            "heat",
+            this::hottestDay));
+    into.add(
+        FrameNumber.free(
+            "gap on the coldest day",
+            joint.name(),
+            range.coldestDay(),
+            Kind.LENGTH,
+            "cold",
+            this::coldestDay));
+    sleeve
+        .flatMap(part -> lap(part, range))
+        .ifPresent(
+            lap ->
+                into.add(
+                    FrameNumber.free(
+                        "lap of the sleeve at the widest gap",
+                        joint.name(),
+                        lap.lapAtWidest(),
+                        Kind.LENGTH,
+                        "movement",
+                        () -> lapAtWidest(lap))));
+  }
+
+  private Optional<SleeveEngagement.Result> lap(Part.Sleeve part, SpliceRange.Result range) {
+    double gap = joint.splice().gap().value().toMetres();
+    return SleeveEngagement.solve(
+            new SleeveEngagement.Input(
+                part.length().value().toMetres(),
+                part.engagement().value().toMetres(),
+                gap,
+                range.greatest(),
+                0))
+        .solved();
+  }
+
+  private Derivation lapAtWidest(SleeveEngagement.Result lap) {
+    Part.Sleeve part = sleeve.orElseThrow();
+    return SleeveEngagement.LEAST_LAP.explain(
+        "lap of the sleeve at the widest gap",
+        lap.lapAtWidest(),
+        Kind.LENGTH,
+        Inputs.length("sleeve length", part.length()),
+        Inputs.length("fixed end", part.engagement()),
+        SpliceRange.GREATEST.explain(
+            "greatest gap",
+            lap.input().greatestGap(),
+            Kind.LENGTH,
+            whenSet(),
+            opening(),
+            Derivation.assumed(
+                "upward slab movement", Length.ZERO, "not asked for, so taken as none"),
+            Derivation.assumed("tolerance", TOLERANCE, PRACTICE)));
   }
 }

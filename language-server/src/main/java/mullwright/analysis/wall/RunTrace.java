@@ -2,6 +2,7 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import mullwright.analysis.beam.HingedBeam;
 import mullwright.analysis.beam.TributaryLoad;
 import mullwright.derivation.Derivation;
@@ -45,17 +46,30 @@ public final class RunTrace {
         name, peak.size(), Kind.FORCE, inputs(run, peak, "height of the support"));
   }
 
+  /** The shear through the sleeve of a splice. */
+  public static Derivation shear(VerticalRun run, SolvedBeam.Peak peak) {
+    return HingedBeam.METHOD.explain(
+        "shear through the sleeve",
+        peak.size(),
+        Kind.FORCE,
+        inputs(run, peak, "height of the splice"));
+  }
+
   private static Derivation[] inputs(VerticalRun run, SolvedBeam.Peak peak, String place) {
     List<Derivation> inputs = new ArrayList<>();
     inputs.add(
         Derivation.computed(
             place, Length.nearest(peak.at()), "above the project's datum", MEASURES));
+    span(run, peak.at()).ifPresent(inputs::add);
     inputs.add(
         Derivation.computed(
             "number of supports",
             run.supports().size(),
             Kind.RATIO,
-            names(run),
+            "from "
+                + run.supports().get(0).name()
+                + " to "
+                + run.supports().get(run.supports().size() - 1).name(),
             "the wall's anchors"));
     if (!run.splices().isEmpty()) {
       inputs.add(
@@ -70,12 +84,21 @@ public final class RunTrace {
     return inputs.toArray(Derivation[]::new);
   }
 
-  private static String names(VerticalRun run) {
-    StringBuilder heights = new StringBuilder("at ");
-    for (RunSupport support : run.supports()) {
-      heights.append(heights.length() > 3 ? ", " : "").append(support.name());
+  /** The span a place is in, unless it is beyond the last support. */
+  private static Optional<Derivation> span(VerticalRun run, double y) {
+    for (int i = 1; i < run.supports().size(); i++) {
+      RunSupport below = run.supports().get(i - 1);
+      RunSupport above = run.supports().get(i);
+      if (below.y() <= y && y <= above.y()) {
+        return Optional.of(
+            Derivation.computed(
+                "span there",
+                Length.nearest(above.y() - below.y()),
+                "from " + below.name() + " to " + above.name(),
+                MEASURES));
+      }
     }
-    return heights.toString();
+    return Optional.empty();
   }
 
   /** The line load where the peak is, if the case has wind in it. */

@@ -128,6 +128,16 @@ public final class SolvedBeam {
     return new Peaks(greatest, least);
   }
 
+  /** The largest shear [N] just after a place, of all cases. */
+  public Peak shear(double at) {
+    Peak worst = null;
+    for (BeamResponse response : responses) {
+      Peak here = new Peak(at, response.shearAt(at), response);
+      worst = higher(worst, here, Peak::size);
+    }
+    return worst;
+  }
+
   private static double reaction(List<BeamResponse.Reaction> reactions, double at) {
     for (BeamResponse.Reaction reaction : reactions) {
       if (Math.abs(reaction.at() - at) < RunSupport.SAME_HEIGHT) {

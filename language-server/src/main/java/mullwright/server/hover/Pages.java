@@ -201,7 +201,7 @@ public final class Pages {
       List<PieceRef> pieces = new ArrayList<>(wall.index().madeBy(origin));
       if (!pieces.isEmpty()) {
         new Pieces(wall, numbers).tell(pieces, page);
-        Loads.tell(pieces, reading().orElseThrow(), wall.layout(), numbers, page);
+        FrameFacts.tell(pieces, reading().orElseThrow(), wall.layout(), numbers, page);
       }
     }
     reading().ifPresent(reading -> new SymbolPages(reading, numbers).made(origin, page));

@@ -1,0 +1,87 @@
+package mullwright.analysis.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.analysis.beam.BeamAnswer;
+import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PieceRef;
+import mullwright.layout.VerticalPiece;
+import mullwright.model.Part;
+
+/** Says what of a member could not be checked, and which fact is missing. */
+public final class NotChecked {
+  private NotChecked() {}
+
+  /** One clause for each; none for what is no member. */
+  public static List<String> of(WallAnalysis analysis, PieceRef piece) {
+    return switch (piece.kind()) {
+      case VERTICAL -> vertical(analysis, analysis.layout().verticals().get(piece.index()));
+      case HORIZONTAL -> horizontal(analysis, analysis.layout().horizontals().get(piece.index()));
+      default -> List.of();
+    };
+  }
+
+  private static List<String> vertical(WallAnalysis analysis, VerticalPiece piece) {
+    List<String> found = new ArrayList<>();
+    VerticalRun run = analysis.runOf(piece);
+    if (run.beam().isEmpty()) {
+      found.add(
+          run.pieces().stream().allMatch(p -> p.profile().ix().isPresent())
+              ? "bending, since no wind bears on it"
+              : "bending, since a profile of the run does not state Ix");
+      return found;
+    }
+    if (run.standing().isEmpty()) {
+      found.add(
+          run.answer().filter(BeamAnswer.Mechanism.class::isInstance).isPresent()
+              ? "bending, since too little holds it"
+              : "bending, since its numbers are out of the method's range");
+      return found;
+    }
+    strength(piece.profile(), found);
+    for (RunBar bar : run.bars()) {
+      if (bar.part().sx().isEmpty() || bar.part().yield().isEmpty()) {
+        found.add("stress of " + bar.part().name() + ", which does not state Sx or yield");
+      }
+    }
+    return found;
+  }
+
+  private static List<String> horizontal(WallAnalysis analysis, HorizontalPiece piece) {
+    List<String> found = new ArrayList<>();
+    HorizontalSpan span = analysis.spanOf(piece);
+    Part.Profile profile = piece.profile();
+    if (!span.level()) {
+      found.add("bending and sag, since it slopes");
+      return found;
+    }
+    if (span.wind().isEmpty()) {
+      found.add(
+          profile.ix().isPresent()
+              ? "bending under wind, since no wind bears on it"
+              : "bending under wind, since " + profile.name() + " does not state Ix");
+    }
+    if (span.weight().isEmpty()) {
+      found.add("sag under glass, since " + profile.name() + " does not state Iy");
+    } else if (profile.sy().isEmpty()) {
+      found.add("stress by weight, since " + profile.name() + " does not state Sy");
+    }
+    strength(profile, found);
+    return found;
+  }
+
+  private static void strength(Part.Profile profile, List<String> found) {
+    if (profile.sxInside().isEmpty() && profile.sxOutside().isEmpty()) {
+      found.add("stress, since " + profile.name() + " does not state Sx");
+    } else if (profile.alloy().isEmpty()) {
+      found.add("stress, since " + profile.name() + " does not state its alloy");
+    } else if (ProfileMetal.allowable(profile).isEmpty()) {
+      found.add(
+          "stress, since the strengths of "
+              + profile.alloy().get().value()
+              + " are not tabulated here");
+    } else if (profile.iy().isEmpty() || profile.j().isEmpty()) {
+      found.add("buckling sideways, since " + profile.name() + " does not state Iy and J");
+    }
+  }
+}
