@@ -126,7 +126,16 @@ record StatementEdits(TextFacts facts) {
 
   /** The last statement of the anchors block of a wall. */
   Optional<Origin> lastAnchor(Wall wall) {
-    return block(wall, StatementKind.ANCHORS_BLOCK).stream()
+    return last(wall, StatementKind.ANCHORS_BLOCK);
+  }
+
+  /** The last statement of the lites block of a wall. */
+  Optional<Origin> lastLite(Wall wall) {
+    return last(wall, StatementKind.LITES_BLOCK);
+  }
+
+  private Optional<Origin> last(Wall wall, StatementKind kind) {
+    return block(wall, kind).stream()
         .max(Comparator.comparingInt(s -> s.range().start()))
         .map(s -> new Origin(wall.origin().file(), wall.origin().segment(), s.range()));
   }

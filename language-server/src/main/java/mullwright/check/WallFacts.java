@@ -26,6 +26,9 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
       EnumSet.of(
           StatementKind.GRID_BLOCK, StatementKind.MEMBERS_BLOCK, StatementKind.ANCHORS_BLOCK);
 
+  private static final Set<StatementKind> SAY_WHAT_FILLS =
+      EnumSet.of(StatementKind.GRID_BLOCK, StatementKind.LITES_BLOCK);
+
   /** The wall as the text says it. */
   public Wall wall() {
     return layout.wall();
@@ -43,6 +46,15 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
    * the line that could not be read, and one mistake is told of once.
    */
   public boolean readWhole() {
+    return readWhole(SAY_WHAT_IS_THERE);
+  }
+
+  /** True if the wall's grid and lites were read without a problem. */
+  public boolean litesReadWhole() {
+    return readWhole(SAY_WHAT_FILLS);
+  }
+
+  private boolean readWhole(Set<StatementKind> kinds) {
     Origin wall = wall().origin();
     List<TextRange> blocks =
         text
@@ -51,7 +63,7 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
             .map(Block::statements)
             .orElse(List.of())
             .stream()
-            .filter(block -> SAY_WHAT_IS_THERE.contains(block.kind()))
+            .filter(block -> kinds.contains(block.kind()))
             .map(Statement::range)
             .toList();
     boolean syntax =
@@ -61,6 +73,7 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
     boolean names =
         text.model().problems().stream()
             .filter(problem -> !(problem instanceof ModelProblem.Shadowed))
+            .filter(problem -> !(problem instanceof ModelProblem.PartFilled))
             .map(ModelProblem::origin)
             .filter(o -> o.file().equals(wall.file()) && o.segment() == wall.segment())
             .anyMatch(origin -> inOne(blocks, origin.range()));

@@ -13,6 +13,7 @@ final class Cells {
   private final List<Cell> cells = new ArrayList<>();
   private final int[] first;
   private final List<int[]> standing = new ArrayList<>();
+  private final List<List<Grid.Opening>> openings = new ArrayList<>();
 
   /** One of them: its bay, the row under it and the row over it. */
   record Cell(int bay, int below, int above, long bottom, long top) {}
@@ -20,7 +21,6 @@ final class Cells {
   Cells(GridNames names) {
     rows = names.order();
     int bays = names.bays().count();
-    List<List<Grid.Opening>> openings = new ArrayList<>();
     for (int bay = 0; bay < bays; bay++) {
       openings.add(new ArrayList<>(0));
     }
@@ -73,6 +73,17 @@ final class Cells {
     for (Grid.Opening opening : openings) {
       if (!bottom.isShorterThan(opening.bottom().elevation())
           && !top.isLongerThan(opening.top().elevation())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a door, void, louvre or vent reaches into a cell. */
+  boolean opened(int bay, Cell cell) {
+    for (Grid.Opening opening : openings.get(bay)) {
+      if (opening.bottom().elevation().ticks() < cell.top()
+          && cell.bottom() < opening.top().elevation().ticks()) {
         return true;
       }
     }

@@ -74,7 +74,9 @@ final class LitesReader {
             .or(() -> said.argument(Argument.Select.class).map(Argument.Select::selection))
             .map(selection -> reader.bays(selection, names.lines(), names.bays()).set());
     Optional<Clause.Selecting> rows = said.clause(ClauseWord.ROWS, Clause.Selecting.class);
-    BitSet reach = reach(bays, rows, reader);
+    BitSet partly = new BitSet();
+    BitSet reach = reach(bays, rows, reader, partly);
+    partly.stream().forEach(cell -> collector.problem(partFilled(said, cell)));
     boolean somewhere = bays.isEmpty() || !bays.get().isEmpty();
     if (reach.isEmpty() && somewhere && cells.count() > 0 && !said.broken()) {
       if (rows.isEmpty() || !reader.spaces(rows.get().selection(), names.rows()).isEmpty()) {
@@ -94,8 +96,18 @@ final class LitesReader {
     return Optional.of(claim);
   }
 
+  private ModelProblem partFilled(Said said, int cell) {
+    return new ModelProblem.PartFilled(said.words(), where(cell), said.origin());
+  }
+
+  /**
+   * @param partly takes the cells the rows reach into and do not fill
+   */
   private BitSet reach(
-      Optional<BitSet> bays, Optional<Clause.Selecting> rows, SelectionReader reader) {
+      Optional<BitSet> bays,
+      Optional<Clause.Selecting> rows,
+      SelectionReader reader,
+      BitSet partly) {
     BitSet reach = new BitSet();
     List<int[]> spaces = null;
     List<int[]> except = List.of();
@@ -113,6 +125,7 @@ final class LitesReader {
       } else {
         for (int[] space : spaces) {
           between(bay, space, reach, true);
+          partly(bay, space, partly);
         }
         for (int[] space : except) {
           between(bay, space, reach, false);
@@ -120,6 +133,20 @@ final class LitesReader {
       }
     }
     return reach;
+  }
+
+  /** The cells of a bay that reach over the end of a space of rows. */
+  private void partly(int bay, int[] space, BitSet partly) {
+    long bottom = names.order().middle(space[0], bay).ticks();
+    long top = names.order().middle(space[1], bay).ticks();
+    for (int at = cells.firstOf(bay); at < cells.firstOf(bay + 1); at++) {
+      Cells.Cell cell = cells.get(at);
+      boolean touched = cell.bottom() < top && bottom < cell.top();
+      boolean whole = bottom <= cell.bottom() && cell.top() <= top;
+      if (touched && !whole && !cells.opened(bay, cell)) {
+        partly.set(at);
+      }
+    }
   }
 
   /** The cells of a bay from one row to another, at the heights they have there. */

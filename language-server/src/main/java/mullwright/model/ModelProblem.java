@@ -82,6 +82,9 @@ public sealed interface ModelProblem {
   record OutOfOrder(String what, String name, String previous, Origin previousOrigin, Origin origin)
       implements ModelProblem {}
 
+  /** A statement of the lites whose rows reach into an opening and do not fill it. */
+  record PartFilled(String statement, String opening, Origin origin) implements ModelProblem {}
+
   /** A wider statement that narrower ones override everywhere. */
   record Shadowed(String what, List<Origin> by, Origin origin) implements ModelProblem {}
 
