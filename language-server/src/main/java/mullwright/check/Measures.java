@@ -60,6 +60,19 @@ record Measures(UnitSystem system) {
     return length(Length.nearest(metres));
   }
 
+  String pressure(double pascals) {
+    return QuantityPrinter.in(system, Quantity.ofSi(pascals, Kind.PRESSURE), Kind.PRESSURE);
+  }
+
+  String area(double squareMetres) {
+    return QuantityPrinter.in(system, Quantity.ofSi(squareMetres, Kind.AREA), Kind.AREA);
+  }
+
+  /** A size, width by height: {@code 58 1/2" × 70 1/2"}. */
+  String size(Length width, Length height) {
+    return length(width) + " × " + length(height);
+  }
+
   String force(double newtons) {
     return of(newtons, Kind.FORCE);
   }

@@ -1,6 +1,7 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import mullwright.quantity.Length;
 final class GlassPart {
   /** A designation in inches stands for a nominal metric thickness (ASTM E1300, from memory). */
   private static final Map<Length, Length> DESIGNATIONS =
-      Map.of(
+      designations(
           Length.ofInches(3, 32), Length.ofMillimetres(5, 2),
           Length.ofInches(1, 8), Length.ofMillimetres(3),
           Length.ofInches(5, 32), Length.ofMillimetres(4),
@@ -19,7 +20,19 @@ final class GlassPart {
           Length.ofInches(1, 4), Length.ofMillimetres(6),
           Length.ofInches(5, 16), Length.ofMillimetres(8),
           Length.ofInches(3, 8), Length.ofMillimetres(10),
-          Length.ofInches(1, 2), Length.ofMillimetres(12));
+          Length.ofInches(1, 2), Length.ofMillimetres(12),
+          Length.ofInches(5, 8), Length.ofMillimetres(16),
+          Length.ofInches(3, 4), Length.ofMillimetres(19),
+          Length.ofInches(7, 8), Length.ofMillimetres(22),
+          Length.ofInches(1), Length.ofMillimetres(25));
+
+  private static Map<Length, Length> designations(Length... inchThenMetric) {
+    Map<Length, Length> designations = new HashMap<>();
+    for (int i = 0; i < inchThenMetric.length; i += 2) {
+      designations.put(inchThenMetric[i], inchThenMetric[i + 1]);
+    }
+    return Map.copyOf(designations);
+  }
 
   private final String name;
   private final Properties properties;
@@ -40,6 +53,7 @@ final class GlassPart {
     layers.sort(java.util.Comparator.comparingInt((Layer layer) -> layer.origin().range().start()));
     properties.phrases("coating").forEach(this::coat);
     Optional<Properties.Phrase> limit = properties.phrases("limit").stream().findFirst();
+    Optional<Properties.Phrase> least = properties.phrases("least").stream().findFirst();
     if (layers.isEmpty() && !properties.has("ply")) {
       properties
           .reading()
@@ -63,7 +77,12 @@ final class GlassPart {
         properties.quantity("U"),
         limit.flatMap(phrase -> phrase.length(0)),
         limit.flatMap(phrase -> phrase.length(1)),
-        properties.length("bite"));
+        properties.length("bite"),
+        properties.quantity("shear-modulus"),
+        least.flatMap(phrase -> phrase.length(0)),
+        least.flatMap(phrase -> phrase.length(1)),
+        properties.quantity("largest-area"),
+        properties.quantity("edge-psi"));
   }
 
   /** A phrase with a thickness begins a layer, one without goes on with its words. */

@@ -217,7 +217,16 @@ public sealed interface Part {
     }
   }
 
-  /** A make-up of glass, ply by ply from outdoors. */
+  /**
+   * A make-up of glass, ply by ply from outdoors.
+   *
+   * @param mostWidth largest width that is made, {@code mostHeight} largest height
+   * @param shearModulus of its interlayers, for the load's duration and temperature, as their maker
+   *     gives it
+   * @param leastWidth smallest width that is made, {@code leastHeight} smallest height
+   * @param mostArea largest area that is made
+   * @param edgePsi linear transmittance where its edge meets the frame
+   */
   record Glass(
       String name,
       Origin origin,
@@ -227,7 +236,12 @@ public sealed interface Part {
       Optional<Given<Quantity>> uFactor,
       Optional<Given<Length>> mostWidth,
       Optional<Given<Length>> mostHeight,
-      Optional<Given<Length>> bite)
+      Optional<Given<Length>> bite,
+      Optional<Given<Quantity>> shearModulus,
+      Optional<Given<Length>> leastWidth,
+      Optional<Given<Length>> leastHeight,
+      Optional<Given<Quantity>> mostArea,
+      Optional<Given<Quantity>> edgePsi)
       implements Part {
     @Override
     public PartKind kind() {

@@ -432,6 +432,16 @@ public final class PartSchema {
         of("safety", "rated as safety glazing", "yes|no"),
         of("U", "thermal transmittance", "U_FACTOR"),
         of("limit", "largest width and height that are made", "LENGTH x LENGTH"),
+        of("least", "smallest width and height that are made", "LENGTH x LENGTH"),
+        of("largest-area", "largest area that is made", "AREA"),
+        of(
+            "shear-modulus",
+            "of its interlayers under wind at their warmest, from their maker",
+            "STRESS"),
+        of(
+            "edge-psi",
+            "linear transmittance where its edge meets the frame",
+            "LINEAR_TRANSMITTANCE"),
         of("bite", "in place of the profile's", "LENGTH"));
   }
 }

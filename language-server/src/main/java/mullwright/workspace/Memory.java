@@ -2,6 +2,7 @@ package mullwright.workspace;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import mullwright.analysis.lite.GlassMemory;
 import mullwright.analysis.wall.BeamMemory;
 import mullwright.check.Checker;
 import mullwright.model.ModelMemory;
@@ -17,6 +18,7 @@ final class Memory {
   private final Checker checker;
   private final ModelMemory models = new ModelMemory();
   private final BeamMemory beams = new BeamMemory();
+  private final GlassMemory glass = new GlassMemory();
 
   Memory(Checker checker) {
     this.checker = checker;
@@ -32,6 +34,10 @@ final class Memory {
 
   BeamMemory beams() {
     return beams;
+  }
+
+  GlassMemory glass() {
+    return glass;
   }
 
   Reading last(String path) {

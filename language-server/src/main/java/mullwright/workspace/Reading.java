@@ -131,7 +131,9 @@ public final class Reading {
       for (WallLayout layout : layouts()) {
         WallFacts same = same(layout.wall());
         WallAnalysis analysis =
-            same != null ? same.analysis() : WallAnalysis.of(layout, memory.beams());
+            same != null
+                ? same.analysis()
+                : WallAnalysis.of(layout, memory.beams(), memory.glass());
         all.add(new WallFacts(text, layout, analysis));
       }
       walls = List.copyOf(all);

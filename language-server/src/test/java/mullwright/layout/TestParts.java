@@ -198,7 +198,12 @@ final class TestParts {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            bite.map(this::given)));
+            bite.map(this::given),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
   }
 
   /** The system, with the first plate and the first cap put in so far. */

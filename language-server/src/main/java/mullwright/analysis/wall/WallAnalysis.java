@@ -3,6 +3,7 @@ package mullwright.analysis.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import mullwright.analysis.lite.GlassMemory;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
@@ -25,13 +26,17 @@ public final class WallAnalysis {
   private final PartContacts contacts;
   private final Kept<LengthHold> holds;
   private final Kept<List<JointObstacle>> obstacles;
+  private final WindOnWall wind;
+  private final GlassMemory glass;
 
-  private WallAnalysis(WallLayout layout, BeamMemory memory) {
+  private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
     this.layout = layout;
-    CellWind wind = new CellWind(layout);
+    this.wind = new WindOnWall(layout.wall());
+    this.glass = glass;
+    CellWind cellWind = new CellWind(layout);
     CellWeight weights = new CellWeight(layout);
     LineCentres centres = new LineCentres(layout);
-    RunBuilder frame = new RunBuilder(layout, wind, weights, centres, memory);
+    RunBuilder frame = new RunBuilder(layout, cellWind, weights, centres, memory);
     this.runs = frame.runs();
     this.horizontals = frame.spans();
     this.runOfPiece = new int[layout.verticals().size()];
@@ -51,7 +56,22 @@ public final class WallAnalysis {
 
   /** The analysis of a wall as laid out. */
   public static WallAnalysis of(WallLayout layout, BeamMemory memory) {
-    return new WallAnalysis(layout, memory);
+    return of(layout, memory, new GlassMemory());
+  }
+
+  /** The analysis of a wall as laid out, with what is remembered of beams and of glass. */
+  public static WallAnalysis of(WallLayout layout, BeamMemory beams, GlassMemory glass) {
+    return new WallAnalysis(layout, beams, glass);
+  }
+
+  /** The wind on its cells. */
+  public WindOnWall wind() {
+    return wind;
+  }
+
+  /** The plates and lites solved so far. */
+  public GlassMemory glass() {
+    return glass;
   }
 
   /** Where everything is. */

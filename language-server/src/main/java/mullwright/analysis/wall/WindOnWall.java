@@ -1,10 +1,13 @@
 package mullwright.analysis.wall;
 
 import java.util.List;
+import java.util.Optional;
+import mullwright.derivation.Derivation;
 import mullwright.layout.Cell;
 import mullwright.model.Criteria;
 import mullwright.model.Grid;
 import mullwright.model.Wall;
+import mullwright.quantity.Kind;
 
 /**
  * The wind pressure each cell of a wall takes: of all zones it touches, the worst each way.
@@ -32,6 +35,11 @@ public final class WindOnWall {
   public record Pressure(double in, double out, String zoneIn, String zoneOut) {
     static final Pressure NONE = new Pressure(0, 0, "", "");
 
+    /** The larger of the two [Pa]. */
+    public double largest() {
+      return Math.max(in, out);
+    }
+
     private Pressure worse(Criteria.WindZone zone, double share) {
       double zoneIn = zone.in().value().toSi() * share;
       double zoneOut = zone.out().value().toSi() * share;
@@ -53,12 +61,12 @@ public final class WindOnWall {
   }
 
   /** True if the project gives any pressure at all. */
-  boolean given() {
+  public boolean given() {
     return !zones.isEmpty();
   }
 
   /** The pressure a cell takes. */
-  Pressure on(Cell cell) {
+  public Pressure on(Cell cell) {
     Pressure pressure = Pressure.NONE;
     boolean covered = false;
     for (Criteria.WindZone zone : zones) {
@@ -73,6 +81,35 @@ public final class WindOnWall {
       }
     }
     return pressure;
+  }
+
+  /**
+   * How the worse of the two pressures on a cell came about; empty if none is given.
+   *
+   * @param pressure what {@link #on} answers for the cell
+   */
+  public Optional<Derivation> explain(Pressure pressure) {
+    boolean inward = pressure.in() >= pressure.out();
+    String name = inward ? pressure.zoneIn() : pressure.zoneOut();
+    return zones.stream()
+        .filter(zone -> zone.name().equals(name))
+        .findFirst()
+        .map(zone -> explain(zone, inward));
+  }
+
+  private Derivation explain(Criteria.WindZone zone, boolean inward) {
+    String way = inward ? "wind in" : "wind out";
+    Derivation stated =
+        Inputs.quantity(way + ", " + zone.name(), inward ? zone.in() : zone.out(), Kind.PRESSURE);
+    return share == 1
+        ? stated
+        : Derivation.computed(
+            way,
+            stated.value().toSi() * share,
+            Kind.PRESSURE,
+            "0.6 × " + stated.name(),
+            "allowable-stress combinations of ASCE 7 and IBC 2404.1, from memory",
+            stated);
   }
 
   private static boolean special(Criteria.WindZone zone) {
