@@ -17,6 +17,7 @@ import mullwright.quantity.Quantity;
  * @param storyDrift a length, or empty with {@code storyDriftRatio}
  * @param exposure {@code outdoor}, {@code indoor}, {@code sheltered}, {@code coastal} …
  * @param deflectionLimit a stricter span ratio than the default, e.g. 240 for L/240
+ * @param glass what is asked of the glass
  */
 public record Criteria(
     Optional<Given<String>> windBasis,
@@ -26,7 +27,8 @@ public record Criteria(
     Optional<Given<Length>> storyDrift,
     Optional<Given<Double>> storyDriftRatio,
     Given<String> exposure,
-    Optional<Given<Double>> deflectionLimit) {
+    Optional<Given<Double>> deflectionLimit,
+    GlassCriteria glass) {
   public Criteria {
     wind = List.copyOf(wind);
     slabDeflection = Map.copyOf(slabDeflection);

@@ -29,6 +29,7 @@ final class CriteriaReader {
   private Optional<Given<Double>> driftRatio = Optional.empty();
   private Optional<Given<String>> exposure = Optional.empty();
   private Optional<Given<Double>> limit = Optional.empty();
+  private final GlassCriteriaReader glass = new GlassCriteriaReader();
 
   /**
    * @param names the wall's floors and rows, or null for a project: then places are left out
@@ -47,6 +48,7 @@ final class CriteriaReader {
     temperature(layer);
     slab(layer, places);
     drift(layer);
+    glass.over(layer, names, places);
     if (layer.word("exposure").isPresent()) {
       exposure = layer.word("exposure");
     }
@@ -68,7 +70,8 @@ final class CriteriaReader {
         drift,
         driftRatio,
         exposure.orElseGet(() -> Given.assumed(assumed.text(), takenFor, assumed.source())),
-        limit);
+        limit,
+        glass.criteria(takenFor));
   }
 
   private void temperature(Properties layer) {

@@ -102,7 +102,23 @@ public final class PartSchema {
               "deflection",
               "a stricter limit of deflection over span than the default",
               "limit SPAN_RATIO",
-              "limit NUMBER"));
+              "limit NUMBER"),
+          of(
+                  "safety",
+                  "a walking surface that safety glazing is measured from, in place of the floors",
+                  "floor line LENGTH above|below NAMES",
+                  "floor line NAMES",
+                  "floor line LENGTH")
+              .repeated(),
+          of(
+                  "glass",
+                  "the least bite that may be left, or how far the centre of a lite may bend",
+                  "least bite LENGTH",
+                  "deflection limit SPAN_RATIO",
+                  "deflection limit LENGTH")
+              .repeated(),
+          of("importance", "importance factor of the building in earthquakes", "NUMBER")
+              .assumed("1", "ASCE 7, risk category I or II"));
 
   private static final PartSchema FABRICATION =
       new PartSchema(

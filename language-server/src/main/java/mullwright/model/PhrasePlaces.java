@@ -29,15 +29,16 @@ final class PhrasePlaces {
     return new Selection(false, items, List.of(), Optional.empty(), range);
   }
 
-  /** A name, a length, or a length above or below a name. */
+  /** A name, a length, or a length above or below names. */
   static Place place(List<Part> parts) {
     Part first = parts.get(0);
     if (parts.size() == 1 && first instanceof Part.Measured measured) {
       return new Place.FromDatum(measured.expression());
     }
     TextRange range = first.range().to(parts.get(parts.size() - 1).range());
-    Selection names = selection(parts.subList(parts.size() - 1, parts.size()));
-    if (parts.size() == 1) {
+    boolean bearing = first instanceof Part.Measured;
+    Selection names = selection(bearing ? parts.subList(2, parts.size()) : parts);
+    if (!bearing) {
       return new Place.AtNames(Optional.empty(), null, names, range);
     }
     boolean above = PhrasePattern.word(parts.get(1)).equals("above");

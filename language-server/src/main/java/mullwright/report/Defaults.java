@@ -91,6 +91,8 @@ final class Defaults {
     take("criteria", "story drift ratio", wall.criteria().storyDriftRatio());
     take("criteria", "exposure", wall.criteria().exposure());
     take("criteria", "deflection limit", wall.criteria().deflectionLimit());
+    take("criteria", "importance factor", wall.criteria().glass().importance());
+    take("criteria", "least bite of the glass", wall.criteria().glass().leastBite());
     take("fabrication", "kerf", wall.fabrication().kerf());
     take("fabrication", "end trim", wall.fabrication().endTrim());
     take("fabrication", "least drop", wall.fabrication().leastDrop());

@@ -421,6 +421,7 @@ final class TestWalls {
         Optional.empty(),
         Optional.empty(),
         Given.assumed("outdoor", origin(), "common practice"),
-        Optional.empty());
+        Optional.empty(),
+        mullwright.model.GlassCriteria.assumed(origin()));
   }
 }

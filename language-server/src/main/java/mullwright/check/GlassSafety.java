@@ -1,0 +1,120 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.stream.Collectors;
+import mullwright.analysis.glass.SafetyCategory;
+import mullwright.analysis.lite.LiteSafety;
+import mullwright.layout.Cell;
+import mullwright.model.Grid;
+import mullwright.model.LiteUse;
+import mullwright.model.Part;
+import mullwright.model.PartKind;
+import mullwright.syntax.StatementKind;
+
+/**
+ * A lite in a hazardous location that is not of safety glazing.
+ *
+ * <p>IBC 2406.4.3 (windows near a walking surface) and 2406.4.2 (beside a door), recent editions,
+ * from memory. An aid to drafting: a licensed engineer and the local code govern.
+ */
+@AutoService(Rule.class)
+public final class GlassSafety implements LiteRule {
+  @Override
+  public About about() {
+    return About.of(Group.GLASS, Severity.ERROR).guardingPeople();
+  }
+
+  @Override
+  public void check(Cell it, WallFacts facts, Findings found) {
+    if (it.use().isEmpty() || it.glass().isEmpty() || it.opening().isPresent()) {
+      return;
+    }
+    if (it.glass().get().safety().value()) {
+      return;
+    }
+    LiteSafety safety = LiteSafety.of(facts.layout(), it);
+    if (safety.required()) {
+      tell(it, safety.shown().orElseThrow(), facts, found);
+    }
+  }
+
+  private static void tell(Cell it, LiteSafety.Seen seen, WallFacts facts, Findings found) {
+    LiteUse use = it.use().orElseThrow();
+    Part.Glass glass = it.glass().orElseThrow();
+    Measures say = Measures.of(facts);
+    Findings.Draft draft =
+        found
+            .at(use.origin())
+            .piece(it.name())
+            .what(
+                seen.clause()
+                    + " asks for safety glazing, seen from "
+                    + seen.from()
+                    + ": "
+                    + conditions(seen, say)
+                    + (it.rectangular() ? "" : " (of its bounding size)")
+                    + "; "
+                    + glass.name()
+                    + (glass.safety().assumed() ? " is not said to be" : " is said not to be")
+                    + " safety rated.")
+            .mend(
+                "Take a glass rated "
+                    + category(seen.category())
+                    + ", or say safety yes in the catalog if its maker rates it so.")
+            .related(
+                glass.safety().assumed() ? glass.origin() : glass.safety().origin(), "the glass");
+    facts.catalog().all(PartKind.GLASS).stream()
+        .filter(Part.Glass.class::isInstance)
+        .map(Part.Glass.class::cast)
+        .filter(other -> other.safety().value())
+        .filter(other -> other.opacified().value().equals(glass.opacified().value()))
+        .findFirst()
+        .flatMap(
+            other ->
+                new StatementEdits(facts.text())
+                    .addAfter(use.origin(), statement(it, use, other.name(), facts))
+                    .map(edit -> new Fix("Take " + other.name() + " there", List.of(edit))))
+        .ifPresent(draft::fix);
+  }
+
+  /** The conditions one by one, each with what the lite has. */
+  private static String conditions(LiteSafety.Seen seen, Measures say) {
+    return seen.conditions().stream()
+        .map(
+            condition ->
+                condition.words()
+                    + " ("
+                    + (condition.unit().equals("m²")
+                        ? say.area(condition.measured())
+                        : say.length(condition.measured()))
+                    + (seen.reaches() && condition.words().startsWith("a walking")
+                        ? ", floor taken to reach the wall"
+                        : "")
+                    + ")")
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String category(SafetyCategory category) {
+    return category == SafetyCategory.CATEGORY_I
+        ? "16 CFR 1201 category I"
+        : "16 CFR 1201 category II";
+  }
+
+  // a narrower statement, so that it wins where it is needed and nothing else changes
+  private static String statement(Cell it, LiteUse use, String glass, WallFacts facts) {
+    Grid grid = facts.wall().grid();
+    StatementKind kind = use.vision() ? StatementKind.VISION : StatementKind.SPANDREL;
+    return kind.spelling()
+        + " "
+        + Words.asName(glass)
+        + " rows "
+        + Words.asName(grid.rows().get(it.below()).name())
+        + ".."
+        + Words.asName(grid.rows().get(it.above()).name())
+        + " bays "
+        + Words.asName(grid.lines().get(grid.bays().get(it.firstBay()).left()).name())
+        + ".."
+        + Words.asName(grid.lines().get(grid.bays().get(it.lastBay()).right()).name());
+  }
+}
