@@ -1,7 +1,9 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import mullwright.analysis.glass.SafetyCategory;
 import mullwright.analysis.lite.LiteSafety;
@@ -70,12 +72,31 @@ public final class GlassSafety implements LiteRule {
         .filter(other -> other.safety().value())
         .filter(other -> other.opacified().value().equals(glass.opacified().value()))
         .findFirst()
-        .flatMap(
-            other ->
-                new StatementEdits(facts.text())
-                    .addAfter(use.origin(), statement(it, use, other.name(), facts))
-                    .map(edit -> new Fix("Take " + other.name() + " there", List.of(edit))))
+        .flatMap(other -> take(it, use, other.name(), facts))
         .ifPresent(draft::fix);
+  }
+
+  private static Optional<Fix> take(Cell it, LiteUse use, String glass, WallFacts facts) {
+    boolean all =
+        facts.layout().cells().stream()
+            .filter(cell -> isOf(cell, use))
+            .allMatch(cell -> sameRows(cell, it) && LiteSafety.of(facts.layout(), cell).required());
+    if (all) {
+      Fix.Edit edit = new Fix.Edit(use.glass().origin(), Words.asName(glass));
+      return Optional.of(new Fix("Take " + glass, List.of(edit)));
+    }
+    return new StatementEdits(facts.text())
+        .addAfter(use.origin(), statement(it, use, glass, facts))
+        .map(edit -> new Fix("Take " + glass + " there", List.of(edit)));
+  }
+
+  private static boolean isOf(Cell cell, LiteUse use) {
+    return cell.opening().isEmpty()
+        && cell.use().filter(other -> other.origin().equals(use.origin())).isPresent();
+  }
+
+  private static boolean sameRows(Cell cell, Cell it) {
+    return cell.below() == it.below() && cell.above() == it.above();
   }
 
   /** The conditions one by one, each with what the lite has. */
@@ -113,8 +134,38 @@ public final class GlassSafety implements LiteRule {
         + ".."
         + Words.asName(grid.rows().get(it.above()).name())
         + " bays "
-        + Words.asName(grid.lines().get(grid.bays().get(it.firstBay()).left()).name())
-        + ".."
-        + Words.asName(grid.lines().get(grid.bays().get(it.lastBay()).right()).name());
+        + String.join(", ", bays(it, use, facts));
+  }
+
+  // of all lites of the statement between those rows that need it
+  private static List<String> bays(Cell it, LiteUse use, WallFacts facts) {
+    List<String> ranges = new ArrayList<>();
+    Grid grid = facts.wall().grid();
+    int from = -1;
+    int to = -1;
+    for (Cell cell : facts.layout().cells()) {
+      boolean alike =
+          sameRows(cell, it) && isOf(cell, use) && LiteSafety.of(facts.layout(), cell).required();
+      if (!alike) {
+        continue;
+      }
+      int left = grid.bays().get(cell.firstBay()).left();
+      if (left != to) {
+        range(grid, from, to).ifPresent(ranges::add);
+        from = left;
+      }
+      to = grid.bays().get(cell.lastBay()).right();
+    }
+    range(grid, from, to).ifPresent(ranges::add);
+    return ranges;
+  }
+
+  private static Optional<String> range(Grid grid, int from, int to) {
+    return from < 0
+        ? Optional.empty()
+        : Optional.of(
+            Words.asName(grid.lines().get(from).name())
+                + ".."
+                + Words.asName(grid.lines().get(to).name()));
   }
 }
