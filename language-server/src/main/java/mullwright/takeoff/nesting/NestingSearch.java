@@ -63,11 +63,14 @@ final class NestingSearch {
       if (diving.best().cost() < best.cost()) {
         best = diving.best();
         discrepancies = -1;
-      } else if (!counted) {
+        continue;
+      }
+      if (!counted) {
         // before any search that leaves no certificate
         counted = true;
         byCounts();
-      } else if (discrepancies % 4 == 0) {
+      }
+      if (discrepancies % 4 == 0) {
         while (open() && searchAll(nodes)) {
           // each search that ends has found a plan or raised the bound
         }

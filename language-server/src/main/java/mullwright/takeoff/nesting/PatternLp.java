@@ -20,6 +20,8 @@ final class PatternLp {
   private static final double REDUCED = 1e-9;
   private static final double INFEASIBLE = 1e-9;
   private static final int REFRESH = 100;
+  private static final int LEAST_AT_HAND = 400;
+  private static final int NONE = Integer.MIN_VALUE;
   private static final double NUDGE = 1e-6;
 
   private final CutModel model;
@@ -50,7 +52,15 @@ final class PatternLp {
   private final double[] dual;
   private final double[] step;
   private int pivots;
-  private int cursor;
+  private double ratio;
+
+  /** Columns looked at for the next primal step, and how long a step along each is. */
+  private int[] atHand = new int[256];
+
+  private int atHandCount;
+  private double[] weight = new double[256];
+  private double[] sorted = new double[256];
+  private final double[] slackWeight;
 
   /**
    * A programme whose first columns cut one piece each from an unlimited stock.
@@ -76,6 +86,7 @@ final class PatternLp {
     this.right = new double[rows];
     this.dual = new double[rows];
     this.step = new double[rows];
+    this.slackWeight = new double[rows];
     for (int i = 0; i < parts; i++) {
       addSingle(i, singles);
     }
@@ -135,6 +146,9 @@ final class PatternLp {
       barred = Arrays.copyOf(barred, size);
       place = Arrays.copyOf(place, size);
       reduced = Arrays.copyOf(reduced, size);
+      atHand = Arrays.copyOf(atHand, size);
+      weight = Arrays.copyOf(weight, size);
+      sorted = Arrays.copyOf(sorted, size);
     }
     int from = start[j];
     int size = pattern.part().length;
@@ -331,120 +345,200 @@ final class PatternLp {
     return true;
   }
 
+  /**
+   * Primal steps until no reduced cost is negative.
+   *
+   * <p>The entering column is chosen by the square of its reduced cost over a weight that tells how
+   * long a step along it is (reference weights, textbook), among the columns whose reduced costs
+   * were least when they were last computed for all.
+   */
   private boolean improve() {
-    computeDuals();
     int idle = 0;
-    for (int round = 0; ; round++) {
-      if (pivots >= REFRESH + rows) {
-        if (!refactor()) {
-          return false;
-        }
-        computeValues();
-        computeDuals();
-      }
-      if ((round & 31) == 31 && effort.spent()) {
-        return false;
-      }
-      int enter = idle > 2 * rows + 50 ? firstImproving() : bestImproving();
-      if (enter == Integer.MIN_VALUE) {
+    while (true) {
+      computeDuals();
+      if (!gather()) {
         return true;
       }
-      direction(enter);
-      double slope = enter >= 0 ? reducedCost(enter) : slackReduced(~enter);
-      int leave = -1;
-      double least = Double.MAX_VALUE;
-      for (int i = 0; i < rows; i++) {
-        double a = step[i];
-        if (a > PIVOT) {
-          double ratio = Math.max(0, value[i]) / a;
-          if (ratio < least - 1e-12 || (ratio <= least + 1e-12 && a > step[leave])) {
-            least = Math.min(ratio, least);
-            leave = i;
+      for (int enter = choose(false); enter != NONE; enter = choose(idle > 2 * rows + 50)) {
+        if (pivots >= REFRESH + rows) {
+          if (!refactor()) {
+            return false;
           }
-        } else if (a < -PIVOT && head[i] >= 0 && barred[head[i]]) {
-          // a barred pattern may not grow from its value of zero
-          if (least > 1e-12 || -a > Math.abs(step[leave])) {
-            least = 0;
-            leave = i;
+          computeValues();
+          break;
+        }
+        if ((pivots & 31) == 31 && effort.spent()) {
+          return false;
+        }
+        double slope = enter >= 0 ? reducedCost(enter) : slackReduced(~enter);
+        if (slope >= -REDUCED) {
+          reduced[enter] = slope;
+          continue;
+        }
+        direction(enter);
+        int leave = leaving();
+        if (leave < 0) {
+          return false;
+        }
+        idle = ratio > 1e-10 ? 0 : idle + 1;
+        exchangeWeights(enter, leave, slope);
+        double shift = slope / step[leave];
+        double[] row = inverse[leave];
+        for (int k = 0; k < rows; k++) {
+          dual[k] += shift * row[k];
+        }
+        pivot(enter, leave, ratio);
+      }
+      if (effort.spent()) {
+        return false;
+      }
+    }
+  }
+
+  /** The row whose value first falls to zero, its step in {@link #ratio}; -1 if none does. */
+  private int leaving() {
+    int leave = -1;
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < rows; i++) {
+      double a = step[i];
+      if (a > PIVOT) {
+        double at = Math.max(0, value[i]) / a;
+        if (at < least - 1e-12 || (at <= least + 1e-12 && a > step[leave])) {
+          least = Math.min(at, least);
+          leave = i;
+        }
+      } else if (a < -PIVOT && head[i] >= 0 && barred[head[i]]) {
+        // a barred pattern may not grow from its value of zero
+        if (least > 1e-12 || -a > Math.abs(step[leave])) {
+          least = 0;
+          leave = i;
+        }
+      }
+    }
+    ratio = least;
+    return leave;
+  }
+
+  /**
+   * Computes all reduced costs and keeps the columns of the least at hand; false if none is
+   * negative.
+   */
+  private boolean gather() {
+    boolean negative = false;
+    int n = 0;
+    for (int j = 0; j < columns; j++) {
+      if (place[j] < 0 && !barred[j]) {
+        reduced[j] = reducedCost(j);
+        negative |= reduced[j] < -REDUCED;
+        sorted[n++] = reduced[j];
+      }
+    }
+    int most = Math.max(LEAST_AT_HAND, 2 * rows);
+    double limit = Double.MAX_VALUE;
+    if (n > most) {
+      Arrays.sort(sorted, 0, n);
+      limit = sorted[most];
+    }
+    atHandCount = 0;
+    int below = 0;
+    while (below < n && sorted[below] < limit) {
+      below++;
+    }
+    // all below the limit, and of those at it as many as there is room for
+    int room = Math.max(0, most - below);
+    for (int j = 0; j < columns; j++) {
+      if (place[j] < 0
+          && !barred[j]
+          && (reduced[j] < limit || (reduced[j] == limit && room-- > 0))) {
+        weight[j] = 1;
+        atHand[atHandCount++] = j;
+      }
+    }
+    for (int r = 0; r < rows; r++) {
+      slackWeight[r] = 1;
+      negative |= slackPlace[r] < 0 && slackReduced(r) < -REDUCED;
+    }
+    effort.add(5L * columns + (long) rows * rows / 4);
+    return negative;
+  }
+
+  /** The column or slack to enter; the first that would do where {@code first} is asked for. */
+  private int choose(boolean first) {
+    int best = NONE;
+    double most = 0;
+    for (int r = 0; r < rows; r++) {
+      if (slackPlace[r] < 0) {
+        double d = slackReduced(r);
+        if (d < -REDUCED && d * d > most * slackWeight[r]) {
+          most = d * d / slackWeight[r];
+          best = ~r;
+          if (first) {
+            return best;
           }
         }
       }
-      if (leave < 0) {
-        return false;
-      }
-      idle = least > 1e-10 ? 0 : idle + 1;
-      double shift = slope / step[leave];
-      double[] row = inverse[leave];
-      for (int k = 0; k < rows; k++) {
-        dual[k] += shift * row[k];
-      }
-      pivot(enter, leave, least);
     }
+    for (int k = 0; k < atHandCount; k++) {
+      int j = atHand[k];
+      double d = reduced[j];
+      if (d < -REDUCED && d * d > most * weight[j]) {
+        most = d * d / weight[j];
+        best = j;
+        if (first) {
+          return best;
+        }
+      }
+    }
+    effort.add(atHandCount + rows);
+    return best;
+  }
+
+  /** Brings reduced costs and weights of the columns at hand up to date with a coming pivot. */
+  private void exchangeWeights(int enter, int leave, double slope) {
+    double pivot = step[leave];
+    double[] row = inverse[leave];
+    double entering = enter >= 0 ? weight[enter] : slackWeight[~enter];
+    for (int k = 0; k < atHandCount; k++) {
+      int j = atHand[k];
+      double a = 0;
+      int to = start[j + 1];
+      for (int t = start[j]; t < to; t++) {
+        a += row[rowIndex[t]] * entry[t];
+      }
+      if (a != 0) {
+        double by = a / pivot;
+        reduced[j] -= slope * by;
+        weight[j] = Math.max(weight[j], by * by * entering);
+      }
+    }
+    for (int r = 0; r < rows; r++) {
+      if (slackPlace[r] < 0 && row[r] != 0) {
+        double by = row[r] / pivot;
+        slackWeight[r] = Math.max(slackWeight[r], by * by * entering);
+      }
+    }
+    if (enter >= 0) {
+      for (int k = 0; k < atHandCount; k++) {
+        if (atHand[k] == enter) {
+          atHand[k] = atHand[--atHandCount];
+          break;
+        }
+      }
+    }
+    int out = head[leave];
+    double back = Math.max(1, entering / (pivot * pivot));
+    if (out < 0) {
+      slackWeight[~out] = back;
+    } else if (!barred[out]) {
+      reduced[out] = -slope / pivot;
+      weight[out] = back;
+      atHand[atHandCount++] = out;
+    }
+    effort.add(5L * atHandCount + (long) rows * rows / 2);
   }
 
   private double slackReduced(int row) {
     return row < parts ? dual[row] : -dual[row];
-  }
-
-  private int bestImproving() {
-    int best = Integer.MIN_VALUE;
-    double most = -REDUCED;
-    for (int r = 0; r < rows; r++) {
-      if (slackPlace[r] < 0) {
-        double d = slackReduced(r);
-        if (d < most) {
-          most = d;
-          best = ~r;
-        }
-      }
-    }
-    int block = Math.max(600, columns / 8);
-    int scanned = 0;
-    long touched = 0;
-    while (scanned < columns) {
-      int end = Math.min(columns - scanned, block);
-      for (int n = 0; n < end; n++) {
-        if (cursor >= columns) {
-          cursor = 0;
-        }
-        int j = cursor++;
-        if (place[j] >= 0 || barred[j]) {
-          continue;
-        }
-        double d = cost[j];
-        int to = start[j + 1];
-        for (int k = start[j]; k < to; k++) {
-          d -= dual[rowIndex[k]] * entry[k];
-        }
-        if (d < most) {
-          most = d;
-          best = j;
-        }
-      }
-      scanned += end;
-      touched += end;
-      if (best != Integer.MIN_VALUE) {
-        break;
-      }
-    }
-    effort.add(4 * touched + (long) rows * rows / 2);
-    return best;
-  }
-
-  /** Bland's choice, which cannot cycle. */
-  private int firstImproving() {
-    effort.add(4L * columns + (long) rows * rows / 2);
-    for (int r = 0; r < rows; r++) {
-      if (slackPlace[r] < 0 && slackReduced(r) < -REDUCED) {
-        return ~r;
-      }
-    }
-    for (int j = 0; j < columns; j++) {
-      if (place[j] < 0 && !barred[j] && reducedCost(j) < -REDUCED) {
-        return j;
-      }
-    }
-    return Integer.MIN_VALUE;
   }
 
   /** Puts into {@link #step} how the basic values fall as column {@code enter} grows. */
@@ -548,7 +642,7 @@ final class PatternLp {
       // the leaving value must rise to zero (sign 1) or fall to zero (sign -1)
       double sign = value[leave] < 0 ? 1 : -1;
       double[] row = inverse[leave];
-      int enter = Integer.MIN_VALUE;
+      int enter = NONE;
       double least = Double.MAX_VALUE;
       double size = 0;
       for (int r = 0; r < rows; r++) {
@@ -566,15 +660,16 @@ final class PatternLp {
         }
       }
       for (int j = 0; j < columns; j++) {
-        if (place[j] >= 0 || barred[j] || reduced[j] <= -REDUCED) {
+        if (place[j] >= 0 || barred[j]) {
           continue;
         }
         double a = 0;
         for (int k = start[j]; k < start[j + 1]; k++) {
           a += row[rowIndex[k]] * entry[k];
         }
+        sorted[j] = a;
         a *= -sign;
-        if (a > 1e-8) {
+        if (a > 1e-8 && reduced[j] > -REDUCED) {
           double ratio = Math.max(0, reduced[j]) / a;
           if (ratio < least - 1e-11 || (ratio <= least + 1e-11 && a > size)) {
             least = Math.min(least, ratio);
@@ -584,7 +679,7 @@ final class PatternLp {
         }
       }
       effort.add(5L * columns + (long) rows * rows / 2);
-      if (enter == Integer.MIN_VALUE) {
+      if (enter == NONE) {
         return false;
       }
       direction(enter);
@@ -593,10 +688,16 @@ final class PatternLp {
       for (int k = 0; k < rows; k++) {
         dual[k] += shift * row[k];
       }
-      pivot(enter, leave, value[leave] / step[leave]);
       for (int j = 0; j < columns; j++) {
-        reduced[j] = place[j] >= 0 ? 0 : reducedCost(j);
+        if (place[j] < 0 && !barred[j]) {
+          reduced[j] -= shift * sorted[j];
+        }
       }
+      int out = head[leave];
+      if (out >= 0) {
+        reduced[out] = -shift;
+      }
+      pivot(enter, leave, value[leave] / step[leave]);
     }
   }
 }
