@@ -44,7 +44,13 @@ final class FabricationReader {
       Optional<Given<Integer>> count = phrase.count(0, Fabrication.MOST_COUNT);
       Optional<Given<Length>> length = phrase.length(1);
       Optional<Given<String>> part = phrase.word(2);
-      if (count.isPresent() && length.isPresent() && part.isPresent()) {
+      if (length.isPresent() && length.get().value().signum() <= 0) {
+        layer
+            .reading()
+            .collector()
+            .misplaced(
+                "a bar on hand has no length", "a bar is longer than 0\"", length.get().origin());
+      } else if (count.isPresent() && length.isPresent() && part.isPresent()) {
         bars.add(
             new Fabrication.OnHand(
                 count.get().value(), length.get(), part.get(), phrase.word(3), phrase.origin()));
@@ -56,10 +62,20 @@ final class FabricationReader {
   private static Given<Length> length(List<Properties> layers, String word) {
     for (int i = layers.size() - 1; i >= 0; i--) {
       Optional<Given<Length>> stated = layers.get(i).length(word);
-      if (stated.isPresent()) {
+      if (stated.isPresent() && stated.get().value().signum() >= 0) {
         return stated.get();
       }
+      if (stated.isPresent()) {
+        layers
+            .get(i)
+            .reading()
+            .collector()
+            .misplaced(
+                word + " is negative",
+                "what a cut takes and what a drop must have are 0\" or more",
+                stated.get().origin());
+      }
     }
-    return layers.get(layers.size() - 1).lengthOr(word);
+    return layers.get(layers.size() - 1).assumed(word);
   }
 }

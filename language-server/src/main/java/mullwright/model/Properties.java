@@ -175,13 +175,14 @@ final class Properties {
 
   /** The length, or the schema's default. */
   Given<Length> lengthOr(String word) {
+    return length(word).orElseGet(() -> assumed(word));
+  }
+
+  /** The schema's default. */
+  Given<Length> assumed(String word) {
     PartSchema.Default taken = schema.find(word).orElseThrow().byDefault().orElseThrow();
-    return length(word)
-        .orElseGet(
-            () -> {
-              Length length = LengthReader.read(taken.text()).value().orElseThrow();
-              return Given.assumed(length, origin, taken.source());
-            });
+    Length length = LengthReader.read(taken.text()).value().orElseThrow();
+    return Given.assumed(length, origin, taken.source());
   }
 
   /** The length; if it is not stated that is reported, and nothing long stands for it. */
@@ -204,16 +205,17 @@ final class Properties {
   List<Part.Stock> stock() {
     List<Part.Stock> stock = new ArrayList<>();
     for (Phrase phrase : phrases("stock")) {
-      phrase
-          .length(0)
-          .ifPresent(
-              length ->
-                  stock.add(
-                      new Part.Stock(
-                          length,
-                          phrase.size() > 1
-                              ? phrase.count(1, Part.Stock.MOST_COST)
-                              : Optional.empty())));
+      Optional<Given<Length>> length = phrase.length(0);
+      Optional<Given<Integer>> cost =
+          phrase.size() > 1 ? phrase.count(1, Part.Stock.MOST_COST) : Optional.empty();
+      if (length.isPresent() && length.get().value().signum() <= 0) {
+        reading
+            .collector()
+            .misplaced(
+                "a stock length is no length", "a bar is longer than 0\"", length.get().origin());
+      } else {
+        length.ifPresent(bar -> stock.add(new Part.Stock(bar, cost)));
+      }
     }
     return stock;
   }

@@ -246,6 +246,21 @@ class CriteriaTest {
   }
 
   @Test
+  void negativeLengthsOfTheShopAreTold() {
+    for (String line :
+        new String[] {
+          "kerf -1/8\"", "end-trim -1\"", "least-drop -2'-0\"", "on-hand 2 x 0\" of m"
+        }) {
+      Seen seen =
+          Seen.of("project \"P\" { fabrication {\n" + line + "\n} }\nwall W { }\nwall X { }");
+      ModelProblem.OutOfPlace told = seen.problem(ModelProblem.OutOfPlace.class);
+      assertThat(told.why()).as(line).contains("0\"");
+      assertThat(seen.wall().fabrication().kerf().value().signum()).isPositive();
+      assertThat(seen.wall().fabrication().onHand()).isEmpty();
+    }
+  }
+
+  @Test
   void aRackLineWithoutItsPartIsTold() {
     Seen seen = Seen.of("project \"P\" { fabrication {\non-hand 3 x 11'-4\"\n} }\nwall W { }");
     ModelProblem.BadProperty bad = seen.problem(ModelProblem.BadProperty.class);

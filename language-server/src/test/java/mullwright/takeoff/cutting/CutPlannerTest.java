@@ -252,6 +252,33 @@ class CutPlannerTest {
   }
 
   @Test
+  void whatNoShopHasNeitherCrashesNorHangs() {
+    String wall = CutWalls.wall("One", 2, "60", "100", "");
+    String catalog = CutWalls.catalog("stock 9000 m, 24'", "stock 288", "stock 288");
+    for (String shop :
+        List.of(
+            "kerf 9000 m",
+            "end-trim 9000 m",
+            "least-drop 9000 m",
+            "kerf 100\"",
+            "end-trim 144\"",
+            "pieces-per-bar 100000",
+            "on-hand 100000 x 9000 m of m",
+            "on-hand 100000 x 1/64\" of m")) {
+      List<CutPlan> plans =
+          plans(catalog + "project \"P\" { fabrication {\n" + shop + "\n} }\n" + wall);
+      assertThat(plans).as(shop).isNotEmpty();
+      for (CutPlan plan : plans) {
+        int placed = plan.bars().stream().mapToInt(bar -> bar.pieces().size()).sum();
+        boolean told = plan.refusal().isPresent() || placed == 0;
+        assertThat(told || placed + plan.tooLong().size() == plan.pool().pieces().size())
+            .as(shop)
+            .isTrue();
+      }
+    }
+  }
+
+  @Test
   void saysTheSameTwice() {
     String text = CutWalls.random(new Random(5));
     assertThat(plans(text)).isEqualTo(plans(text));
