@@ -17,7 +17,7 @@ final class ColumnGeneration {
   private static final double PULL = 0.5;
   private static final double NUDGE = 1e-6;
   private static final double SHAKE = 1e-2;
-  private static final int MOST_ADDED = 20;
+  private static final int MOST_ADDED = 10;
   private static final int COARSE = 1200;
   private static final int COARSE_PAYS = 3000;
 
@@ -248,7 +248,7 @@ final class ColumnGeneration {
       }
       double allowed = scale * (model.cost[s] + dearest * (lp.premium(s) + PAYS));
       table.collect(
-          s, (int) Math.min(Integer.MAX_VALUE, allowed), MOST_ADDED + model.size() / 5, found);
+          s, (int) Math.min(Integer.MAX_VALUE, allowed), MOST_ADDED + model.size() / 10, found);
     }
   }
 }
