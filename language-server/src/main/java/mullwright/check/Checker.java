@@ -30,6 +30,11 @@ public final class Checker {
     this.rules = rules;
   }
 
+  /** The rules it runs. */
+  public Rules rules() {
+    return rules;
+  }
+
   /**
    * What was found, and which rules failed.
    *

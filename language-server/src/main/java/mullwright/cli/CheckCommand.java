@@ -1,13 +1,24 @@
 package mullwright.cli;
 
 import com.google.auto.service.AutoService;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import mullwright.check.Checker;
+import mullwright.check.Rules;
+import mullwright.check.Severities;
 import mullwright.check.Severity;
+import mullwright.report.CheckAnnotations;
+import mullwright.report.CheckCodeQuality;
 import mullwright.report.CheckJson;
+import mullwright.report.CheckJunit;
 import mullwright.report.CheckReport;
+import mullwright.report.CheckSarif;
 import mullwright.report.CheckText;
-import mullwright.workspace.Cancel;
+import mullwright.report.PartCache;
+import mullwright.report.ProjectCheck;
+import mullwright.workspace.Files;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,8 +32,14 @@ final class CheckCommand implements Callable<Integer> {
   /** Forms the answer comes in. */
   enum Output {
     TEXT,
-    JSON
+    JSON,
+    SARIF,
+    GITHUB,
+    GITLAB,
+    JUNIT
   }
+
+  private static final int MOST_THREADS = 256;
 
   private final Shell shell;
 
@@ -32,7 +49,10 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--output",
       paramLabel = "FORM",
-      description = "text for people, json for programs (by the schema check.schema.json).")
+      description = {
+        "text for people, json for programs (by the schema check.schema.json);",
+        "sarif, github (workflow annotations), gitlab (code quality) and junit for code hosts."
+      })
   private Output output = Output.TEXT;
 
   @Option(
@@ -41,6 +61,27 @@ final class CheckCommand implements Callable<Integer> {
       description = "error, warning (as usual) or information: what makes the exit code 1.")
   private Severity failOn = Severity.WARNING;
 
+  @Option(
+      names = "--cache",
+      paramLabel = "DIR",
+      description =
+          "Keep what was found in that folder, so that the next run checks only what changed.")
+  private String cache;
+
+  @Option(
+      names = "--shard",
+      paramLabel = "I/N",
+      description = "Check only the I-th of N parts of the files, for N machines side by side.")
+  private String shard;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "COUNT",
+      description = "Files checked at the same time; as many as there are processors unless said.")
+  private int threads = Runtime.getRuntime().availableProcessors();
+
+  @Mixin private KnownFindings known = new KnownFindings();
+
   CheckCommand(Shell shell) {
     this.shell = shell;
   }
@@ -48,17 +89,22 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CannotException {
     int width = looks.width(shell);
-    Opened opened = targets.open(shell);
+    if (threads < 1 || threads > MOST_THREADS) {
+      throw new CannotException(
+          "--threads " + threads + " is not between 1 and " + MOST_THREADS + ".");
+    }
+    Opened opened = targets.open(shell, known.root(shell));
     Opened.Readable readable = opened.readable(shell);
-    CheckReport report =
-        CheckReport.of(
-            opened.workspace().snapshot(), readable.paths(), opened::shown, Cancel.NEVER);
-    shell
-        .out()
-        .print(
-            output == Output.JSON
-                ? CheckJson.write(report)
-                : new CheckText(width, looks.paint(shell)).write(report));
+    List<String> paths = Shard.of(shard).take(readable.paths());
+    Rules rules = Rules.find();
+    boolean settled = settings(opened, rules);
+    CheckReport all = check(opened, paths, rules);
+    if (known.writes()) {
+      known.write(shell, all);
+      return readable.all() ? Exit.CLEAN : Exit.COULD_NOT;
+    }
+    CheckReport report = known.left(shell, all, paths);
+    shell.out().print(written(report, rules, width));
     for (Checker.Failure failure : report.failures()) {
       Say.wrong(
           shell,
@@ -68,10 +114,44 @@ final class CheckCommand implements Callable<Integer> {
               + failure.cause()
               + ". That is a fault of Mullwright, not of your wall.");
     }
-    if (!readable.all() || !report.failures().isEmpty()) {
+    if (!readable.all() || !settled || !report.failures().isEmpty()) {
       return Exit.COULD_NOT;
     }
     return report.hasAtLeast(failOn) ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  private CheckReport check(Opened opened, List<String> paths, Rules rules) throws CannotException {
+    Optional<PartCache> kept = Optional.empty();
+    if (cache != null) {
+      Path folder = WallFinder.path(shell.directory(), cache);
+      kept = Optional.of(new PartCache(folder, Program.identity(), opened.disk()));
+    }
+    return new ProjectCheck(opened.disk(), rules, threads, kept)
+        .check(paths, opened::shown)
+        .report();
+  }
+
+  /** Tells of lines of the project's file that set nothing; false if there are any. */
+  private boolean settings(Opened opened, Rules rules) {
+    boolean good = true;
+    if (opened.disk().read(Severities.FILE) instanceof Files.Read.Text text) {
+      for (String problem : Severities.read(text.text(), rules).problems()) {
+        Say.wrong(shell, problem);
+        good = false;
+      }
+    }
+    return good;
+  }
+
+  private String written(CheckReport report, Rules rules, int width) {
+    return switch (output) {
+      case TEXT -> new CheckText(width, looks.paint(shell)).write(report);
+      case JSON -> CheckJson.write(report);
+      case SARIF -> CheckSarif.write(report, rules, Program.version());
+      case GITHUB -> CheckAnnotations.write(report);
+      case GITLAB -> CheckCodeQuality.write(report);
+      case JUNIT -> CheckJunit.write(report);
+    };
   }
 
   /** Makes it. */

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
 import mullwright.workspace.Workspace;
@@ -30,8 +31,13 @@ final class Targets {
 
   /** The files found, opened as one workspace. */
   Opened open(Shell shell) throws CannotException {
+    return open(shell, Optional.empty());
+  }
+
+  /** The same with a root to take unless one is stated. */
+  Opened open(Shell shell, Optional<String> top) throws CannotException {
     List<Path> files = WallFinder.find(shell.directory(), given);
-    return open(shell, files, root);
+    return open(shell, files, root == null ? top.orElse(null) : root);
   }
 
   static Opened open(Shell shell, List<Path> files, String root) throws CannotException {

@@ -6,7 +6,6 @@ import picocli.CommandLine.IVersionProvider;
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() {
-    String built = Version.class.getPackage().getImplementationVersion();
-    return new String[] {"mullwright " + (built == null ? "of no release" : built)};
+    return new String[] {"mullwright " + Program.version()};
   }
 }

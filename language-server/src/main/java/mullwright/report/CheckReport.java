@@ -2,21 +2,21 @@ package mullwright.report;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
-import mullwright.check.Fix;
 import mullwright.check.Severity;
 import mullwright.model.Origin;
 import mullwright.quantity.UnitSystem;
-import mullwright.syntax.ParsedFile;
 import mullwright.workspace.Cancel;
-import mullwright.workspace.FilePlace;
-import mullwright.workspace.Reading;
 import mullwright.workspace.Snapshot;
+import mullwright.workspace.TextOrder;
 
 /**
  * Everything the rules found in some files, with the places as people count them.
@@ -25,10 +25,16 @@ import mullwright.workspace.Snapshot;
  *     found. Within a file in the order of the text
  * @param walls how many walls the files asked for hold
  * @param failures rules that broke: faults of this program, which leave the answer incomplete
+ * @param allowed what the texts asked for allow, with the reasons
  */
-public record CheckReport(List<FileFindings> files, int walls, List<Checker.Failure> failures) {
+public record CheckReport(
+    List<FileFindings> files,
+    int walls,
+    List<Checker.Failure> failures,
+    List<AllowedItem> allowed) {
   public CheckReport {
     files = List.copyOf(files);
+    allowed = List.copyOf(allowed);
     failures = List.copyOf(failures);
   }
 
@@ -56,7 +62,30 @@ public record CheckReport(List<FileFindings> files, int walls, List<Checker.Fail
       related = List.copyOf(related);
       fixes = List.copyOf(fixes);
     }
+
+    /** The same with its paths as the reader is shown them. */
+    Item shown(UnaryOperator<String> shown) {
+      return new Item(
+          finding,
+          spot.shown(shown),
+          excerpt,
+          related.stream()
+              .map(other -> new RelatedSpot(other.spot().shown(shown), other.word()))
+              .toList(),
+          fixes.stream()
+              .map(
+                  mend ->
+                      new Mend(
+                          mend.title(),
+                          mend.edits().stream()
+                              .map(edit -> new MendEdit(edit.spot().shown(shown), edit.text()))
+                              .toList()))
+              .toList());
+    }
   }
+
+  /** A finding the text allows, with the reason it gives. */
+  public record AllowedItem(Item item, String reason) {}
 
   /** Another place, with a word on its part. */
   public record RelatedSpot(Spot spot, String word) {}
@@ -74,24 +103,84 @@ public record CheckReport(List<FileFindings> files, int walls, List<Checker.Fail
    */
   public static CheckReport of(
       Snapshot snapshot, Collection<String> paths, UnaryOperator<String> shown, Cancel cancel) {
-    Maker maker = new Maker(snapshot, shown);
-    List<FileFindings> files = new ArrayList<>();
-    for (Map.Entry<String, List<Finding>> file : snapshot.findings(paths, cancel).entrySet()) {
-      UnitSystem units = FileUnits.of(snapshot.file(file.getKey()));
-      files.add(
-          new FileFindings(
-              shown.apply(file.getKey()),
-              units,
-              file.getValue().stream().flatMap(finding -> maker.item(finding).stream()).toList()));
-    }
+    return together(
+        paths.stream().map(path -> CheckPart.of(snapshot, path, cancel)).toList(), shown);
+  }
+
+  /**
+   * Puts together what was found file by file: what two files tell of a third is told once.
+   *
+   * @param parts in the order of the files asked for
+   */
+  public static CheckReport together(List<CheckPart> parts, UnaryOperator<String> shown) {
+    Map<String, List<Item>> items = new LinkedHashMap<>();
+    Map<String, UnitSystem> units = new HashMap<>();
+    Set<Told> told = new HashSet<>();
     int walls = 0;
     List<Checker.Failure> failures = new ArrayList<>();
-    for (String path : paths) {
-      Optional<Reading> reading = snapshot.reading(path);
-      walls += reading.map(read -> read.model().walls().size()).orElse(0);
-      reading.ifPresent(read -> failures.addAll(read.failures(cancel)));
+    List<AllowedItem> allowed = new ArrayList<>();
+    for (CheckPart part : parts) {
+      walls += part.walls();
+      failures.addAll(part.failures());
+      allowed.addAll(part.allowed());
+      units.putAll(part.units());
+      items.computeIfAbsent(part.path(), any -> new ArrayList<>());
+      for (Item item : part.items()) {
+        Finding finding = item.finding();
+        // two walls that use one catalog both tell what is wrong in it
+        if (told.add(new Told(finding.rule(), finding.origin(), finding.message()))) {
+          items.computeIfAbsent(finding.origin().file(), any -> new ArrayList<>()).add(item);
+        }
+      }
     }
-    return new CheckReport(files, walls, failures);
+    List<FileFindings> files = new ArrayList<>();
+    items.forEach(
+        (path, found) -> {
+          found.sort((one, other) -> TextOrder.OF_FINDINGS.compare(one.finding(), other.finding()));
+          files.add(
+              new FileFindings(
+                  shown.apply(path),
+                  units.getOrDefault(path, UnitSystem.US),
+                  found.stream().map(item -> item.shown(shown)).toList()));
+        });
+    return new CheckReport(
+        files,
+        walls,
+        failures,
+        allowed.stream()
+            .map(one -> new AllowedItem(one.item().shown(shown), one.reason()))
+            .toList());
+  }
+
+  private record Told(String rule, Origin origin, String message) {}
+
+  /**
+   * The report without findings that are known, each as often as it is known.
+   *
+   * @param known fingerprints
+   */
+  public CheckReport without(Set<String> known) {
+    Fingerprint fingerprint = new Fingerprint();
+    List<FileFindings> left = new ArrayList<>();
+    for (FileFindings file : files) {
+      left.add(
+          new FileFindings(
+              file.file(),
+              file.units(),
+              file.items().stream()
+                  .filter(item -> !known.contains(fingerprint.next(item.finding())))
+                  .toList()));
+    }
+    return new CheckReport(left, walls, failures, allowed);
+  }
+
+  /** The fingerprints of all findings, in the order of the report. */
+  public List<String> fingerprints() {
+    Fingerprint fingerprint = new Fingerprint();
+    return files.stream()
+        .flatMap(file -> file.items().stream())
+        .map(item -> fingerprint.next(item.finding()))
+        .toList();
   }
 
   /** How many findings are of that severity. */
@@ -107,48 +196,5 @@ public record CheckReport(List<FileFindings> files, int walls, List<Checker.Fail
     return files.stream()
         .flatMap(file -> file.items().stream())
         .anyMatch(item -> item.finding().severity().compareTo(least) <= 0);
-  }
-
-  private record Maker(Snapshot snapshot, UnaryOperator<String> shown) {
-    /** Empty if the place is gone, which no snapshot allows. */
-    Optional<Item> item(Finding finding) {
-      Optional<FilePlace> place = snapshot.place(finding.origin());
-      Optional<ParsedFile> file = snapshot.file(finding.origin().file());
-      if (place.isEmpty() || file.isEmpty()) {
-        return Optional.empty();
-      }
-      List<RelatedSpot> related = new ArrayList<>();
-      finding
-          .related()
-          .forEach(
-              other ->
-                  spot(other.origin())
-                      .ifPresent(spot -> related.add(new RelatedSpot(spot, other.word()))));
-      return Optional.of(
-          new Item(
-              finding,
-              Spot.of(shown.apply(finding.origin().file()), file.get(), place.get()),
-              Excerpt.of(file.get(), place.get()),
-              related,
-              finding.fixes().stream().map(this::mend).toList()));
-    }
-
-    private Mend mend(Fix fix) {
-      List<MendEdit> edits = new ArrayList<>();
-      for (Fix.Edit edit : fix.edits()) {
-        spot(edit.origin()).ifPresent(spot -> edits.add(new MendEdit(spot, edit.text())));
-      }
-      return new Mend(fix.title(), List.copyOf(edits));
-    }
-
-    private Optional<Spot> spot(Origin origin) {
-      return snapshot
-          .place(origin)
-          .flatMap(
-              place ->
-                  snapshot
-                      .file(origin.file())
-                      .map(file -> Spot.of(shown.apply(origin.file()), file, place)));
-    }
   }
 }

@@ -1,5 +1,6 @@
 package mullwright.report;
 
+import java.util.function.UnaryOperator;
 import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 import mullwright.workspace.FilePlace;
@@ -23,6 +24,11 @@ public record Spot(String file, int line, int column, int endLine, int endColumn
         column(file, place.start()),
         last + 1,
         column(file, place.end()));
+  }
+
+  /** The same with its path as the reader is shown it. */
+  Spot shown(UnaryOperator<String> shown) {
+    return new Spot(shown.apply(file), line, column, endLine, endColumn);
   }
 
   private static int column(ParsedFile file, int offset) {

@@ -11,8 +11,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import mullwright.analysis.wall.WallAnalysis;
+import mullwright.check.Allowances;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
+import mullwright.check.Severities;
 import mullwright.check.TextFacts;
 import mullwright.check.WallFacts;
 import mullwright.layout.LayoutBuilder;
@@ -41,11 +43,14 @@ public final class Reading {
   private final Memory memory;
   private final Frame frame;
   private final Map<WallAnalysis, Checker.Checked> wallsChecked;
+  private final Files.Read settings;
+  private final Severities severities;
   private List<WallFacts> before;
   private List<WallLayout> layouts;
   private List<WallDetails> details;
   private List<WallFacts> walls;
   private Checker.Checked checked;
+  private Allowances.Applied applied;
   private ReferenceIndex index;
 
   private Reading(
@@ -56,6 +61,7 @@ public final class Reading {
       Memory memory,
       Frame frame,
       Map<WallAnalysis, Checker.Checked> wallsChecked,
+      Files.Read settings,
       List<WallFacts> before) {
     this.path = path;
     this.sources = sources;
@@ -64,6 +70,11 @@ public final class Reading {
     this.memory = memory;
     this.frame = frame;
     this.wallsChecked = wallsChecked;
+    this.settings = settings;
+    this.severities =
+        settings instanceof Files.Read.Text text
+            ? Severities.read(text.text(), memory.checker().rules())
+            : Severities.USUAL;
     this.before = before;
   }
 
@@ -82,11 +93,15 @@ public final class Reading {
     Map<WallAnalysis, Checker.Checked> known =
         last == null ? new IdentityHashMap<>() : last.knownFindings(frame);
     List<WallFacts> before = last == null ? List.of() : last.known();
-    return new Reading(path, asked, model, damage, memory, frame, known, before);
+    Files.Read settings = snapshot.look(Severities.FILE);
+    return new Reading(path, asked, model, damage, memory, frame, known, settings, before);
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
   boolean holdsIn(Snapshot snapshot) {
+    if (!snapshot.look(Severities.FILE).equals(settings)) {
+      return false;
+    }
     for (Map.Entry<String, Optional<ParsedFile>> source : sources.entrySet()) {
       ParsedFile now = snapshot.file(source.getKey()).orElse(null);
       if (now != source.getValue().orElse(null)) {
@@ -173,8 +188,29 @@ public final class Reading {
    *     question computes it anew
    */
   public List<Finding> findings(Cancel cancel) {
-    List<Finding> found = checked(cancel).findings();
-    return damage.isEmpty() ? found : Stream.concat(damage.stream(), found.stream()).toList();
+    return applied(cancel).findings();
+  }
+
+  /** What the text itself allows of what was found, with the reasons. */
+  public List<Allowances.Allowed> allowed(Cancel cancel) {
+    return applied(cancel).allowed();
+  }
+
+  /** What the project's file sets for rules. */
+  public Severities severities() {
+    return severities;
+  }
+
+  private synchronized Allowances.Applied applied(Cancel cancel) {
+    if (applied == null) {
+      List<Finding> found = checked(cancel).findings();
+      List<Finding> all =
+          damage.isEmpty() ? found : Stream.concat(damage.stream(), found.stream()).toList();
+      Allowances.Applied left =
+          Allowances.apply(all, text().files(), path, memory.checker().rules());
+      applied = new Allowances.Applied(severities.apply(left.findings()), left.allowed());
+    }
+    return applied;
   }
 
   /** What the rules find in one of its walls, without what they find in the text. */

@@ -5,7 +5,7 @@ import mullwright.check.Finding;
 import mullwright.model.Origin;
 
 /** The order in which things stand in the text. */
-final class TextOrder {
+public final class TextOrder {
   static final Comparator<Origin> OF_ORIGINS =
       Comparator.comparing(Origin::file)
           .thenComparingInt(Origin::segment)
@@ -15,7 +15,7 @@ final class TextOrder {
   /**
    * By place, then worst first, then by rule and words, so that the order never depends on luck.
    */
-  static final Comparator<Finding> OF_FINDINGS =
+  public static final Comparator<Finding> OF_FINDINGS =
       Comparator.comparing(Finding::origin, OF_ORIGINS)
           .thenComparing(Finding::severity)
           .thenComparing(Finding::rule)

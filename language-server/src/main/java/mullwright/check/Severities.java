@@ -1,0 +1,115 @@
+package mullwright.check;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The severities a project sets for rules: lines {@code severity.rule-name = error}, {@code
+ * warning}, {@code information} or {@code off} of the file {@link #FILE} at the root.
+ *
+ * <p>A rule that guards people keeps its severity: it can only be allowed where it trips, with a
+ * reason.
+ *
+ * @param byRule empty for off
+ * @param problems sentences on lines that set nothing
+ */
+public record Severities(Map<String, Optional<Severity>> byRule, List<String> problems) {
+  /** The file's name, at the root. */
+  public static final String FILE = "mullwright.properties";
+
+  /** Every rule as it is. */
+  public static final Severities USUAL = new Severities(Map.of(), List.of());
+
+  private static final String PREFIX = "severity.";
+
+  public Severities {
+    byRule = Map.copyOf(byRule);
+    problems = List.copyOf(problems);
+  }
+
+  /** Reads the text of the file. */
+  public static Severities read(String text, Rules rules) {
+    Properties lines = new Properties();
+    Map<String, Optional<Severity>> byRule = new TreeMap<>();
+    List<String> problems = new ArrayList<>();
+    try {
+      lines.load(new StringReader(text));
+    } catch (IOException | IllegalArgumentException unreadable) {
+      return new Severities(
+          Map.of(), List.of(FILE + " cannot be read: " + unreadable.getMessage() + "."));
+    }
+    for (String key : new TreeSet<>(lines.stringPropertyNames())) {
+      String value = lines.getProperty(key).strip().toLowerCase(Locale.ROOT);
+      Optional<Rule> rule =
+          key.startsWith(PREFIX) ? rules.named(key.substring(PREFIX.length())) : Optional.empty();
+      String where = FILE + ", “" + key + " = " + value + "”: ";
+      if (rule.isEmpty()) {
+        problems.add(where + "the line must begin with severity. and the name of a rule.");
+      } else if (rule.get().about().safety()) {
+        problems.add(
+            where
+                + "the rule guards people and keeps its severity. Allow it where it trips, with a"
+                + " reason: // allow "
+                + rule.get().name()
+                + ": the reason.");
+      } else {
+        set(rule.get().name(), value, where, byRule, problems);
+      }
+    }
+    return new Severities(byRule, problems);
+  }
+
+  private static void set(
+      String rule,
+      String value,
+      String where,
+      Map<String, Optional<Severity>> byRule,
+      List<String> problems) {
+    switch (value) {
+      case "off" -> byRule.put(rule, Optional.empty());
+      case "error" -> byRule.put(rule, Optional.of(Severity.ERROR));
+      case "warning" -> byRule.put(rule, Optional.of(Severity.WARNING));
+      case "information" -> byRule.put(rule, Optional.of(Severity.INFORMATION));
+      default ->
+          problems.add(where + "a severity is error, warning or information, or the word off.");
+    }
+  }
+
+  /** The findings as the project wants them. */
+  public List<Finding> apply(List<Finding> findings) {
+    if (byRule.isEmpty()) {
+      return findings;
+    }
+    List<Finding> set = new ArrayList<>();
+    for (Finding finding : findings) {
+      Optional<Severity> wanted =
+          byRule.getOrDefault(finding.rule(), Optional.of(finding.severity()));
+      wanted.ifPresent(severity -> set.add(with(finding, severity)));
+    }
+    return set;
+  }
+
+  private static Finding with(Finding finding, Severity severity) {
+    return severity == finding.severity()
+        ? finding
+        : new Finding(
+            finding.rule(),
+            severity,
+            finding.origin(),
+            finding.piece(),
+            finding.what(),
+            finding.mend(),
+            finding.measured(),
+            finding.limit(),
+            finding.related(),
+            finding.fixes());
+  }
+}
