@@ -1,0 +1,77 @@
+package mullwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import mullwright.check.Rules;
+import mullwright.report.CheckJson;
+import mullwright.report.CheckPart;
+import mullwright.report.CheckReport;
+import mullwright.report.DocumentJson;
+import mullwright.report.FactsText;
+import mullwright.report.LengthsReport;
+import mullwright.report.ReleaseRecord;
+import mullwright.report.Report;
+import mullwright.report.WallsAtHand;
+import mullwright.workspace.Cancel;
+import mullwright.workspace.DiskFiles;
+import mullwright.workspace.Snapshot;
+import mullwright.workspace.Workspace;
+
+/** Makes the record of a wall as it stands, to be kept or to be compared with one that was. */
+final class Releases {
+  private final DiskFiles disk;
+  private final Snapshot snapshot;
+  private final String path;
+
+  /**
+   * @param root folder the paths of the record count from
+   * @param path of the wall file below it
+   */
+  Releases(DiskFiles root, String path) {
+    this.disk = root;
+    this.path = path;
+    this.snapshot = new Workspace(disk, Rules.find()).snapshot();
+  }
+
+  Snapshot snapshot() {
+    return snapshot;
+  }
+
+  /** What the rules find in it. */
+  CheckReport check() {
+    return CheckReport.together(
+        List.of(CheckPart.of(snapshot, path, Cancel.NEVER)), shown -> shown);
+  }
+
+  /** The record of texts, results and files as they are now. */
+  ReleaseRecord record(String as, List<String> given) throws CannotException {
+    SortedMap<String, String> results = new TreeMap<>();
+    results.put("check", ReleaseRecord.hash(CheckJson.write(check())));
+    List<Report.WallAtHand> walls =
+        WallsAtHand.of(snapshot, List.of(path), shown -> shown, Cancel.NEVER);
+    results.put(
+        "lengths",
+        ReleaseRecord.hash(
+            new DocumentJson().write(new LengthsReport().make(walls, new Report.Options(true)))));
+    StringBuilder facts = new StringBuilder();
+    walls.forEach(wall -> facts.append(FactsText.of(wall.facts(), wall.units(), true)));
+    results.put("facts", ReleaseRecord.hash(facts.toString()));
+    SortedMap<String, String> files = new TreeMap<>();
+    for (String file : given) {
+      Path found = disk.absolute(file);
+      try {
+        if (Files.isRegularFile(found)) {
+          files.put(file, ReleaseRecord.hash(Files.readAllBytes(found)));
+        }
+      } catch (IOException failed) {
+        throw new CannotException("“" + file + "” cannot be read: " + failed.getMessage() + ".");
+      }
+    }
+    return new ReleaseRecord(
+        path, as, Program.version(), ReleaseRecord.texts(path, disk), results, files);
+  }
+}
