@@ -13,6 +13,7 @@ import mullwright.report.DocumentWriter;
 import mullwright.report.MarkdownWriter;
 import mullwright.report.MergeDocument;
 import mullwright.report.ReviewDocument;
+import mullwright.report.ReviewHtml;
 import mullwright.report.ReviewInput;
 import mullwright.report.ReviewJson;
 import mullwright.report.TextWriter;
@@ -41,7 +42,8 @@ final class DiffCommand implements Callable<Integer> {
   enum Output {
     TEXT,
     MARKDOWN,
-    JSON
+    JSON,
+    HTML
   }
 
   private static final double PERCENT = 100;
@@ -62,7 +64,8 @@ final class DiffCommand implements Callable<Integer> {
   @Option(
       names = "--output",
       paramLabel = "FORM",
-      description = "text, markdown (for a review comment), json (by diff.schema.json).")
+      description = "text, markdown (for a review comment), json (by diff.schema.json), html (one page with"
+              + " both elevations).")
   private Output output = Output.TEXT;
 
   @Option(names = "--staged", description = "The newer state is what is staged for a commit.")
@@ -134,6 +137,8 @@ final class DiffCommand implements Callable<Integer> {
           case TEXT -> new TextWriter(width, looks.paint(shell));
           case MARKDOWN -> new MarkdownWriter();
           case JSON -> new DocumentJson();
+          case HTML ->
+              throw new CannotException("A merge is told as text, markdown or json, not as html.");
         };
     shell.out().print(writer.write(document));
     return files.stream().allMatch(MergeReview::clean) ? Exit.CLEAN : Exit.FINDINGS;
@@ -142,6 +147,9 @@ final class DiffCommand implements Callable<Integer> {
   private String written(ReviewInput input, int width) {
     if (output == Output.JSON) {
       return ReviewJson.write(input);
+    }
+    if (output == Output.HTML) {
+      return ReviewHtml.write(input);
     }
     Document document = ReviewDocument.make(input);
     return output == Output.MARKDOWN

@@ -12,6 +12,7 @@ import mullwright.quantity.UnitSystem;
  * @param old the older as laid out, if it was there; {@code now} the newer
  * @param changes what the text says otherwise; each effect points at these by index
  * @param pieces every piece that came, went or is made another way
+ * @param fixings every anchor and splice that came, went or is another
  * @param goods every thing of which more or less is bought
  * @param reactions every reaction that changed
  * @param tripped findings the newer has and the older had not, {@code mended} the reverse
@@ -23,6 +24,7 @@ public record WallReview(
     Optional<WallLayout> now,
     List<Change> changes,
     List<PieceChange> pieces,
+    List<FixingChange> fixings,
     List<GoodsChange> goods,
     List<ReactionChange> reactions,
     List<FindingChange> tripped,
@@ -32,6 +34,7 @@ public record WallReview(
   public WallReview {
     changes = List.copyOf(changes);
     pieces = List.copyOf(pieces);
+    fixings = List.copyOf(fixings);
     goods = List.copyOf(goods);
     reactions = List.copyOf(reactions);
     tripped = List.copyOf(tripped);

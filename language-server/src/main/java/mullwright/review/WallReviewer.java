@@ -13,7 +13,9 @@ import java.util.TreeSet;
 import mullwright.analysis.wall.AnchorLoad;
 import mullwright.check.Finding;
 import mullwright.check.WallFacts;
+import mullwright.layout.PieceRef;
 import mullwright.layout.PlacedAnchor;
+import mullwright.layout.SpliceJoint;
 
 /** Compares two states of a wall. */
 public final class WallReviewer {
@@ -54,6 +56,7 @@ public final class WallReviewer {
         Optional.of(now.layout()),
         List.of(),
         List.of(),
+        List.of(),
         goods(Map.of(), Goods.of(now.layout())),
         List.of(),
         findings.stream().map(finding -> new FindingChange(finding, List.of())).toList(),
@@ -68,6 +71,7 @@ public final class WallReviewer {
         old.wall().name(),
         Optional.of(old.layout()),
         Optional.empty(),
+        List.of(),
         List.of(),
         List.of(),
         goods(Goods.of(old.layout()), Map.of()),
@@ -87,6 +91,7 @@ public final class WallReviewer {
         Optional.of(sides.now().layout()),
         changes,
         pieces(),
+        fixings(),
         goods(Goods.of(sides.old().layout()), Goods.of(sides.now().layout())),
         reactions(),
         findings.tripped().stream().map(one -> explained(one, one.piece())).toList(),
@@ -128,6 +133,42 @@ public final class WallReviewer {
       PieceKey key, Optional<PieceState> before, Optional<PieceState> after) {
     PieceChange bare = new PieceChange(key, before, after, List.of());
     return new PieceChange(key, before, after, causes.of(bare));
+  }
+
+  private List<FixingChange> fixings() {
+    Map<Subject, PieceRef> old = fixings(sides.old(), sides.oldNames());
+    Map<Subject, PieceRef> now = fixings(sides.now(), sides.nowNames());
+    List<FixingChange> found = new ArrayList<>();
+    Set<Subject> all = new TreeSet<>(old.keySet());
+    all.addAll(now.keySet());
+    for (Subject subject : all) {
+      boolean both = old.containsKey(subject) && now.containsKey(subject);
+      if (!both || !sides.before().of(subject).equals(sides.after().of(subject))) {
+        found.add(
+            new FixingChange(
+                Optional.ofNullable(old.get(subject)), Optional.ofNullable(now.get(subject))));
+      }
+    }
+    return found;
+  }
+
+  private static Map<Subject, PieceRef> fixings(WallFacts facts, WallNames names) {
+    Map<Subject, PieceRef> found = new TreeMap<>();
+    for (PlacedAnchor anchor : facts.layout().anchors()) {
+      Name line = Name.line(names.lines().get(anchor.use().line()));
+      Name place = MemberFacts.placeOf(anchor.use(), names);
+      found.putIfAbsent(
+          Subject.of(Topic.ANCHOR, line, place),
+          new PieceRef(PieceRef.Kind.ANCHOR, anchor.index()));
+    }
+    for (SpliceJoint joint : facts.layout().splices()) {
+      Name line = Name.line(names.lines().get(joint.line()));
+      Name place = names.base(joint.splice().at()).orElse(Name.other("datum"));
+      found.putIfAbsent(
+          Subject.of(Topic.SPLICE, line, place),
+          new PieceRef(PieceRef.Kind.SPLICE, joint.index()));
+    }
+    return found;
   }
 
   private static List<GoodsChange> goods(
