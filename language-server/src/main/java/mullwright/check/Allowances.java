@@ -23,9 +23,12 @@ import mullwright.syntax.Segment;
  * reason. What allows nothing is a finding itself.
  */
 public final class Allowances {
-  private static final Pattern ALLOW =
-      Pattern.compile(
-          "//\\s*allow\\s+([A-Za-z0-9-]+(?:\\s*,\\s*[A-Za-z0-9-]+)*)\\s*(?::\\s*(.*))?");
+  /** Made when a comment first speaks of allowing. */
+  private static final class Form {
+    static final Pattern ALLOW =
+        Pattern.compile(
+            "//\\s*allow\\s+([A-Za-z0-9-]+(?:\\s*,\\s*[A-Za-z0-9-]+)*)\\s*(?::\\s*(.*))?");
+  }
 
   private Allowances() {}
 
@@ -75,7 +78,8 @@ public final class Allowances {
   private static void in(String path, int index, Segment segment, List<Allow> found) {
     LineTable lines = null;
     for (Comment comment : segment.comments()) {
-      Matcher allow = comment.documents() ? null : ALLOW.matcher(comment.text().strip());
+      boolean speaks = !comment.documents() && comment.text().contains("allow");
+      Matcher allow = speaks ? Form.ALLOW.matcher(comment.text().strip()) : null;
       // "allow tolerance" is a remark of a drafter, and about no rule
       if (allow != null
           && allow.matches()

@@ -64,7 +64,8 @@ final class DiffCommand implements Callable<Integer> {
   @Option(
       names = "--output",
       paramLabel = "FORM",
-      description = "text, markdown (for a review comment), json (by diff.schema.json), html (one page with"
+      description =
+          "text, markdown (for a review comment), json (by diff.schema.json), html (one page with"
               + " both elevations).")
   private Output output = Output.TEXT;
 

@@ -11,7 +11,6 @@ import java.util.concurrent.Callable;
 import mullwright.check.Severity;
 import mullwright.model.Remarked;
 import mullwright.report.CheckReport;
-import mullwright.report.ReleaseRecord;
 import mullwright.syntax.Remark;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -83,8 +82,7 @@ final class ReleaseCommand implements Callable<Integer> {
               .disk()
               .relative(named)
               .filter(any -> Files.isRegularFile(named))
-              .orElseThrow(
-                  () -> new CannotException("“" + one + "” is no file below the root."));
+              .orElseThrow(() -> new CannotException("“" + one + "” is no file below the root."));
       given.add(below);
     }
     Path to =

@@ -50,7 +50,9 @@ final class VerifyCommand implements Callable<Integer> {
               .orElseThrow(
                   () ->
                       new CannotException(
-                          "“" + record + "” is no release record, or was changed after it was made."));
+                          "“"
+                              + record
+                              + "” is no release record, or was changed after it was made."));
     } catch (IOException failed) {
       throw new CannotException("“" + record + "” cannot be read: " + failed.getMessage() + ".");
     }

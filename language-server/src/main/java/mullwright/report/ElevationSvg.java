@@ -162,8 +162,7 @@ record ElevationSvg(String id, WallLayout layout, Map<PieceRef, PieceChange.What
       String fill,
       String name,
       StringBuilder out) {
-    shape(
-        new double[] {left, bottom, right, bottom, right, top, left, top}, fill, name, out);
+    shape(new double[] {left, bottom, right, bottom, right, top, left, top}, fill, name, out);
   }
 
   private static void shape(double[] points, String fill, String name, StringBuilder out) {

@@ -94,7 +94,8 @@ public record ReleaseRecord(
     try {
       JsonObject all = JsonParser.parseString(text).getAsJsonObject();
       for (String needed :
-          List.of("format", "version", "wall", "as", "program", "texts", "results", "files", "sum")) {
+          List.of(
+              "format", "version", "wall", "as", "program", "texts", "results", "files", "sum")) {
         if (!all.has(needed)) {
           return Optional.empty();
         }

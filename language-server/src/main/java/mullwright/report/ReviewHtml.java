@@ -64,8 +64,7 @@ public final class ReviewHtml {
       section
           .warnings()
           .forEach(
-              words ->
-                  out.append("<p class=\"warning\">").append(escaped(words)).append("</p>\n"));
+              words -> out.append("<p class=\"warning\">").append(escaped(words)).append("</p>\n"));
       WallReview wall = walls.get(section.file() + "\n" + section.wall());
       if (wall != null) {
         elevations(input, wall, "w" + number, out);
@@ -74,14 +73,11 @@ public final class ReviewHtml {
       out.append("</section>\n");
     }
     out.append("<footer>\n");
-    document
-        .closing()
-        .forEach(words -> out.append("<p>").append(escaped(words)).append("</p>\n"));
+    document.closing().forEach(words -> out.append("<p>").append(escaped(words)).append("</p>\n"));
     return out.append("</footer>\n</body>\n</html>\n").toString();
   }
 
-  private static void elevations(
-      ReviewInput input, WallReview wall, String id, StringBuilder out) {
+  private static void elevations(ReviewInput input, WallReview wall, String id, StringBuilder out) {
     Map<PieceRef, PieceChange.What> old = new HashMap<>();
     Map<PieceRef, PieceChange.What> now = new HashMap<>();
     for (PieceChange piece : wall.pieces()) {
@@ -150,7 +146,8 @@ public final class ReviewHtml {
       for (int at = 0; at < columns.size(); at++) {
         Column column = columns.get(at);
         String cell = Printed.cell(row.get(folded.kept().get(at)), column);
-        String kind = column.right() ? " class=\"right\"" : cell.length() <= SHORT ? SHORT_CELL : "";
+        String kind =
+            column.right() ? " class=\"right\"" : cell.length() <= SHORT ? SHORT_CELL : "";
         out.append("<td").append(kind).append('>').append(escaped(cell)).append("</td>");
       }
       out.append("</tr>\n");

@@ -165,8 +165,7 @@ public final class WallReviewer {
       Name line = Name.line(names.lines().get(joint.line()));
       Name place = names.base(joint.splice().at()).orElse(Name.other("datum"));
       found.putIfAbsent(
-          Subject.of(Topic.SPLICE, line, place),
-          new PieceRef(PieceRef.Kind.SPLICE, joint.index()));
+          Subject.of(Topic.SPLICE, line, place), new PieceRef(PieceRef.Kind.SPLICE, joint.index()));
     }
     return found;
   }

@@ -93,13 +93,13 @@ public final class Reading {
     Map<WallAnalysis, Checker.Checked> known =
         last == null ? new IdentityHashMap<>() : last.knownFindings(frame);
     List<WallFacts> before = last == null ? List.of() : last.known();
-    Files.Read settings = snapshot.look(Severities.FILE);
+    Files.Read settings = snapshot.settled(Severities.FILE);
     return new Reading(path, asked, model, damage, memory, frame, known, settings, before);
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
   boolean holdsIn(Snapshot snapshot) {
-    if (!snapshot.look(Severities.FILE).equals(settings)) {
+    if (!snapshot.settled(Severities.FILE).equals(settings)) {
       return false;
     }
     for (Map.Entry<String, Optional<ParsedFile>> source : sources.entrySet()) {

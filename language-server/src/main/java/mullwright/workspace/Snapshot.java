@@ -66,6 +66,11 @@ public final class Snapshot {
     return buffer != null ? new Files.Read.Text(buffer.text(), false) : files.read(path);
   }
 
+  /** What a path on disk held when first looked at; kept from edit to edit. */
+  Files.Read settled(String path) {
+    return disk.get(path).read();
+  }
+
   /** What came of reading a file that is not open. */
   Optional<Files.Read> read(String path) {
     return buffers.containsKey(path) ? Optional.empty() : Optional.of(disk.get(path).read());

@@ -124,7 +124,9 @@ class DiffFormsTest {
         Fixtures.read(folder.resolve("old/east.wall"))
             .replace("wall East", "wall West")
             .replaceAll("spaced 6 @ 5'-0\"", "spaced 6 @ 4'-0\"")
-            .replaceAll("(?m)^    row .*\n", "    row sill at 2\" above L1\n    row head at 4\" above Roof\n")
+            .replaceAll(
+                "(?m)^    row .*\n",
+                "    row sill at 2\" above L1\n    row head at 4\" above Roof\n")
             .replaceFirst("    row sill at 2\" above L1\n    row head at 4\" above Roof\n", "")
             .replaceAll("(?s)  lites \\{.*?\\}\n", ""));
     assertThat(diff().out()).contains("west.wall, wall West, added");
@@ -139,7 +141,9 @@ class DiffFormsTest {
         .startsWith("wall East\n")
         .contains("  splice B L2 at: 2'-0\" above L2\n", "  line D at: 15'-0\"\n");
     Fixtures.write(
-        folder, "old/again.wall", Fixtures.read(folder.resolve("old/east.wall")).replace("  ", " "));
+        folder,
+        "old/again.wall",
+        Fixtures.read(folder.resolve("old/east.wall")).replace("  ", " "));
     assertThat(Ran.in(folder, "facts", "old/again.wall").out()).isEqualTo(ran.out());
   }
 }
