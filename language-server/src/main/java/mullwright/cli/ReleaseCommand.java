@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import mullwright.check.Severity;
 import mullwright.model.Remarked;
@@ -26,6 +27,9 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 final class ReleaseCommand implements Callable<Integer> {
+  /** What the name of a ledger of marks ends with: {@code east.marks} beside {@code east.wall}. */
+  private static final String LEDGER = ".marks";
+
   private final Shell shell;
 
   @Parameters(paramLabel = "WALL", description = "The wall file.")
@@ -41,7 +45,8 @@ final class ReleaseCommand implements Callable<Integer> {
   @Option(
       names = "--with",
       paramLabel = "FILE",
-      description = "A file handed out with it or kept beside it, as a ledger; several times.")
+      description =
+          "A file handed out with it; several times. The ledger of marks beside the wall is always in.")
   private List<String> with = new ArrayList<>();
 
   @Option(
@@ -75,6 +80,7 @@ final class ReleaseCommand implements Callable<Integer> {
       return Exit.FINDINGS;
     }
     List<String> given = new ArrayList<>();
+    ledger(file).flatMap(opened.disk()::relative).ifPresent(given::add);
     for (String one : with) {
       Path named = WallFinder.path(shell.directory(), one);
       String below =
@@ -96,6 +102,13 @@ final class ReleaseCommand implements Callable<Integer> {
     }
     shell.out().println(Shown.path(shell.directory(), to) + ": " + wall + " released as " + as);
     return Exit.CLEAN;
+  }
+
+  /** The ledger of marks beside the wall, if it has one. */
+  private static Optional<Path> ledger(Path wall) {
+    String name = wall.getFileName().toString();
+    Path beside = wall.resolveSibling(name.replaceFirst("\\.wall$", "") + LEDGER);
+    return Optional.of(beside).filter(Files::isRegularFile);
   }
 
   /** Why it may not be released; empty if it may. */

@@ -77,6 +77,16 @@ class ReleaseTest {
   }
 
   @Test
+  void theLedgerBesideTheWallBelongsToIt() {
+    Fixtures.write(folder, "ferry/east.marks", "V1 …\n");
+    release();
+    assertThat(Ran.in(folder, "verify", RECORD).code()).isEqualTo(Exit.CLEAN);
+    Fixtures.write(folder, "ferry/east.marks", "V2 …\n");
+    assertThat(Ran.in(folder, "verify", RECORD).out())
+        .contains("The file “ferry/east.marks” is not the one that was released");
+  }
+
+  @Test
   void aCommentAloneChangesTheTextAndNoResult() {
     release();
     replace("ferry/east.wall", "/// Waiting hall", "/// The waiting hall");

@@ -34,7 +34,8 @@ class SameEverywhereTest {
     for (List<String> command :
         List.of(
             List.of("check", "--width=80", "broken.wall"),
-            List.of("lengths", "--output=csv", "--root=..", "../lengths/east.wall"))) {
+            List.of("lengths", "--output=csv", "--root=..", "../lengths/east.wall"),
+            List.of("diff", "--output=html", "broken.wall", "../lengths/east.wall"))) {
       List<String> answers = new ArrayList<>();
       for (List<String> machine : MACHINES) {
         answers.add(run(machine, command));
