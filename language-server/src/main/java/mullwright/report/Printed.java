@@ -51,7 +51,9 @@ final class Printed {
   }
 
   static String amount(Entry.Amount amount, Unit unit) {
-    return amount.quantity().in(unit).toDecimal(DECIMALS, RoundingMode.HALF_UP).toPlainString();
+    // a hundredth of an inch is too coarse for a deflection
+    int decimals = unit == Unit.INCH ? DECIMALS + 1 : DECIMALS;
+    return amount.quantity().in(unit).toDecimal(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static String length(Length length, Column column) {

@@ -58,7 +58,7 @@ class HostileFilesTest {
   @Test
   void aFileAboveTheLimitIsNamed() throws IOException {
     Files.write(folder.resolve("a.wall"), new byte[(8 << 20) + 1]);
-    for (String command : new String[] {"check", "format", "lengths", "explain"}) {
+    for (String command : new String[] {"check", "format", "lengths", "calculations", "explain"}) {
       Ran ran = Ran.in(folder, command, "a.wall");
       assertThat(ran.code()).as(command).isEqualTo(Exit.COULD_NOT);
       assertThat(ran.err()).as(command).contains("8388608");

@@ -60,7 +60,8 @@ class ArrowsTest {
           "syntax", List.of("org.antlr.v4.runtime.."),
           "check", List.of("com.google.auto.service.."),
           "workspace", List.of("org.eclipse.jgit.."),
-          "report", List.of("com.google.auto.service..", "com.google.gson.."),
+          "report",
+              List.of("com.google.auto.service..", "com.google.gson..", "org.apache.pdfbox.."),
           "server",
               List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
           "cli", List.of("com.google.auto.service..", "picocli.."));
