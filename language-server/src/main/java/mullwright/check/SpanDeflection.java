@@ -43,6 +43,9 @@ public final class SpanDeflection implements WallRule {
     Criteria criteria = facts.wall().criteria();
     Set<VerticalPiece> told = new HashSet<>();
     for (var span : facts.analysis().deflections(run)) {
+      if (SpanLimit.surelyWithin(span.deflection(), span.length(), criteria)) {
+        continue;
+      }
       SpanLimit limit = SpanLimit.of(span, criteria);
       if (limit.passedBy(span.deflection()) && !span.shortEnd()) {
         VerticalPiece piece = run.pieceAt(span.sag().at());
@@ -60,6 +63,9 @@ public final class SpanDeflection implements WallRule {
       }
     }
     for (EdgeDeflection edge : EdgeDeflection.along(facts.analysis(), run)) {
+      if (SpanLimit.surelyWithin(edge.sag().value(), edge.length(), criteria)) {
+        continue;
+      }
       SpanLimit limit = SpanLimit.of(SpanLimit.Of.EDGE, edge.length(), criteria);
       VerticalPiece piece = run.pieceAt(edge.sag().at());
       // where the span itself bends too far its edges need no finding of their own
@@ -82,6 +88,10 @@ public final class SpanDeflection implements WallRule {
     HorizontalPiece piece = span.piece();
     Criteria criteria = facts.wall().criteria();
     var sag = span.wind().get().sag(0, span.length());
+    boolean within = SpanLimit.surelyWithin(sag.value(), span.length(), criteria);
+    if (within && span.oneLiteASide()) {
+      return;
+    }
     SpanLimit limit = SpanLimit.of(SpanLimit.Of.SPAN, span.length(), criteria);
     if (limit.passedBy(sag.value())) {
       found

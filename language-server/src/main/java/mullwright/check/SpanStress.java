@@ -3,9 +3,11 @@ package mullwright.check;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import mullwright.analysis.wall.BendingCheck;
+import mullwright.analysis.wall.BendingTrace;
 import mullwright.analysis.wall.HorizontalBending;
 import mullwright.analysis.wall.HorizontalSpan;
 import mullwright.analysis.wall.VerticalBending;
+import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
 import mullwright.model.Origin;
 import mullwright.quantity.Kind;
@@ -27,42 +29,47 @@ public final class SpanStress implements WallRule {
   @Override
   public void check(WallFacts facts, Findings found) {
     for (VerticalPiece piece : facts.layout().verticals()) {
-      List<BendingCheck> checks = VerticalBending.of(facts.analysis(), piece);
-      worst(checks, piece.origin(), piece.name(), "at height ", facts, found);
+      BendingCheck worst = worst(VerticalBending.of(facts.analysis(), piece));
+      if (worst != null && worst.passed()) {
+        BendingTrace trace = VerticalBending.trace(facts.analysis().runOf(piece), worst);
+        tell(worst, piece.origin(), piece.name(), "at height ", trace, facts, found);
+      }
     }
     for (HorizontalSpan span : facts.analysis().spans()) {
-      List<BendingCheck> checks = HorizontalBending.of(span);
-      worst(
-          checks,
-          span.piece().origin(),
-          span.piece().name(),
-          "from its left vertical by ",
-          facts,
-          found);
+      BendingCheck worst = worst(HorizontalBending.of(span));
+      if (worst != null && worst.passed()) {
+        BendingTrace trace = HorizontalBending.trace(span, worst);
+        HorizontalPiece piece = span.piece();
+        String place = "from its left vertical by ";
+        tell(worst, piece.origin(), piece.name(), place, trace, facts, found);
+      }
     }
   }
 
-  private static void worst(
-      List<BendingCheck> checks,
-      Origin origin,
-      String name,
-      String place,
-      WallFacts facts,
-      Findings found) {
+  private static BendingCheck worst(List<BendingCheck> checks) {
     BendingCheck worst = null;
     for (BendingCheck check : checks) {
       worst = worst == null || check.utilisation() > worst.utilisation() ? check : worst;
     }
-    if (worst != null && worst.passed()) {
-      Measures say = Measures.of(facts);
-      found
-          .at(origin)
-          .piece(name)
-          .what(sentence(worst, place + say.length(worst.peak().at()), say))
-          .mend(mend(worst.limit()))
-          .measured(worst.measured().get())
-          .limit(worst.allowed().get());
-    }
+    return worst;
+  }
+
+  private static void tell(
+      BendingCheck worst,
+      Origin origin,
+      String name,
+      String place,
+      BendingTrace trace,
+      WallFacts facts,
+      Findings found) {
+    Measures say = Measures.of(facts);
+    found
+        .at(origin)
+        .piece(name)
+        .what(sentence(worst, place + say.length(worst.peak().at()), say))
+        .mend(mend(worst.limit()))
+        .measured(worst.measured().apply(trace))
+        .limit(worst.allowed().get());
   }
 
   private static String sentence(BendingCheck worst, String place, Measures say) {

@@ -3,6 +3,7 @@ package mullwright.analysis.wall;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import mullwright.analysis.beam.BeamProblem;
 import mullwright.analysis.beam.HingedBeam;
 
@@ -18,7 +19,7 @@ public final class BeamMemory {
   public static final int KEPT = 4096;
 
   private final Map<BeamKey, SolvedBeam> beams = new Last<>();
-  private final Map<HorizontalLoads, HorizontalBeams> horizontals = new Last<>();
+  private final Map<HorizontalLoads.Key, HorizontalBeams> horizontals = new Last<>();
 
   private static final class Last<K, V> extends LinkedHashMap<K, V> {
     private static final long serialVersionUID = 1L;
@@ -37,8 +38,8 @@ public final class BeamMemory {
     return known(beams, BeamKey.of(problem), key -> new SolvedBeam(HingedBeam.solve(problem)));
   }
 
-  HorizontalBeams solve(HorizontalLoads loads) {
-    return known(horizontals, loads, HorizontalBeams::of);
+  HorizontalBeams solve(HorizontalLoads.Key key, Supplier<HorizontalLoads> loads) {
+    return known(horizontals, key, any -> HorizontalBeams.of(loads.get()));
   }
 
   private static <K, V> V known(Map<K, V> memory, K key, Function<K, V> method) {

@@ -24,7 +24,6 @@ import mullwright.quantity.Quantity;
  * @param weak moment about the weak axis [N·m], 0 or more
  * @param unbraced unbraced length of the compressed flange [m]
  * @param braces between what it is taken
- * @param moment the moment with how it came about
  */
 record Bending(
     Part.Profile profile,
@@ -32,8 +31,7 @@ record Bending(
     List<RunBar> bars,
     double weak,
     double unbraced,
-    String braces,
-    BendingTrace moment) {
+    String braces) {
   private static final double SAFE_SHAPE = 1;
 
   /** Everything it can be held against; what the catalog does not state is left out. */
@@ -95,15 +93,15 @@ record Bending(
         0,
         peak.value() > 0,
         profile.name(),
-        () -> fibreStress(s, stress),
+        moment -> fibreStress(s, stress, moment),
         () -> ProfileMetal.explain(profile, limit));
   }
 
-  private Derivation fibreStress(Given<Quantity> s, double stress) {
+  private Derivation fibreStress(Given<Quantity> s, double stress, BendingTrace moment) {
     Derivation modulus = Inputs.quantity("section modulus", s, Kind.SECTION_MODULUS);
     if (weakStress() == 0) {
       return BendingStress.STRESS.explain(
-          "bending stress", stress, Kind.STRESS, memberMoment("moment"), modulus);
+          "bending stress", stress, Kind.STRESS, memberMoment("moment", moment), modulus);
     }
     return Derivation.computed(
         "bending stress",
@@ -111,13 +109,13 @@ record Bending(
         Kind.STRESS,
         "moment by wind ÷ section modulus + moment by weight ÷ weak section modulus",
         BendingStress.STRESS.source(),
-        memberMoment("moment by wind"),
+        memberMoment("moment by wind", moment),
         modulus,
         moment.weak("moment by weight", weak),
         Inputs.quantity("weak section modulus", profile.sy().orElseThrow(), Kind.SECTION_MODULUS));
   }
 
-  private Derivation memberMoment(String name) {
+  private Derivation memberMoment(String name, BendingTrace moment) {
     if (bars.isEmpty()) {
       return moment.strong(name, Math.abs(peak.value()));
     }
@@ -185,7 +183,10 @@ record Bending(
         unbraced,
         peak.value() > 0,
         profile.name(),
-        () -> both ? together(buckling, allowable.orElseThrow(), demand) : memberMoment("moment"),
+        moment ->
+            both
+                ? together(buckling, allowable.orElseThrow(), demand, moment)
+                : memberMoment("moment", moment),
         () ->
             both
                 ? Derivation.computed(
@@ -194,14 +195,17 @@ record Bending(
   }
 
   private Derivation together(
-      LateralTorsionalBuckling.Result buckling, AluminumAllowable.Result limit, double sum) {
+      LateralTorsionalBuckling.Result buckling,
+      AluminumAllowable.Result limit,
+      double sum,
+      BendingTrace moment) {
     return Derivation.computed(
         "sum of both shares",
         sum,
         Kind.RATIO,
         "moment by wind ÷ allowable moment + stress by weight ÷ allowable stress",
         ProfileMetal.INTERACTION,
-        memberMoment("moment by wind"),
+        memberMoment("moment by wind", moment),
         allowedMoment(buckling),
         Derivation.computed(
             "stress by weight",
@@ -241,7 +245,7 @@ record Bending(
         0,
         peak.value() > 0,
         bar.part().name(),
-        () ->
+        moment ->
             Derivation.computed(
                 "bending stress of the reinforcement",
                 stress,

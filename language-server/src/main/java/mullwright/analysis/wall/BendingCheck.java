@@ -1,5 +1,6 @@
 package mullwright.analysis.wall;
 
+import java.util.function.Function;
 import java.util.function.Supplier;
 import mullwright.derivation.Derivation;
 import mullwright.quantity.Kind;
@@ -14,7 +15,8 @@ import mullwright.quantity.Kind;
  * @param unbraced unbraced length of the compressed flange [m]; 0 where it does not matter
  * @param outside true if the outer flange is the compressed one
  * @param of what bends: the profile's name, or that of the reinforcement
- * @param measured the demand with how it came about, written when asked for
+ * @param measured the demand with how it came about, written when asked for, the moments told by
+ *     the member's own trace
  * @param allowed the capacity with how it came about, written when asked for
  */
 public record BendingCheck(
@@ -26,7 +28,7 @@ public record BendingCheck(
     double unbraced,
     boolean outside,
     String of,
-    Supplier<Derivation> measured,
+    Function<BendingTrace, Derivation> measured,
     Supplier<Derivation> allowed) {
 
   /** What bending is held against. */

@@ -3,7 +3,7 @@ package mullwright.analysis.wall;
 import mullwright.derivation.Derivation;
 
 /** Tells how the moments of a member came about, when somebody asks. */
-interface BendingTrace {
+public interface BendingTrace {
   /** The moment about the strong axis [N·m] under a name. */
   Derivation strong(String name, double moment);
 

@@ -49,7 +49,9 @@ final class DeadWeight {
     for (HorizontalSpan span : spans) {
       if (span.rests().size() > 2 && span.weight().isPresent()) {
         rest(span);
-        resting.addAll(span.above());
+        for (int cell : span.above()) {
+          resting.add(cell);
+        }
         continue;
       }
       HorizontalPiece horizontal = span.piece();

@@ -1,6 +1,7 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import mullwright.layout.Cell;
@@ -48,11 +49,11 @@ public record EdgeDeflection(int cell, double from, double to, SolvedBeam.Peak s
   /** The edges of the lites over and under a horizontal that do not run along all of it. */
   public static List<EdgeDeflection> along(WallAnalysis analysis, HorizontalSpan span) {
     List<EdgeDeflection> found = new ArrayList<>();
-    if (span.wind().isEmpty() || span.loads().edges().size() <= 2) {
+    if (span.wind().isEmpty() || span.oneLiteASide()) {
       return found;
     }
-    List<Integer> cells = new ArrayList<>(span.below());
-    cells.addAll(span.above());
+    int[] cells = Arrays.copyOf(span.below(), span.below().length + span.above().length);
+    System.arraycopy(span.above(), 0, cells, span.below().length, span.above().length);
     double left = span.piece().left().toMetres();
     for (int index : cells) {
       Cell cell = analysis.layout().cells().get(index);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PieceRef;
 import mullwright.layout.PlacedAnchor;
@@ -68,7 +69,11 @@ public final class FrameNumbers {
                       Kind.MOMENT,
                       moment.response().name(),
                       () -> RunTrace.moment(run, moment, "greatest moment", moment.size())));
-              bending(VerticalBending.of(analysis, piece), piece.name(), numbers);
+              bending(
+                  VerticalBending.of(analysis, piece),
+                  check -> VerticalBending.trace(run, check),
+                  piece.name(),
+                  numbers);
               deflection(run, piece, numbers);
             });
     numbers.add(
@@ -82,7 +87,11 @@ public final class FrameNumbers {
     return numbers;
   }
 
-  private static void bending(List<BendingCheck> checks, String piece, List<FrameNumber> numbers) {
+  private static void bending(
+      List<BendingCheck> checks,
+      Function<BendingCheck, BendingTrace> trace,
+      String piece,
+      List<FrameNumber> numbers) {
     for (BendingCheck.Limit limit : BendingCheck.Limit.values()) {
       checks.stream()
           .filter(check -> check.limit() == limit)
@@ -97,7 +106,7 @@ public final class FrameNumbers {
                           check.capacity(),
                           check.kind(),
                           check.peak().response().name(),
-                          check.measured(),
+                          () -> check.measured().apply(trace.apply(check)),
                           check.allowed())));
     }
   }
@@ -171,7 +180,11 @@ public final class FrameNumbers {
                       () ->
                           HorizontalTrace.moment(span, moment, "greatest moment", moment.size())));
             });
-    bending(HorizontalBending.of(span), piece.name(), numbers);
+    bending(
+        HorizontalBending.of(span),
+        check -> HorizontalBending.trace(span, check),
+        piece.name(),
+        numbers);
     span.wind()
         .ifPresent(
             beam -> {

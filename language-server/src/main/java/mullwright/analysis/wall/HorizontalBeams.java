@@ -3,23 +3,53 @@ package mullwright.analysis.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import mullwright.analysis.beam.Beam;
 import mullwright.analysis.beam.BeamLoad;
 import mullwright.analysis.beam.BeamProblem;
 import mullwright.analysis.beam.HingedBeam;
 import mullwright.analysis.beam.LoadCase;
 import mullwright.analysis.beam.TributaryLoad;
+import mullwright.model.Part;
 
 /**
  * What a horizontal answers: about its strong axis to wind on the lites beside it, parted at 45°;
  * about its weak axis to the weight of what stands on it, at the setting blocks, and its own.
  *
- * @param wind the cases {@code wind in} and {@code wind out}; empty if no wind is given, nothing
- *     loads it or its profile states no second moment
- * @param weight the case {@code weight}, positive down; empty without a second moment in the plane
- *     of the wall
+ * <p>Wind: the cases {@code wind in} and {@code wind out}; empty if no wind is given, nothing loads
+ * it or its profile states no second moment. Weight: the case {@code weight}, positive down; empty
+ * without a second moment in the plane of the wall.
  */
-record HorizontalBeams(Optional<SolvedBeam> wind, Optional<SolvedBeam> weight) {
+final class HorizontalBeams {
+  private final Optional<SolvedBeam> wind;
+  private final Optional<SolvedBeam> weight;
+  private volatile Bent bent;
+
+  /** The checks of bending asked for last; profiles are the same objects until they are edited. */
+  private record Bent(Part.Profile profile, List<BendingCheck> checks) {}
+
+  HorizontalBeams(Optional<SolvedBeam> wind, Optional<SolvedBeam> weight) {
+    this.wind = wind;
+    this.weight = weight;
+  }
+
+  Optional<SolvedBeam> wind() {
+    return wind;
+  }
+
+  Optional<SolvedBeam> weight() {
+    return weight;
+  }
+
+  /** Checks of bending, gone through anew only for another profile. */
+  List<BendingCheck> bending(Part.Profile profile, Supplier<List<BendingCheck>> checks) {
+    Bent known = bent;
+    if (known == null || known.profile != profile) {
+      known = new Bent(profile, List.copyOf(checks.get()));
+      bent = known;
+    }
+    return known.checks;
+  }
 
   static HorizontalBeams of(HorizontalLoads loads) {
     return new HorizontalBeams(wind(loads), weight(loads));

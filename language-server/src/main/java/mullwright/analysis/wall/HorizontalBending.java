@@ -15,6 +15,10 @@ public final class HorizontalBending {
 
   /** All checks of a horizontal; none if it was not solved or its catalog states too little. */
   public static List<BendingCheck> of(HorizontalSpan span) {
+    return span.beams().bending(span.piece().profile(), () -> checks(span));
+  }
+
+  private static List<BendingCheck> checks(HorizontalSpan span) {
     double weak =
         span.weight().map(beam -> beam.moments(0, span.length()).largest().size()).orElse(0.0);
     List<SolvedBeam.Peak> peaks = new ArrayList<>();
@@ -38,8 +42,7 @@ public final class HorizontalBending {
                   List.of(),
                   weak,
                   span.length(),
-                  "from vertical to vertical",
-                  trace(span, peak))
+                  "from vertical to vertical")
               .checks());
     }
     return checks;
@@ -51,11 +54,12 @@ public final class HorizontalBending {
     }
   }
 
-  private static BendingTrace trace(HorizontalSpan span, SolvedBeam.Peak peak) {
+  /** How the moments of a horizontal's checks came about. */
+  public static BendingTrace trace(HorizontalSpan span, BendingCheck check) {
     return new BendingTrace() {
       @Override
       public Derivation strong(String name, double moment) {
-        return HorizontalTrace.moment(span, peak, name, moment);
+        return HorizontalTrace.moment(span, check.peak(), name, moment);
       }
 
       @Override

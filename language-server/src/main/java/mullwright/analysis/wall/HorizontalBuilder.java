@@ -1,8 +1,10 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.WallLayout;
@@ -27,6 +29,12 @@ final class HorizontalBuilder {
 
   private final int[][] under;
 
+  /** By cell: what it is to a horizontal, in a row; see {@link #CELL}. */
+  private final double[][] cells;
+
+  /** Left, right, height, quarter of the glass, pressure in, out, weight; null for a void. */
+  private static final int CELL = 7;
+
   HorizontalBuilder(
       WallLayout layout,
       CellWind wind,
@@ -40,7 +48,9 @@ final class HorizontalBuilder {
     this.memory = memory;
     this.over = none();
     this.under = none();
+    this.cells = new double[layout.cells().size()][];
     for (Cell cell : layout.cells()) {
+      cells[cell.index()] = numbers(cell);
       fill(over, cell.below(), cell);
       fill(under, cell.above(), cell);
     }
@@ -50,7 +60,7 @@ final class HorizontalBuilder {
     Grid grid = layout.wall().grid();
     int[][] cells = new int[grid.rows().size()][grid.bays().size()];
     for (int[] row : cells) {
-      java.util.Arrays.fill(row, -1);
+      Arrays.fill(row, -1);
     }
     return cells;
   }
@@ -63,35 +73,111 @@ final class HorizontalBuilder {
     }
   }
 
+  private double[] numbers(Cell cell) {
+    double height = height(cell);
+    if (cell.opening().filter(o -> o.kind() == Grid.OpeningKind.VOID).isPresent() || height <= 0) {
+      return null;
+    }
+    WindOnWall.Pressure pressure = wind.on(cell.index());
+    return new double[] {
+      centres.left(cell),
+      centres.right(cell),
+      height,
+      cell.glassWidth().toMetres() / 4,
+      pressure.in(),
+      pressure.out(),
+      weights.of(cell.index())
+    };
+  }
+
   /** A horizontal with the verticals that lean on it, and those that hold it. */
   HorizontalSpan span(
       HorizontalPiece piece,
       List<HorizontalLoads.Point> points,
       List<Double> held,
       List<Double> propped) {
-    List<Integer> above = beside(over, piece);
-    List<Integer> below = beside(under, piece);
     double left = centres.of(piece.leftLine());
     double span = centres.of(piece.rightLine()) - left;
-    List<HorizontalLoads.Edge> edges = new ArrayList<>(2);
-    below.forEach(cell -> edge(cell, false, left, span, edges));
-    above.forEach(cell -> edge(cell, true, left, span, edges));
+    Supplier<HorizontalLoads> loads = () -> loads(piece, left, span, points, held, propped);
+    boolean level = piece.yLeft().equals(piece.yRight());
+    double[] row =
+        new double
+            [4
+                + 2 * (piece.lastBay() - piece.firstBay() + 1) * (CELL + 1)
+                + 3 * points.size()
+                + held.size()
+                + propped.size()
+                + 3];
     Part.Profile profile = piece.profile();
     double modulus = Stiffness.modulus(profile.metal().value());
-    HorizontalLoads loads =
-        new HorizontalLoads(
-            span,
-            si(profile.ix()) * modulus,
-            si(profile.iy()) * modulus,
-            DeadWeight.perLength(profile),
-            wind.given(),
-            edges,
-            points,
-            held,
-            propped);
-    boolean level = piece.yLeft().equals(piece.yRight());
-    return new HorizontalSpan(
-        piece, loads, above, below, level && span > 0 ? memory.solve(loads) : NOT_CHECKED);
+    row[0] = span;
+    row[1] = si(profile.ix()) * modulus;
+    row[2] = si(profile.iy()) * modulus;
+    row[3] = DeadWeight.perLength(profile);
+    int at = 4;
+    double weight = 0;
+    int[][] sides = new int[2][];
+    for (int side = 0; side < 2; side++) {
+      int last = -1;
+      int found = 0;
+      int[] there = new int[piece.lastBay() - piece.firstBay() + 1];
+      for (int bay = piece.firstBay(); bay <= piece.lastBay(); bay++) {
+        int cell = (side == 0 ? under : over)[piece.row()][bay];
+        if (cell >= 0 && cell != last && cells[cell] != null) {
+          double[] numbers = cells[cell];
+          row[at] = side + 1;
+          row[at + 1] = numbers[0] - left;
+          row[at + 2] = numbers[1] - left;
+          System.arraycopy(numbers, 2, row, at + 3, CELL - 2);
+          at += CELL + 1;
+          there[found++] = cell;
+          weight += side == 1 ? numbers[6] : 0;
+        }
+        last = cell;
+      }
+      sides[side] = found == there.length ? there : Arrays.copyOf(there, found);
+    }
+    for (HorizontalLoads.Point point : points) {
+      row[at++] = point.at();
+      row[at++] = point.in();
+      row[at++] = point.out();
+    }
+    row[at++] = held.size();
+    for (double place : held) {
+      row[at++] = place;
+    }
+    row[at++] = propped.size();
+    for (double place : propped) {
+      row[at++] = place;
+    }
+    row[at] = wind.given() ? 1 : 0;
+    HorizontalBeams beams =
+        level && span > 0 ? memory.solve(new HorizontalLoads.Key(row), loads) : NOT_CHECKED;
+    return new HorizontalSpan(piece, span, weight, sides[1], sides[0], held, propped, beams, loads);
+  }
+
+  private HorizontalLoads loads(
+      HorizontalPiece piece,
+      double left,
+      double span,
+      List<HorizontalLoads.Point> points,
+      List<Double> held,
+      List<Double> propped) {
+    List<HorizontalLoads.Edge> edges = new ArrayList<>(2);
+    beside(under, piece).forEach(cell -> edge(cell, false, left, span, edges));
+    beside(over, piece).forEach(cell -> edge(cell, true, left, span, edges));
+    Part.Profile profile = piece.profile();
+    double modulus = Stiffness.modulus(profile.metal().value());
+    return new HorizontalLoads(
+        span,
+        si(profile.ix()) * modulus,
+        si(profile.iy()) * modulus,
+        DeadWeight.perLength(profile),
+        wind.given(),
+        edges,
+        points,
+        held,
+        propped);
   }
 
   private static double si(Optional<Given<Quantity>> given) {
@@ -111,26 +197,25 @@ final class HorizontalBuilder {
 
   private void edge(
       int index, boolean above, double start, double span, List<HorizontalLoads.Edge> edges) {
-    Cell cell = layout.cells().get(index);
-    if (cell.opening().filter(o -> o.kind() == Grid.OpeningKind.VOID).isPresent()) {
+    double[] cell = cells[index];
+    if (cell == null) {
       return;
     }
-    double from = Math.max(0, centres.left(cell) - start);
-    double to = Math.min(span, centres.right(cell) - start);
-    double height = height(cell);
-    if (from < to && height > 0) {
-      double quarter = cell.glassWidth().toMetres() / 4;
+    double from = Math.max(0, cell[0] - start);
+    double to = Math.min(span, cell[1] - start);
+    if (from < to) {
       double middle = (from + to) / 2;
       edges.add(
           new HorizontalLoads.Edge(
+              index,
               above,
               from,
               to,
-              height,
+              cell[2],
               wind.on(index),
-              above ? weights.of(index) : 0,
-              Math.max(from, middle - quarter),
-              Math.min(to, middle + quarter)));
+              above ? cell[6] : 0,
+              Math.max(from, middle - cell[3]),
+              Math.min(to, middle + cell[3])));
     }
   }
 

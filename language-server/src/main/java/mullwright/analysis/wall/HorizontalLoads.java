@@ -1,5 +1,6 @@
 package mullwright.analysis.wall;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -33,9 +34,32 @@ record HorizontalLoads(
     propped = List.copyOf(propped);
   }
 
+  /** The numbers with their hash. */
+  static final class Key {
+    private final double[] numbers;
+    private final int hash;
+
+    /** Equal rows of numbers are equal keys. */
+    Key(double[] numbers) {
+      this.numbers = numbers;
+      this.hash = Arrays.hashCode(numbers);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key key && hash == key.hash && Arrays.equals(numbers, key.numbers);
+    }
+
+    @Override
+    public int hashCode() {
+      return hash;
+    }
+  }
+
   /**
    * A lite along the horizontal.
    *
+   * @param cell index of the lite in the layout
    * @param above true if it stands on the horizontal, false if it hangs under it
    * @param from left end of its bay [m]; {@code to} right end, centre to centre of verticals
    * @param other its height, centre to centre of rows [m]
@@ -45,6 +69,7 @@ record HorizontalLoads(
    *     of the other
    */
   record Edge(
+      int cell,
       boolean above,
       double from,
       double to,

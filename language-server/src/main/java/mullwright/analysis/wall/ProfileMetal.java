@@ -29,7 +29,7 @@ final class ProfileMetal {
     }
     return profile
         .alloy()
-        .flatMap(alloy -> AluminumAlloy.find(alloy.value().strip().replaceAll("\\s+", "-")));
+        .flatMap(alloy -> AluminumAlloy.find(alloy.value().strip().replace(' ', '-')));
   }
 
   static Optional<AluminumAllowable.Result> allowable(Part.Profile profile) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import mullwright.analysis.beam.BeamAnswer;
 import mullwright.analysis.beam.BeamResponse;
@@ -22,6 +23,11 @@ public final class SolvedBeam {
   private final Map<Reach, Peak> sags = new ConcurrentHashMap<>();
   private final Map<Reach, Peak> lines = new ConcurrentHashMap<>();
   private final Map<Reach, Peaks> moments = new ConcurrentHashMap<>();
+
+  private volatile Bent bent;
+
+  /** The checks of bending asked for last. */
+  private record Bent(VerticalBending.Key key, List<List<BendingCheck>> checks) {}
 
   private record Reach(double from, double to) {}
 
@@ -126,6 +132,17 @@ public final class SolvedBeam {
       least = higher(least, here, peak -> -peak.value());
     }
     return new Peaks(greatest, least);
+  }
+
+  /** Checks of bending, gone through anew only where what decides them has changed. */
+  List<List<BendingCheck>> bending(
+      VerticalBending.Key key, Supplier<List<List<BendingCheck>>> checks) {
+    Bent known = bent;
+    if (known == null || !known.key.same(key)) {
+      known = new Bent(key, checks.get());
+      bent = known;
+    }
+    return known.checks;
   }
 
   /** The largest shear [N] just after a place, of all cases. */

@@ -46,6 +46,15 @@ public record SpanLimit(DeflectionLimit limit, Optional<Given<Double>> ratio, Of
     }
   }
 
+  /** No default limit is stricter than this share of the length. */
+  private static final double STRICTEST = 240;
+
+  /** True if a deflection [m] is within any limit a length [m] may have: told without the limit. */
+  public static boolean surelyWithin(double deflection, double length, Criteria criteria) {
+    double ratio = criteria.deflectionLimit().map(Given::value).orElse(STRICTEST);
+    return Math.abs(deflection) * Math.max(STRICTEST, ratio) <= length;
+  }
+
   /** The limit for a span of a vertical. */
   public static SpanLimit of(SpanDeflection span, Criteria criteria) {
     return span.overhang()

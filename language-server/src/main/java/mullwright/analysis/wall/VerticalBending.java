@@ -1,11 +1,13 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import mullwright.derivation.Derivation;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
+import mullwright.model.Part;
 
 /**
  * Bending of a length of vertical, stretch by stretch between its supports, joints and the ends of
@@ -19,12 +21,62 @@ public final class VerticalBending {
 
   /** All checks of a length; none if its run was not solved or its catalog states too little. */
   public static List<BendingCheck> of(WallAnalysis analysis, VerticalPiece piece) {
-    VerticalRun run = analysis.runOf(piece);
-    List<BendingCheck> checks = new ArrayList<>();
+    return analysis.bendingOf(piece);
+  }
+
+  /** How the moments of a length's checks came about. */
+  public static BendingTrace trace(VerticalRun run, BendingCheck check) {
+    return new BendingTrace() {
+      @Override
+      public Derivation strong(String name, double moment) {
+        return RunTrace.moment(run, check.peak(), name, moment);
+      }
+
+      @Override
+      public Derivation weak(String name, double moment) {
+        throw new IllegalStateException("a vertical bears no weight across itself");
+      }
+    };
+  }
+
+  /** The checks of every length of a run, from below; equal runs are gone through once. */
+  static List<List<BendingCheck>> of(WallAnalysis analysis, VerticalRun run) {
     if (run.standing().isEmpty()) {
-      return checks;
+      return run.pieces().stream().map(piece -> List.<BendingCheck>of()).toList();
     }
-    SolvedBeam beam = run.standing().get();
+    double[] rows = rows(analysis, run);
+    return run.standing()
+        .get()
+        .bending(
+            new Key(run.pieces().stream().map(VerticalPiece::profile).toList(), run.bars(), rows),
+            () -> run.pieces().stream().map(piece -> checks(analysis, run, piece, rows)).toList());
+  }
+
+  /** What beside the beam itself decides the checks of a run. */
+  record Key(List<Part.Profile> profiles, List<RunBar> bars, double[] rows) {
+    /** Profiles and bars of one catalog are the same objects until it is edited. */
+    boolean same(Key other) {
+      boolean same =
+          profiles.size() == other.profiles.size()
+              && bars.size() == other.bars.size()
+              && Arrays.equals(rows, other.rows);
+      for (int i = 0; same && i < profiles.size(); i++) {
+        same = profiles.get(i) == other.profiles.get(i);
+      }
+      for (int i = 0; same && i < bars.size(); i++) {
+        same =
+            bars.get(i).part() == other.bars.get(i).part()
+                && bars.get(i).from() == other.bars.get(i).from()
+                && bars.get(i).to() == other.bars.get(i).to();
+      }
+      return same;
+    }
+  }
+
+  private static List<BendingCheck> checks(
+      WallAnalysis analysis, VerticalRun run, VerticalPiece piece, double[] rows) {
+    List<BendingCheck> checks = new ArrayList<>();
+    SolvedBeam beam = run.standing().orElseThrow();
     double from = RunBuilder.from(analysis.layout(), piece);
     double to = RunBuilder.to(analysis.layout(), piece);
     TreeSet<Double> breaks = new TreeSet<>(List.of(from, to));
@@ -33,7 +85,6 @@ public final class VerticalBending {
       inside(bar.from(), from, to, breaks);
       inside(bar.to(), from, to, breaks);
     }
-    List<Double> rows = rows(analysis, run);
     double low = from;
     for (double high : breaks.tailSet(from, false)) {
       SolvedBeam.Peaks peaks = beam.moments(low, high);
@@ -48,7 +99,7 @@ public final class VerticalBending {
       }
       low = high;
     }
-    return checks;
+    return List.copyOf(checks);
   }
 
   private static void inside(double y, double from, double to, TreeSet<Double> breaks) {
@@ -68,40 +119,31 @@ public final class VerticalBending {
     double middle = (low + high) / 2;
     List<RunBar> bars =
         run.bars().stream().filter(bar -> bar.from() < middle && middle < bar.to()).toList();
-    BendingTrace trace =
-        new BendingTrace() {
-          @Override
-          public Derivation strong(String name, double moment) {
-            return RunTrace.moment(run, peak, name, moment);
-          }
-
-          @Override
-          public Derivation weak(String name, double moment) {
-            throw new IllegalStateException("a vertical bears no weight across itself");
-          }
-        };
-    return new Bending(piece.profile(), peak, bars, 0, unbraced, braces, trace).checks();
+    return new Bending(piece.profile(), peak, bars, 0, unbraced, braces).checks();
   }
 
   /** Heights of the horizontals that end on a run, with its own ends [m], ascending. */
-  private static List<Double> rows(WallAnalysis analysis, VerticalRun run) {
-    TreeSet<Double> heights = new TreeSet<>();
+  private static double[] rows(WallAnalysis analysis, VerticalRun run) {
     int line = run.pieces().get(0).line();
-    for (HorizontalPiece horizontal : analysis.horizontalsOn(line)) {
-      boolean ends = horizontal.rightLine() == line;
-      heights.add((ends ? horizontal.yRight() : horizontal.yLeft()).toMetres());
+    List<HorizontalPiece> ending = analysis.horizontalsOn(line);
+    double[] heights = new double[ending.size() + 2];
+    for (int i = 0; i < ending.size(); i++) {
+      HorizontalPiece horizontal = ending.get(i);
+      heights[i] =
+          (horizontal.rightLine() == line ? horizontal.yRight() : horizontal.yLeft()).toMetres();
     }
-    heights.add(run.pieces().get(0).bottom().toMetres());
-    heights.add(run.pieces().get(run.pieces().size() - 1).top().toMetres());
-    return List.copyOf(heights);
+    heights[ending.size()] = run.pieces().get(0).bottom().toMetres();
+    heights[ending.size() + 1] = run.pieces().get(run.pieces().size() - 1).top().toMetres();
+    Arrays.sort(heights);
+    return heights;
   }
 
   /** The widest space between braces that reaches into a stretch. */
-  private static double widestGap(List<Double> places, double low, double high) {
+  private static double widestGap(double[] places, double low, double high) {
     double widest = 0;
-    for (int i = 1; i < places.size(); i++) {
-      if (places.get(i - 1) < high && places.get(i) > low) {
-        widest = Math.max(widest, places.get(i) - places.get(i - 1));
+    for (int i = 1; i < places.length; i++) {
+      if (places[i - 1] < high && places[i] > low) {
+        widest = Math.max(widest, places[i] - places[i - 1]);
       }
     }
     return widest;

@@ -25,6 +25,7 @@ public final class WallAnalysis {
   private final LineNeighbours neighbours;
   private final PartContacts contacts;
   private final Kept<LengthHold> holds;
+  private final Kept<List<List<BendingCheck>>> bending;
   private final Kept<List<JointObstacle>> obstacles;
   private final WindOnWall wind;
   private final GlassMemory glass;
@@ -50,6 +51,7 @@ public final class WallAnalysis {
     this.contacts = new PartContacts(layout);
     this.holds =
         new Kept<>(runOfPiece.length, piece -> LengthHold.of(this, layout.verticals().get(piece)));
+    this.bending = new Kept<>(runs.size(), run -> VerticalBending.of(this, runs.get(run)));
     this.obstacles =
         new Kept<>(layout.wall().grid().lines().size(), line -> JointObstacle.of(this, line));
   }
@@ -87,6 +89,12 @@ public final class WallAnalysis {
   /** The run a length belongs to. */
   public VerticalRun runOf(VerticalPiece piece) {
     return runs.get(runOfPiece[piece.index()]);
+  }
+
+  /** The checks of bending of a length. */
+  List<BendingCheck> bendingOf(VerticalPiece piece) {
+    VerticalRun run = runOf(piece);
+    return bending.get(runOfPiece[piece.index()]).get(run.pieces().indexOf(piece));
   }
 
   /** The anchors and clips of a line, from below. */

@@ -45,12 +45,16 @@ public record WeightSag(
     if (span.weight().isEmpty() || span.glassWeight() <= 0) {
       return Optional.empty();
     }
+    SolvedBeam.Peak sag = largest(span);
     DeflectionLimit limit = DeadLoadLimit.solve(span.length()).solved().orElseThrow();
     Optional<Given<Length>> by = Optional.empty();
     Given<Length> clearance = span.piece().profile().edgeClearance();
     double left = clearance.value().toMetres() - LEAST_CLEARANCE;
     List<Cell> cells = analysis.layout().cells();
-    boolean glassUnder = span.below().stream().anyMatch(cell -> glazed(cells.get(cell)));
+    boolean glassUnder = false;
+    for (int index : span.below()) {
+      glassUnder |= glazed(cells.get(index));
+    }
     if (glassUnder && left > 0 && left < limit.limit()) {
       limit = new DeflectionLimit(span.length(), left, CLEARANCE);
       by = Optional.of(clearance);
@@ -63,13 +67,17 @@ public record WeightSag(
         by = Optional.of(Given.stated(cell.biteTop(), span.piece().profile().origin()));
       }
     }
+    return Optional.of(new WeightSag(span, sag, limit, by));
+  }
+
+  private static SolvedBeam.Peak largest(HorizontalSpan span) {
     List<Double> rests = span.rests();
     SolvedBeam.Peak sag = span.weight().get().sag(rests.get(0), rests.get(1));
     for (int i = 2; i < rests.size(); i++) {
       SolvedBeam.Peak next = span.weight().get().sag(rests.get(i - 1), rests.get(i));
       sag = next.size() > sag.size() ? next : sag;
     }
-    return Optional.of(new WeightSag(span, sag, limit, by));
+    return sag;
   }
 
   private static boolean glazed(Cell cell) {
