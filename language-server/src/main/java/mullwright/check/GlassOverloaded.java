@@ -88,7 +88,7 @@ public final class GlassOverloaded implements LiteRule {
             .severity(severity)
             .limit(resistance)
             .related(lite.makeUp().glass().origin(), "the glass");
-    facts.analysis().wind().explain(lite.wind()).ifPresent(draft::measured);
+    facts.analysis().wind().explain(cell).ifPresent(draft::measured);
   }
 
   private static String between(LiteBearing lite, Measures say) {

@@ -18,6 +18,7 @@ import mullwright.quantity.Quantity;
  * @param exposure {@code outdoor}, {@code indoor}, {@code sheltered}, {@code coastal} …
  * @param deflectionLimit a stricter span ratio than the default, e.g. 240 for L/240
  * @param glass what is asked of the glass
+ * @param site data from which the wind follows, where no pressures are given
  */
 public record Criteria(
     Optional<Given<String>> windBasis,
@@ -28,7 +29,8 @@ public record Criteria(
     Optional<Given<Double>> storyDriftRatio,
     Given<String> exposure,
     Optional<Given<Double>> deflectionLimit,
-    GlassCriteria glass) {
+    GlassCriteria glass,
+    Optional<WindSite> site) {
   public Criteria {
     wind = List.copyOf(wind);
     slabDeflection = Map.copyOf(slabDeflection);

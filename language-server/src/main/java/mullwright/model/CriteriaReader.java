@@ -24,12 +24,14 @@ final class CriteriaReader {
   private final Map<String, Criteria.WindZone> wind = new LinkedHashMap<>();
   private final Map<String, Given<Length>> slab = new LinkedHashMap<>();
   private Optional<Given<String>> basis = Optional.empty();
+  private boolean windUnread;
   private Optional<Given<Criteria.Temperature>> temperature = Optional.empty();
   private Optional<Given<Length>> drift = Optional.empty();
   private Optional<Given<Double>> driftRatio = Optional.empty();
   private Optional<Given<String>> exposure = Optional.empty();
   private Optional<Given<Double>> limit = Optional.empty();
   private final GlassCriteriaReader glass = new GlassCriteriaReader();
+  private final WindSiteReader site = new WindSiteReader(PartSchema.WIND_PRESSURES);
 
   /**
    * @param names the wall's floors and rows, or null for a project: then places are left out
@@ -45,6 +47,7 @@ final class CriteriaReader {
    */
   CriteriaReader over(Properties layer, Collector places) {
     new Zones(layer, places).read();
+    windUnread |= layer.unread("wind");
     temperature(layer);
     slab(layer, places);
     drift(layer);
@@ -59,7 +62,36 @@ final class CriteriaReader {
     return this;
   }
 
-  Criteria criteria(Origin takenFor) {
+  /**
+   * What was read.
+   *
+   * @param into takes what all layers together lack
+   */
+  Criteria criteria(Origin takenFor, Collector into) {
+    Optional<WindSite> site = this.site.site(takenFor, into);
+    Optional<Origin> stated = this.site.origin();
+    if (stated.isPresent() && !wind.isEmpty()) {
+      into.misplaced(
+          "wind is given both as pressures and as site data",
+          "keep one of them: the pressures count as long as both stand",
+          stated.get());
+      site = Optional.empty();
+    }
+    if (stated.isPresent() && basis.filter(said -> said.value().equals("service")).isPresent()) {
+      into.misplaced(
+          "a wind speed of ASCE 7 gives ultimate pressures",
+          "write wind ultimate; 0.6 of them is taken at service level",
+          basis.get().origin());
+    }
+    // what seems to be missing may stand in the line that could not be read
+    if (basis.isEmpty() && !windUnread && (stated.isPresent() || !wind.isEmpty())) {
+      into.missing(
+          "wind",
+          "whether its pressures are service or ultimate",
+          stated.isPresent() ? "wind ultimate" : "wind service",
+          stated.orElseGet(() -> wind.values().iterator().next().origin()));
+    }
+
     PartSchema.Default assumed =
         PartSchema.criteria().find("exposure").orElseThrow().byDefault().orElseThrow();
     return new Criteria(
@@ -71,7 +103,8 @@ final class CriteriaReader {
         driftRatio,
         exposure.orElseGet(() -> Given.assumed(assumed.text(), takenFor, assumed.source())),
         limit,
-        glass.criteria(takenFor));
+        glass.criteria(takenFor),
+        site);
   }
 
   private void temperature(Properties layer) {
@@ -234,6 +267,9 @@ final class CriteriaReader {
       for (Properties.Phrase phrase : layer.phrases("wind")) {
         if (phrase.form() == 0) {
           basis = phrase.word(0);
+          continue;
+        }
+        if (site.take(phrase)) {
           continue;
         }
         if (phrase.line() != line) {

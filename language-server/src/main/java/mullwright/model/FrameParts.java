@@ -82,11 +82,18 @@ final class FrameParts {
         properties.side("bite", "left", "below").orElseGet(() -> properties.lengthOr("bite")),
         properties.side("bite", "right", "above").orElseGet(() -> properties.lengthOr("bite")),
         properties.lengthOr("edge-clearance"),
+        properties
+            .side("edge-clearance", "left", "below")
+            .orElseGet(() -> properties.lengthOr("edge-clearance")),
+        properties
+            .side("edge-clearance", "right", "above")
+            .orElseGet(() -> properties.lengthOr("edge-clearance")),
         properties.lengthOr("end-allowance"),
         properties.side("leg", "left"),
         properties.side("leg", "right"),
         properties.word("sleeve"),
-        outline);
+        outline,
+        properties.quantity("U"));
   }
 
   private static Given<Role> role(Properties properties) {

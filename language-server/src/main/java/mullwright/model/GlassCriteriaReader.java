@@ -80,6 +80,6 @@ final class GlassCriteriaReader {
         importance.orElseGet(() -> Given.assumed(1.0, takenFor, "ASCE 7, risk category I or II")),
         ratio,
         most,
-        bite.orElseGet(() -> Given.assumed(Length.ofInches(1, 4), takenFor, PRACTICE)));
+        bite.orElseGet(() -> Given.assumed(Length.ofInches(1, 8), takenFor, PRACTICE)));
   }
 }

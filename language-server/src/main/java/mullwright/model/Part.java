@@ -73,9 +73,13 @@ public sealed interface Part {
    * @param stock lengths it is bought in, as the text lists them
    * @param biteLeft glass bite on the left (of a horizontal: below), {@code biteRight} on the right
    *     (above); a jamb has one side and states it once
+   * @param edgeClearance from the glass edge to metal, at the side it is stated for first
+   * @param clearanceLeft the same on the left (of a horizontal: below), {@code clearanceRight} on
+   *     the right (above)
    * @param endAllowance clearance of a horizontal at each end
    * @param legLeft of a corner: distance from the line to the sightline on the left-hand face,
    *     {@code legRight} on the right-hand one
+   * @param uFactor thermal transmittance of the framed profile, fasteners included
    */
   record Profile(
       String name,
@@ -99,11 +103,14 @@ public sealed interface Part {
       Given<Length> biteLeft,
       Given<Length> biteRight,
       Given<Length> edgeClearance,
+      Given<Length> clearanceLeft,
+      Given<Length> clearanceRight,
       Given<Length> endAllowance,
       Optional<Given<Length>> legLeft,
       Optional<Given<Length>> legRight,
       Optional<Given<String>> sleeve,
-      Optional<Given<Outline>> outline)
+      Optional<Given<Outline>> outline,
+      Optional<Given<Quantity>> uFactor)
       implements Part {
     public Profile {
       stock = List.copyOf(stock);

@@ -69,16 +69,15 @@ public final class PartSchema {
 
   private static final String PRACTICE = "common practice";
   private static final Map<PartKind, PartSchema> PARTS = parts();
+
+  /** Patterns of {@code wind} before those that are site data. */
+  static final int WIND_PRESSURES = 2;
+
   private static final PartSchema CRITERIA =
       new PartSchema(
           "criteria",
           false,
-          of(
-                  "wind",
-                  "whether pressures are service or ultimate; or the pressures of a zone, in and out",
-                  "service|ultimate",
-                  "[WORD] PRESSURE in|out [within LENGTH of ends] [from PLACE to PLACE]")
-              .repeated(),
+          wind(),
           of(
               "metal",
               "the metal's surface temperature: least, most, and when set",
@@ -119,6 +118,20 @@ public final class PartSchema {
               .repeated(),
           of("importance", "importance factor of the building in earthquakes", "NUMBER")
               .assumed("1", "ASCE 7, risk category I or II"));
+
+  private static Property wind() {
+    List<String> patterns = new ArrayList<>();
+    patterns.add("service|ultimate");
+    patterns.add("[WORD] PRESSURE in|out [within LENGTH of ends] [from PLACE to PLACE]");
+    patterns.addAll(WindSiteReader.PATTERNS);
+    return new Property(
+        "wind",
+        patterns,
+        "whether pressures are service or ultimate; the pressures of a zone, in and out; or data of"
+            + " site and building from which they follow",
+        Optional.empty(),
+        true);
+  }
 
   private static final PartSchema FABRICATION =
       new PartSchema(
@@ -333,7 +346,11 @@ public final class PartSchema {
                 "how far the glass reaches in, at both sides or one",
                 "LENGTH [left|right|below|above]")
             .assumed("1/2\"", PRACTICE),
-        of("edge-clearance", "from the glass edge to metal", "LENGTH").assumed("1/4\"", PRACTICE),
+        of(
+                "edge-clearance",
+                "from the glass edge to metal, at both sides or one",
+                "LENGTH [left|right|below|above]")
+            .assumed("1/4\"", PRACTICE),
         of("end-allowance", "clearance of a horizontal at each end", "LENGTH")
             .assumed("1/32\"", PRACTICE),
         of(
@@ -341,6 +358,7 @@ public final class PartSchema {
             "of a corner: from the line to the sightline, on both faces or one",
             "LENGTH [left|right]"),
         of("sleeve", "splice sleeve it takes", "SLEEVE"),
+        of("U", "thermal transmittance of the frame made with it, fasteners included", "U_FACTOR"),
         outline());
     put(
         parts,

@@ -49,7 +49,7 @@ final class ProjectCriteria {
   Criteria alone(Origin takenFor) {
     CriteriaReader reader = new CriteriaReader(null);
     projects.forEach(layer -> reader.over(layer.criteria(), new Collector()));
-    return reader.criteria(takenFor);
+    return reader.criteria(takenFor, new Collector());
   }
 
   /**
@@ -68,7 +68,7 @@ final class ProjectCriteria {
     for (Properties layer : own(wall, PartSchema.criteria(), StatementKind.CRITERIA_BLOCK, into)) {
       reader.over(layer, into);
     }
-    return reader.criteria(wall.origin());
+    return reader.criteria(wall.origin(), into);
   }
 
   /** Takes to account what a wall did not find. */

@@ -1,6 +1,7 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ final class Properties {
   private final Origin origin;
   private final Map<String, List<Phrase>> phrases = new LinkedHashMap<>();
   private final Map<String, Given<String>> facts = new LinkedHashMap<>();
+  private final Set<String> unread = new HashSet<>();
   private final Map<String, Origin> first = new LinkedHashMap<>();
   private int line;
 
@@ -144,6 +146,7 @@ final class Properties {
         return Optional.of(new Phrase(form, line, captures.get(), range, statement, with));
       }
     }
+    unread.add(word);
     if (!with.spot().broken(statement.range())) {
       String pattern = schema.find(word).orElseThrow().pattern();
       with.collector()
@@ -152,6 +155,11 @@ final class Properties {
                   schema.kind(), word, pattern, List.of(), with.spot().at(range)));
     }
     return Optional.empty();
+  }
+
+  /** True if a phrase of the property could not be read. */
+  boolean unread(String word) {
+    return unread.contains(word);
   }
 
   /** True if the property stands there, readable or not. */

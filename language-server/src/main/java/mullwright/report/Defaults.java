@@ -12,6 +12,7 @@ import mullwright.model.Members;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
 import mullwright.model.Wall;
+import mullwright.model.WindSite;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 import mullwright.quantity.LengthPrinter;
@@ -93,6 +94,7 @@ final class Defaults {
     take("criteria", "deflection limit", wall.criteria().deflectionLimit());
     take("criteria", "importance factor", wall.criteria().glass().importance());
     take("criteria", "least bite of the glass", wall.criteria().glass().leastBite());
+    wall.criteria().site().ifPresent(this::site);
     take("fabrication", "kerf", wall.fabrication().kerf());
     take("fabrication", "end trim", wall.fabrication().endTrim());
     take("fabrication", "least drop", wall.fabrication().leastDrop());
@@ -118,6 +120,14 @@ final class Defaults {
               take(of, "bedded on", anchor.bedding());
               take(of, "spread by", anchor.spread());
             });
+  }
+
+  private void site(WindSite site) {
+    take("wind", "ground", site.ground());
+    take("wind", "Kzt", site.topographic());
+    take("wind", "Kd", site.directionality());
+    take("wind", "edition of ASCE 7", site.edition());
+    take("wind", "corners of the building", site.corners());
   }
 
   private static List<Part> parts(WallLayout layout) {

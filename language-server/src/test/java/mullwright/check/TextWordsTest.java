@@ -235,6 +235,10 @@ class TextWordsTest {
         new ModelProblem.OutOfOrder("line", "B", "C", THERE, HERE),
         "The line “B” is not right of “C”. Mend its place, or change the order.");
     told.put(
+        new ModelProblem.PartFilled("vision V1", "bay B-C, rail to head", HERE),
+        "opening in bay B-C, rail to head: “vision V1” reaches into it and does not fill it."
+            + " Name the rows it lies between, or the bays where those rows run.");
+    told.put(
         new ModelProblem.Shadowed("splice", List.of(THERE), HERE),
         "Narrower statements override this splice everywhere."
             + " Take it out, or make the narrower ones narrower.");

@@ -128,9 +128,12 @@ final class TestParts {
             given(sheet.biteLeft),
             given(sheet.biteRight),
             assumed(in(1, 4)),
+            assumed(in(1, 4)),
+            assumed(in(1, 4)),
             sheet.allowanceStated ? given(sheet.allowance) : assumed(sheet.allowance),
             Optional.ofNullable(sheet.legLeft).map(this::given),
             Optional.ofNullable(sheet.legRight).map(this::given),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty()));
   }

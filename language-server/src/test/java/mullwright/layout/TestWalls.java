@@ -422,6 +422,7 @@ final class TestWalls {
         Optional.empty(),
         Given.assumed("outdoor", origin(), "common practice"),
         Optional.empty(),
-        mullwright.model.GlassCriteria.assumed(origin()));
+        mullwright.model.GlassCriteria.assumed(origin()),
+        Optional.empty());
   }
 }

@@ -48,7 +48,7 @@ class CriteriaTest {
   void zonesOfHeightsAreFoundInTheWall() {
     Seen seen =
         project(
-                "wind low 28 psf in, 31 psf out from L1 to L3\n"
+                "wind service\nwind low 28 psf in, 31 psf out from L1 to L3\n"
                     + "wind high 32 psf in, 36 psf out from L3 to 50'-0\"",
                 "")
             .sound();
@@ -70,6 +70,7 @@ class CriteriaTest {
             project "P" {
               units inches
               criteria {
+                wind service
                 wind low  28 psf in, 31 psf out from L1 to L3
                 wind high 32 psf in, 36 psf out from L3 to L4
               }
@@ -86,7 +87,7 @@ class CriteriaTest {
 
   @Test
   void aFloorNoWallHasIsUnknown() {
-    Seen seen = project("wind low 28 psf in, 31 psf out from L1 to L9", "");
+    Seen seen = project("wind service\nwind low 28 psf in, 31 psf out from L1 to L9", "");
     assertThat(seen.problem(ModelProblem.UnknownName.class).name()).isEqualTo("L9");
   }
 
@@ -175,7 +176,9 @@ class CriteriaTest {
 
   @Test
   void aZoneTwice() {
-    Seen seen = project("wind edge 32 psf in, 36 psf out\nwind edge 40 psf in, 44 psf out", "");
+    Seen seen =
+        project(
+            "wind service\nwind edge 32 psf in, 36 psf out\nwind edge 40 psf in, 44 psf out", "");
     assertThat(seen.problem(ModelProblem.Duplicate.class).name()).isEqualTo("edge");
   }
 

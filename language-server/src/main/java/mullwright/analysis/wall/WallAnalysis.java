@@ -3,6 +3,7 @@ package mullwright.analysis.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import mullwright.analysis.lite.CellEdges;
 import mullwright.analysis.lite.GlassMemory;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
@@ -29,11 +30,13 @@ public final class WallAnalysis {
   private final Kept<List<JointObstacle>> obstacles;
   private final WindOnWall wind;
   private final GlassMemory glass;
+  private final Kept<CellEdges> edges;
 
   private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
     this.layout = layout;
     this.wind = new WindOnWall(layout.wall());
     this.glass = glass;
+    this.edges = new Kept<>(1, all -> new CellEdges(layout));
     CellWind cellWind = new CellWind(layout);
     CellWeight weights = new CellWeight(layout);
     LineCentres centres = new LineCentres(layout);
@@ -69,6 +72,11 @@ public final class WallAnalysis {
   /** The wind on its cells. */
   public WindOnWall wind() {
     return wind;
+  }
+
+  /** The members round its cells. */
+  public CellEdges edges() {
+    return edges.get(0);
   }
 
   /** The plates and lites solved so far. */

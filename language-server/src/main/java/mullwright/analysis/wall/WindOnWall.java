@@ -12,9 +12,11 @@ import mullwright.quantity.Kind;
 /**
  * The wind pressure each cell of a wall takes: of all zones it touches, the worst each way.
  *
- * <p>Pressures given as ultimate are brought to service level by {@value #SERVICE_SHARE} (ASCE 7
- * allowable-stress combinations, 0.6 W, from memory). The zone {@code field} is everywhere that no
- * other zone covers wholly.
+ * <p>They are given by zone, or follow from data of the site by ASCE 7 for the effective wind area
+ * of the lite or member. Pressures given as ultimate are brought to service level by {@value
+ * #SERVICE_SHARE} (ASCE 7 allowable-stress combinations, 0.6 W, from memory); members that support
+ * glass get no smaller share for deflection. The zone {@code field} is everywhere that no other
+ * zone covers wholly.
  */
 public final class WindOnWall {
   /** Service-level share of an ultimate pressure. */
@@ -23,6 +25,7 @@ public final class WindOnWall {
   private final Wall wall;
   private final double share;
   private final List<Criteria.WindZone> zones;
+  private final Optional<SiteWind> site;
 
   /**
    * Pressures on a surface.
@@ -54,6 +57,7 @@ public final class WindOnWall {
   WindOnWall(Wall wall) {
     this.wall = wall;
     this.zones = wall.criteria().wind();
+    this.site = SiteWind.of(wall);
     this.share =
         wall.criteria().windBasis().filter(basis -> basis.value().equals("ultimate")).isPresent()
             ? SERVICE_SHARE
@@ -62,11 +66,28 @@ public final class WindOnWall {
 
   /** True if the project gives any pressure at all. */
   public boolean given() {
-    return !zones.isEmpty();
+    return !zones.isEmpty() || site.isPresent();
   }
 
-  /** The pressure a cell takes. */
+  /** The pressure a cell takes as a lite: for its own area. */
   public Pressure on(Cell cell) {
+    return on(cell, areaOf(cell));
+  }
+
+  private static double areaOf(Cell cell) {
+    return cell.glassWidth().toMetres() * cell.glassHeight().toMetres();
+  }
+
+  /**
+   * The pressure a member takes from a cell beside it.
+   *
+   * @param area effective wind area of the member [m²]; pressures that are given do not depend on
+   *     it
+   */
+  public Pressure on(Cell cell, double area) {
+    if (site.isPresent()) {
+      return site.get().on(cell, area);
+    }
     Pressure pressure = Pressure.NONE;
     boolean covered = false;
     for (Criteria.WindZone zone : zones) {
@@ -83,13 +104,13 @@ public final class WindOnWall {
     return pressure;
   }
 
-  /**
-   * How the worse of the two pressures on a cell came about; empty if none is given.
-   *
-   * @param pressure what {@link #on} answers for the cell
-   */
-  public Optional<Derivation> explain(Pressure pressure) {
+  /** How the worse of the two pressures a lite takes came about; empty if none is given. */
+  public Optional<Derivation> explain(Cell cell) {
+    Pressure pressure = on(cell);
     boolean inward = pressure.in() >= pressure.out();
+    if (site.isPresent()) {
+      return site.get().explain(cell, areaOf(cell), inward);
+    }
     String name = inward ? pressure.zoneIn() : pressure.zoneOut();
     return zones.stream()
         .filter(zone -> zone.name().equals(name))

@@ -1,0 +1,86 @@
+package mullwright.analysis.lite;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.layout.Cell;
+import mullwright.layout.HorizontalPiece;
+import mullwright.layout.VerticalPiece;
+import mullwright.layout.WallLayout;
+import mullwright.model.Grid;
+import mullwright.model.Part;
+import mullwright.quantity.Length;
+
+/** The members round a cell of a layout; each edge of a lite may stand in another profile. */
+public final class CellEdges {
+  private final Grid grid;
+  private final List<List<VerticalPiece>> verticals = new ArrayList<>();
+  private final List<List<HorizontalPiece>> horizontals = new ArrayList<>();
+
+  /**
+   * The four members; empty where there is none.
+   *
+   * @param below the horizontal it stands on
+   */
+  public record Edges(
+      Optional<VerticalPiece> left,
+      Optional<VerticalPiece> right,
+      Optional<HorizontalPiece> below,
+      Optional<HorizontalPiece> above) {
+    /** True if a member stands at every edge. */
+    public boolean whole() {
+      return left.isPresent() && right.isPresent() && below.isPresent() && above.isPresent();
+    }
+
+    Part.Profile leftProfile() {
+      return left.orElseThrow().profile();
+    }
+
+    Part.Profile rightProfile() {
+      return right.orElseThrow().profile();
+    }
+
+    Part.Profile belowProfile() {
+      return below.orElseThrow().profile();
+    }
+
+    Part.Profile aboveProfile() {
+      return above.orElseThrow().profile();
+    }
+  }
+
+  /** The members of a layout by where they are. */
+  public CellEdges(WallLayout layout) {
+    grid = layout.wall().grid();
+    grid.lines().forEach(line -> verticals.add(new ArrayList<>()));
+    grid.rows().forEach(row -> horizontals.add(new ArrayList<>()));
+    layout.verticals().forEach(piece -> verticals.get(piece.line()).add(piece));
+    layout.horizontals().forEach(piece -> horizontals.get(piece.row()).add(piece));
+  }
+
+  /** The members round a cell. */
+  public Edges of(Cell cell) {
+    Length middle = cell.bottom().plus(cell.top()).half();
+    return new Edges(
+        vertical(grid.bays().get(cell.firstBay()).left(), middle),
+        vertical(grid.bays().get(cell.lastBay()).right(), middle),
+        horizontal(cell.below(), cell.firstBay()),
+        horizontal(cell.above(), cell.firstBay()));
+  }
+
+  private Optional<VerticalPiece> vertical(int line, Length height) {
+    return verticals.get(line).stream()
+        .filter(piece -> !piece.bottom().isLongerThan(height))
+        .filter(piece -> !piece.top().isShorterThan(height))
+        .findFirst();
+  }
+
+  private Optional<HorizontalPiece> horizontal(int row, int bay) {
+    if (row < 0) {
+      return Optional.empty();
+    }
+    return horizontals.get(row).stream()
+        .filter(piece -> piece.firstBay() <= bay && bay <= piece.lastBay())
+        .findFirst();
+  }
+}
