@@ -196,6 +196,9 @@ public record Explanation(Snapshot snapshot, String path, String shown, int widt
           Set<String> told = new HashSet<>();
           numbers.forEach(number -> frame(number, index.name(first), units, told, out));
           notChecked(wall, first, out);
+          LiteTraces lites = new LiteTraces(wall, units);
+          lites.numbers(first).forEach(number -> trace(number, units, out));
+          lites.words(first).forEach(line -> paragraph(4, line, out));
         });
   }
 

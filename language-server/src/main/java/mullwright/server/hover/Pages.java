@@ -202,6 +202,7 @@ public final class Pages {
       if (!pieces.isEmpty()) {
         new Pieces(wall, numbers).tell(pieces, page);
         FrameFacts.tell(pieces, reading().orElseThrow(), wall.layout(), numbers, page);
+        Glazing.tell(pieces, reading().orElseThrow(), wall.layout(), numbers, page);
       }
     }
     reading().ifPresent(reading -> new SymbolPages(reading, numbers).made(origin, page));
