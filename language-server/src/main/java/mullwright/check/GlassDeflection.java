@@ -19,6 +19,9 @@ public final class GlassDeflection implements LiteRule {
 
   @Override
   public void check(Cell it, WallFacts facts, Findings found) {
+    if (LiteBend.plainlyWithin(facts.analysis(), it)) {
+      return;
+    }
     LiteBend.of(facts.analysis(), it)
         .filter(LiteBend::passed)
         .ifPresent(bend -> tell(it, bend, facts, found));

@@ -26,6 +26,9 @@ public final class GlassOverloaded implements LiteRule {
     if (!facts.analysis().wind().given()) {
       return;
     }
+    if (LiteBearing.plainlyBears(facts.analysis(), it)) {
+      return;
+    }
     Optional<LiteBearing> bearing = LiteBearing.of(facts.analysis(), it);
     if (bearing.isEmpty()) {
       return;

@@ -67,7 +67,7 @@ public final class GlassFailurePrediction {
     }
 
     /** The J at which the chance of breakage is the accepted one. */
-    private double target() {
+    double target() {
       double area = width * height;
       return StrictMath.log(-StrictMath.log1p(-chance))
           + (FLAW_EXPONENT - 1) * StrictMath.log(area)

@@ -36,6 +36,9 @@ public record LiteBearing(
 
   private static final double HOLDS = 1e12;
 
+  /** By how much what is read from a table may be off. */
+  static final double CHART_ERROR = 0.06;
+
   /** The lite in a cell; empty where no glass of the catalog stands. */
   public static Optional<LiteBearing> of(WallAnalysis analysis, Cell cell) {
     if (cell.opening().isPresent() || cell.use().isEmpty()) {
@@ -73,6 +76,10 @@ public record LiteBearing(
 
   private static Outcome<UnitStrength> strength(
       GlassMemory memory, Cell cell, MakeUp makeUp, double shearModulus) {
+    return unit(cell, makeUp, shearModulus).then(memory::strength);
+  }
+
+  private static Outcome<GlassUnit> unit(Cell cell, MakeUp makeUp, double shearModulus) {
     List<GlassUnit.Pane> panes = new ArrayList<>();
     for (MakeUp.Pane pane : makeUp.panes()) {
       List<GlassUnit.Ply> plies = new ArrayList<>();
@@ -90,8 +97,37 @@ public record LiteBearing(
               ? new GlassUnit.Pane(plies, pane.interlayers().get(0).toMetres(), shearModulus)
               : new GlassUnit.Pane(plies, 0, 0));
     }
-    return memory.strength(
+    return new Outcome.Solved<>(
         new GlassUnit(cell.glassWidth().toMetres(), cell.glassHeight().toMetres(), panes));
+  }
+
+  /**
+   * The strength of a lite read from a table, on the safe side by what the table may be off; empty
+   * where no glass stands or it is not checked. It tells at once what needs no closer look.
+   */
+  static Optional<UnitStrength> charted(Cell cell) {
+    if (cell.opening().isPresent() || cell.use().isEmpty() || !cell.rectangular()) {
+      return Optional.empty();
+    }
+    return cell.glass()
+        .map(MakeUp::of)
+        .filter(makeUp -> makeUp.outside().isEmpty())
+        .flatMap(
+            makeUp ->
+                unit(
+                        cell,
+                        makeUp,
+                        makeUp.glass().shearModulus().map(g -> g.value().toSi()).orElse(SLIPS))
+                    .then(UnitStrength::charted)
+                    .solved());
+  }
+
+  /** True if a table shows at once that a lite bears the wind it takes, with some to spare. */
+  public static boolean plainlyBears(WallAnalysis analysis, Cell cell) {
+    double load = analysis.wind().on(cell).largest();
+    return charted(cell)
+        .filter(strength -> strength.resistance() * (1 - CHART_ERROR) >= load)
+        .isPresent();
   }
 
   /** True if its strength lies between two bounds, since no shear modulus is stated. */

@@ -32,23 +32,50 @@ public record LiteBend(LiteBearing bearing, LiteBearing.Bent bent, double limit,
     if (!analysis.wind().given()) {
       return Optional.empty();
     }
-    GlassCriteria criteria = analysis.layout().wall().criteria().glass();
-    double shorter = shorter(cell).toMetres();
-    boolean stated =
-        criteria.mostDeflection().isPresent() || criteria.deflectionRatio().isPresent();
-    double limit =
-        stated
-            ? criteria
-                .mostDeflection()
-                .map(most -> most.value().toMetres())
-                .orElseGet(() -> shorter / criteria.deflectionRatio().get().value())
-            : Math.min(shorter / USUAL_RATIO, USUAL_MOST.toMetres());
+    boolean stated = stated(analysis);
+    double limit = limit(analysis, cell);
     return LiteBearing.of(analysis, cell)
         .flatMap(
             bearing ->
                 bearing
                     .deflection(analysis)
                     .map(bent -> new LiteBend(bearing, bent, limit, stated)));
+  }
+
+  private static boolean stated(WallAnalysis analysis) {
+    GlassCriteria criteria = analysis.layout().wall().criteria().glass();
+    return criteria.mostDeflection().isPresent() || criteria.deflectionRatio().isPresent();
+  }
+
+  private static double limit(WallAnalysis analysis, Cell cell) {
+    GlassCriteria criteria = analysis.layout().wall().criteria().glass();
+    double shorter = shorter(cell).toMetres();
+    if (!stated(analysis)) {
+      return Math.min(shorter / USUAL_RATIO, USUAL_MOST.toMetres());
+    }
+    return criteria
+        .mostDeflection()
+        .map(most -> most.value().toMetres())
+        .orElseGet(() -> shorter / criteria.deflectionRatio().get().value());
+  }
+
+  /** True if a table shows at once that a lite bends less than it may, with some to spare. */
+  public static boolean plainlyWithin(WallAnalysis analysis, Cell cell) {
+    double load = analysis.wind().on(cell).largest();
+    double limit = limit(analysis, cell);
+    return LiteBearing.charted(cell)
+        .filter(
+            strength ->
+                strength.panes().stream()
+                    .allMatch(
+                        pane ->
+                            Plate.of(
+                                        cell.glassWidth().toMetres(),
+                                        cell.glassHeight().toMetres(),
+                                        pane.thickness())
+                                    .chartedDeflection(load * pane.share())
+                                <= limit * (1 - LiteBearing.CHART_ERROR)))
+        .isPresent();
   }
 
   private static Length shorter(Cell cell) {

@@ -3,8 +3,9 @@ package mullwright.analysis.lite;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import mullwright.analysis.Guard;
 import mullwright.analysis.Outcome;
-import mullwright.analysis.glass.GlassFailurePrediction;
 import mullwright.analysis.glass.GlassTypeFactor;
 import mullwright.analysis.glass.HeatTreatment;
 import mullwright.analysis.glass.LaminatedThickness;
@@ -74,6 +75,24 @@ public record UnitStrength(List<Pane> panes, List<Ply> plies) {
   private record Thick(double deflection, List<Double> stress) {}
 
   static Outcome<UnitStrength> solve(GlassUnit unit, GlassMemory memory) {
+    return solve(
+        unit,
+        plate ->
+            memory.resistance(plate).then(alone -> new Outcome.Solved<>(alone.nonFactoredLoad())));
+  }
+
+  /** The same with loads read from a table, within 5 %. */
+  static Outcome<UnitStrength> charted(GlassUnit unit) {
+    return solve(
+        unit,
+        plate ->
+            Guard.range()
+                .positive("load of the table", plate.chartedLoad(), "Pa")
+                .then(plate::chartedLoad));
+  }
+
+  private static Outcome<UnitStrength> solve(
+      GlassUnit unit, Function<Plate, Outcome<Double>> nonFactoredLoad) {
     List<Thick> thick = new ArrayList<>();
     double cubes = 0;
     for (GlassUnit.Pane pane : unit.panes()) {
@@ -92,8 +111,8 @@ public record UnitStrength(List<Pane> panes, List<Ply> plies) {
       for (int ply = 0; ply < thick.get(pane).stress().size(); ply++) {
         double thickness = thick.get(pane).stress().get(ply);
         HeatTreatment treatment = unit.panes().get(pane).plies().get(ply).treatment();
-        Outcome<GlassFailurePrediction.Resistance> alone =
-            memory.resistance(Plate.of(unit.width(), unit.height(), thickness));
+        Outcome<Double> alone =
+            nonFactoredLoad.apply(Plate.of(unit.width(), unit.height(), thickness));
         Outcome<Double> type = typeFactor(unit, pane, treatment);
         if (alone.refused().isPresent() || type.refused().isPresent()) {
           return new Outcome.Refused<>(alone.refused().or(type::refused).orElseThrow());
@@ -104,7 +123,7 @@ public record UnitStrength(List<Pane> panes, List<Ply> plies) {
                 ply,
                 treatment,
                 thickness,
-                alone.solved().orElseThrow().nonFactoredLoad(),
+                alone.solved().orElseThrow(),
                 type.solved().orElseThrow(),
                 1 / share));
       }
