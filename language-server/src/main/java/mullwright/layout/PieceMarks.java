@@ -1,70 +1,66 @@
 package mullwright.layout;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import mullwright.model.LiteUse;
-import mullwright.model.Members;
-import mullwright.quantity.Length;
 
 /**
  * Gives equal pieces one mark, counted by first appearance in the layout: V1 … verticals, H1 …
  * horizontals, G1 … lites, P1 … pressure plates, C1 … face caps.
  *
- * <p>Two verticals are equal if profile, length, ends and all that is fixed to them at the same
- * heights are equal; turning end for end is not tried. A mark the text states for a lite is kept. A
- * piece with a slope shares its mark with none but its like: the same rise, or for a lite no other.
- * Marks are of this layout only; they are not kept from one revision to the next.
+ * <p>Two pieces are equal if profile, length, ends and holes are, one of them turned end for end if
+ * need be: see {@link PieceForms}. A mark the text states for a lite is kept. Marks are of this
+ * layout only; a ledger keeps them from one revision to the next.
  */
 public final class PieceMarks {
-  /** Something fixed to a vertical: how high above its lower end, and what. */
-  private record Station(Length above, String what) {}
-
-  private record VerticalKey(
-      String profile,
-      Length length,
-      boolean splicedBelow,
-      boolean splicedAbove,
-      List<Station> on) {}
-
-  private record HorizontalKey(String profile, Length length, Length rise) {}
-
-  private record LiteKey(
-      String glass, Length width, Length height, boolean operable, int onlyThis) {}
-
-  private record CoverKey(String part, boolean vertical, Length length, Length rise) {}
-
   private final List<String> verticals;
   private final List<String> horizontals;
   private final List<Optional<String>> lites;
   private final List<String> covers;
 
-  private PieceMarks(WallLayout layout) {
-    LayoutIndex index = LayoutIndex.of(layout);
-    Marker<VerticalKey> vertical = new Marker<>("V");
+  private PieceMarks(WallLayout layout, HolePlaces holes, Source source) {
+    PieceForms forms = PieceForms.of(layout, holes);
     verticals =
-        layout.verticals().stream().map(piece -> vertical.mark(key(piece, layout, index))).toList();
-    Marker<HorizontalKey> horizontal = new Marker<>("H");
-    horizontals = layout.horizontals().stream().map(piece -> horizontal.mark(key(piece))).toList();
-    Marker<LiteKey> lite = new Marker<>("G");
-    lites = layout.cells().stream().map(cell -> mark(cell, lite)).toList();
-    Marker<CoverKey> plate = new Marker<>("P");
-    Marker<CoverKey> cap = new Marker<>("C");
+        layout.verticals().stream().map(piece -> source.mark("V", forms.vertical(piece))).toList();
+    horizontals =
+        layout.horizontals().stream()
+            .map(piece -> source.mark("H", forms.horizontal(piece)))
+            .toList();
+    lites = layout.cells().stream().map(cell -> mark(cell, source)).toList();
     covers =
-        layout.covers().stream()
-            .map(
-                cover ->
-                    (cover.what() == CoverPiece.What.PRESSURE_PLATE ? plate : cap)
-                        .mark(key(cover, layout)))
+        IntStream.range(0, layout.covers().size())
+            .mapToObj(
+                at ->
+                    source.mark(
+                        layout.covers().get(at).what() == CoverPiece.What.PRESSURE_PLATE
+                            ? "P"
+                            : "C",
+                        forms.cover(at)))
             .toList();
   }
 
   /** The marks of a layout. */
   public static PieceMarks of(WallLayout layout) {
-    return new PieceMarks(layout);
+    return of(layout, HolePlaces.of(layout));
+  }
+
+  /** The marks of a layout whose holes are known. */
+  public static PieceMarks of(WallLayout layout, HolePlaces holes) {
+    return new PieceMarks(layout, holes, new Counted());
+  }
+
+  /** The marks of a layout as somebody else hands them out. */
+  public static PieceMarks of(WallLayout layout, HolePlaces holes, Source source) {
+    return new PieceMarks(layout, holes, source);
+  }
+
+  /** Hands out marks: the same for the same form, another for another. */
+  public interface Source {
+    /** The mark of that form; it begins with that letter. */
+    String mark(String letter, String form);
   }
 
   /** Mark of a vertical, by index. */
@@ -87,85 +83,20 @@ public final class PieceMarks {
     return covers.get(index);
   }
 
-  private static VerticalKey key(VerticalPiece piece, WallLayout layout, LayoutIndex index) {
-    List<Station> on = new ArrayList<>();
-    for (HorizontalPiece horizontal : index.endingOn(piece)) {
-      boolean right = horizontal.leftLine() == piece.line();
-      Length y = right ? horizontal.yLeft() : horizontal.yRight();
-      String what = (right ? "right " : "left ") + horizontal.profile().name();
-      on.add(new Station(y.minus(piece.bottom()), what));
-    }
-    for (PieceRef ref : index.onLine(piece.line())) {
-      if (ref.kind() == PieceRef.Kind.ANCHOR) {
-        PlacedAnchor anchor = layout.anchors().get(ref.index());
-        if (anchor.vertical() == piece.index()) {
-          String part = anchor.use().part().map(given -> given.value()).orElse("");
-          String what = anchor.use().kind().spelling() + " " + part;
-          on.add(new Station(anchor.y().minus(piece.bottom()), what));
-        }
-      }
-    }
-    for (Members.Bracket bracket : layout.wall().members().brackets()) {
-      Length y = bracket.at().elevation();
-      if (bracket.line() == piece.line()
-          && !y.isShorterThan(piece.bottom())
-          && !y.isLongerThan(piece.top())) {
-        String bolts = bracket.bolted().map(b -> b.count() + " " + b.fastener().value()).orElse("");
-        on.add(new Station(y.minus(piece.bottom()), "bracket " + bolts));
-      }
-    }
-    on.sort(Comparator.comparing(Station::above).thenComparing(Station::what));
-    return new VerticalKey(
-        piece.profile().name(),
-        piece.length(),
-        piece.spliceBelow() >= 0,
-        piece.spliceAbove() >= 0,
-        List.copyOf(on));
+  private static Optional<String> mark(Cell cell, Source source) {
+    Optional<String> form = PieceForms.lite(cell);
+    Optional<String> stated = cell.use().flatMap(LiteUse::mark);
+    return form.map(found -> stated.orElseGet(() -> source.mark("G", found)));
   }
 
-  private static HorizontalKey key(HorizontalPiece piece) {
-    return new HorizontalKey(
-        piece.profile().name(), piece.length(), piece.yRight().minus(piece.yLeft()));
-  }
+  /** Counts each letter's marks. */
+  private static final class Counted implements Source {
+    private final Map<String, Map<String, String>> marks = new HashMap<>();
 
-  private static Optional<String> mark(Cell cell, Marker<LiteKey> marker) {
-    if (cell.use().isEmpty() || cell.opening().isPresent()) {
-      return Optional.empty();
-    }
-    LiteUse use = cell.use().get();
-    if (use.mark().isPresent()) {
-      return use.mark();
-    }
-    return Optional.of(
-        marker.mark(
-            new LiteKey(
-                use.glass().value(),
-                cell.glassWidth(),
-                cell.glassHeight(),
-                use.operable(),
-                cell.rectangular() ? -1 : cell.index())));
-  }
-
-  private static CoverKey key(CoverPiece cover, WallLayout layout) {
-    Length rise = Length.ZERO;
-    if (!cover.vertical()) {
-      HorizontalPiece carrier = layout.horizontals().get(cover.carrier());
-      rise = carrier.yRight().minus(carrier.yLeft());
-    }
-    return new CoverKey(cover.part(), cover.vertical(), cover.length(), rise);
-  }
-
-  /** Hands out one letter's marks. */
-  private static final class Marker<K> {
-    private final String letter;
-    private final Map<K, String> marks = new HashMap<>();
-
-    Marker(String letter) {
-      this.letter = letter;
-    }
-
-    String mark(K key) {
-      return marks.computeIfAbsent(key, any -> letter + (marks.size() + 1));
+    @Override
+    public String mark(String letter, String form) {
+      Map<String, String> of = marks.computeIfAbsent(letter, any -> new HashMap<>());
+      return of.computeIfAbsent(form, any -> letter + (of.size() + 1));
     }
   }
 }

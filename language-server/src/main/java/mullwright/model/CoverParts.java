@@ -13,7 +13,8 @@ final class CoverParts {
         properties.lengthOr("spacing"),
         properties.lengthOr("end-distance"),
         properties.stock(),
-        properties.word("fastener"));
+        properties.word("fastener"),
+        properties.wordOr("weeps"));
   }
 
   static Part.FaceCap faceCap(String name, Properties properties) {

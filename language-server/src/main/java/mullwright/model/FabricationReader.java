@@ -25,6 +25,11 @@ final class FabricationReader {
             .flatMap(layer -> layer.phrases("pieces-per-bar").stream().findFirst())
             .flatMap(phrase -> phrase.count(0, Fabrication.MOST_COUNT)),
         last(layers, "on-hand").map(FabricationReader::onHand).orElse(List.of()),
+        stated(layers, "cut-tolerance"),
+        stated(layers, "hole-tolerance"),
+        stated(layers, "perimeter-joint"),
+        shares(layers, "waste"),
+        shares(layers, "attic"),
         facts);
   }
 
@@ -59,11 +64,35 @@ final class FabricationReader {
     return bars;
   }
 
+  private static List<Fabrication.Share> shares(List<Properties> layers, String word) {
+    List<Fabrication.Share> shares = new ArrayList<>();
+    last(layers, word)
+        .ifPresent(
+            layer ->
+                layer
+                    .phrases(word)
+                    .forEach(
+                        phrase ->
+                            phrase
+                                .quantity(0)
+                                .ifPresent(
+                                    share ->
+                                        shares.add(
+                                            new Fabrication.Share(
+                                                phrase.word(1).map(Given::value).orElse(""),
+                                                share)))));
+    return shares;
+  }
+
   private static Given<Length> length(List<Properties> layers, String word) {
+    return stated(layers, word).orElseGet(() -> layers.get(layers.size() - 1).assumed(word));
+  }
+
+  private static Optional<Given<Length>> stated(List<Properties> layers, String word) {
     for (int i = layers.size() - 1; i >= 0; i--) {
       Optional<Given<Length>> stated = layers.get(i).length(word);
       if (stated.isPresent() && stated.get().value().signum() >= 0) {
-        return stated.get();
+        return stated;
       }
       if (stated.isPresent()) {
         layers
@@ -76,6 +105,6 @@ final class FabricationReader {
                 stated.get().origin());
       }
     }
-    return layers.get(layers.size() - 1).assumed(word);
+    return Optional.empty();
   }
 }

@@ -2,6 +2,7 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,7 +50,15 @@ final class FrameParts {
         properties
             .length("glass-plane")
             .orElseGet(() -> Given.assumed(Length.ZERO, properties.origin(), NOT_STATED));
-    return new Part.WallSystem(name, properties.origin(), profiles, parts, sill, head, plane);
+    Map<String, Given<String>> gaskets = new LinkedHashMap<>();
+    for (Properties.Phrase gasket : properties.phrases("gasket")) {
+      gasket
+          .word(0)
+          .ifPresent(
+              part -> gaskets.putIfAbsent(gasket.word(1).map(Given::value).orElse(""), part));
+    }
+    return new Part.WallSystem(
+        name, properties.origin(), profiles, parts, sill, head, plane, gaskets);
   }
 
   static Part.Profile profile(String name, Properties properties) {
@@ -93,7 +102,21 @@ final class FrameParts {
         properties.side("leg", "right"),
         properties.word("sleeve"),
         outline,
-        properties.quantity("U"));
+        properties.quantity("U"),
+        FixingParts.holes(properties),
+        notch(properties));
+  }
+
+  private static Optional<Part.Notch> notch(Properties properties) {
+    return properties.phrases("notch").stream()
+        .filter(phrase -> phrase.length(0).isPresent() && phrase.length(1).isPresent())
+        .findFirst()
+        .map(
+            phrase ->
+                new Part.Notch(
+                    phrase.length(0).get().value(),
+                    phrase.length(1).get().value(),
+                    phrase.origin()));
   }
 
   private static Given<Role> role(Properties properties) {
@@ -215,7 +238,8 @@ final class FrameParts {
         length,
         engagement,
         properties.wordOr("fixed"),
-        properties.wordOr("metal"));
+        properties.wordOr("metal"),
+        FixingParts.holes(properties));
   }
 
   static Part.ShearBlock shearBlock(String name, Properties properties) {
@@ -225,6 +249,7 @@ final class FrameParts {
         properties.wordOr("metal"),
         properties.needed("length", "shear-block " + name),
         FixingParts.holes(properties),
-        properties.length("edge-distance"));
+        properties.length("edge-distance"),
+        properties.wordOr("entry"));
   }
 }

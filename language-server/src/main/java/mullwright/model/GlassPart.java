@@ -82,7 +82,8 @@ final class GlassPart {
         least.flatMap(phrase -> phrase.length(0)),
         least.flatMap(phrase -> phrase.length(1)),
         properties.quantity("largest-area"),
-        properties.quantity("edge-psi"));
+        properties.quantity("edge-psi"),
+        properties.length("billed"));
   }
 
   /** A phrase with a thickness begins a layer, one without goes on with its words. */

@@ -38,7 +38,11 @@ public sealed interface Part {
     }
   }
 
-  /** The system: which part plays each role. */
+  /**
+   * The system: which part plays each role.
+   *
+   * @param gaskets by side, {@code outdoor} and {@code indoor}, as far as they are told apart
+   */
   record WallSystem(
       String name,
       Origin origin,
@@ -46,11 +50,25 @@ public sealed interface Part {
       Map<PartKind, Given<String>> parts,
       Optional<Given<String>> sillClip,
       Optional<Given<String>> headClip,
-      Given<Length> glassPlane)
+      Given<Length> glassPlane,
+      Map<String, Given<String>> gaskets)
       implements Part {
     public WallSystem {
       profiles = Map.copyOf(profiles);
       parts = Map.copyOf(parts);
+      gaskets = Map.copyOf(gaskets);
+    }
+
+    /** A system that tells no gaskets apart by side. */
+    public WallSystem(
+        String name,
+        Origin origin,
+        Map<Role, Given<String>> profiles,
+        Map<PartKind, Given<String>> parts,
+        Optional<Given<String>> sillClip,
+        Optional<Given<String>> headClip,
+        Given<Length> glassPlane) {
+      this(name, origin, profiles, parts, sillClip, headClip, glassPlane, Map.of());
     }
 
     @Override
@@ -80,6 +98,9 @@ public sealed interface Part {
    * @param legLeft of a corner: distance from the line to the sightline on the left-hand face,
    *     {@code legRight} on the right-hand one
    * @param uFactor thermal transmittance of the framed profile, fasteners included
+   * @param holes the shop's own template for the ends of a horizontal: along from the end; empty
+   *     where it drills by the shear block's pattern
+   * @param notch cut from each end of a horizontal, if it is notched
    */
   record Profile(
       String name,
@@ -110,10 +131,13 @@ public sealed interface Part {
       Optional<Given<Length>> legRight,
       Optional<Given<String>> sleeve,
       Optional<Given<Outline>> outline,
-      Optional<Given<Quantity>> uFactor)
+      Optional<Given<Quantity>> uFactor,
+      List<Hole> holes,
+      Optional<Notch> notch)
       implements Part {
     public Profile {
       stock = List.copyOf(stock);
+      holes = List.copyOf(holes);
     }
 
     @Override
@@ -121,6 +145,9 @@ public sealed interface Part {
       return PartKind.PROFILE;
     }
   }
+
+  /** What is cut from a horizontal's end: so far along it, so far back from its glass side. */
+  record Notch(Length along, Length back, Origin origin) {}
 
   /**
    * Steel bar or tube inside a vertical.
@@ -147,6 +174,7 @@ public sealed interface Part {
    * A splice sleeve.
    *
    * @param fixedEnd the end that is screwed: {@code lower} or {@code upper}
+   * @param holes in the length it is screwed to, along from that length's end at the joint
    */
   record Sleeve(
       String name,
@@ -154,8 +182,13 @@ public sealed interface Part {
       Given<Length> length,
       Given<Length> engagement,
       Given<String> fixedEnd,
-      Given<String> metal)
+      Given<String> metal,
+      List<Hole> holes)
       implements Part {
+    public Sleeve {
+      holes = List.copyOf(holes);
+    }
+
     @Override
     public PartKind kind() {
       return PartKind.SLEEVE;
@@ -168,15 +201,39 @@ public sealed interface Part {
   record Hole(
       Length diameter, Length along, Length back, Optional<String> fastener, Origin origin) {}
 
-  /** A shear block: what holds a horizontal's end to the vertical. */
+  /**
+   * A shear block: what holds a horizontal's end to the vertical.
+   *
+   * @param entry how a horizontal goes onto it: from the {@code front}, or slid on from its {@code
+   *     end}, which needs the other vertical out of the way
+   */
   record ShearBlock(
       String name,
       Origin origin,
       Given<String> metal,
       Given<Length> length,
       List<Hole> holes,
-      Optional<Given<Length>> edgeDistance)
+      Optional<Given<Length>> edgeDistance,
+      Given<String> entry)
       implements Part {
+    /** A block a horizontal is put onto from the front. */
+    public ShearBlock(
+        String name,
+        Origin origin,
+        Given<String> metal,
+        Given<Length> length,
+        List<Hole> holes,
+        Optional<Given<Length>> edgeDistance) {
+      this(
+          name,
+          origin,
+          metal,
+          length,
+          holes,
+          edgeDistance,
+          Given.assumed("front", origin, "common practice"));
+    }
+
     @Override
     public PartKind kind() {
       return PartKind.SHEAR_BLOCK;
@@ -233,6 +290,7 @@ public sealed interface Part {
    * @param leastWidth smallest width that is made, {@code leastHeight} smallest height
    * @param mostArea largest area that is made
    * @param edgePsi linear transmittance where its edge meets the frame
+   * @param billed width and height are billed rounded up to a multiple of it, if that is agreed
    */
   record Glass(
       String name,
@@ -248,7 +306,8 @@ public sealed interface Part {
       Optional<Given<Length>> leastWidth,
       Optional<Given<Length>> leastHeight,
       Optional<Given<Quantity>> mostArea,
-      Optional<Given<Quantity>> edgePsi)
+      Optional<Given<Quantity>> edgePsi,
+      Optional<Given<Length>> billed)
       implements Part {
     @Override
     public PartKind kind() {
@@ -280,6 +339,7 @@ public sealed interface Part {
    *
    * @param endGap clearance of a horizontal plate at each end, and the gap of stock joints
    * @param spacing most distance between fasteners; {@code endDistance} of the first from the end
+   * @param weeps the side of a horizontal one its weeps are on: {@code upper} or {@code lower}
    */
   record PressurePlate(
       String name,
@@ -289,8 +349,31 @@ public sealed interface Part {
       Given<Length> spacing,
       Given<Length> endDistance,
       List<Stock> stock,
-      Optional<Given<String>> fastener)
+      Optional<Given<String>> fastener,
+      Given<String> weeps)
       implements Part {
+    /** A plate whose weeps are where common practice has them. */
+    public PressurePlate(
+        String name,
+        Origin origin,
+        Given<Length> width,
+        Given<Length> endGap,
+        Given<Length> spacing,
+        Given<Length> endDistance,
+        List<Stock> stock,
+        Optional<Given<String>> fastener) {
+      this(
+          name,
+          origin,
+          width,
+          endGap,
+          spacing,
+          endDistance,
+          stock,
+          fastener,
+          Given.assumed("upper", origin, "common practice"));
+    }
+
     @Override
     public PartKind kind() {
       return PartKind.PRESSURE_PLATE;

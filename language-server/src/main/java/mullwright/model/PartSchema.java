@@ -146,6 +146,17 @@ public final class PartSchema {
                   "bars on the rack that cost nothing: how many, how long, of which part, and in"
                       + " which finish if only that one will do",
                   "NUMBER x LENGTH of WORD [in WORD]")
+              .repeated(),
+          of("cut-tolerance", "how far a cut may be off, either way", "LENGTH"),
+          of("hole-tolerance", "how far a hole may be off, either way", "LENGTH"),
+          of("perimeter-joint", "width of the sealed joint round the frame", "LENGTH")
+              .assumed("1/2\"", PRACTICE),
+          of("waste", "share bought more for loss, of all things or of one sort", "RATIO [WORD]")
+              .repeated(),
+          of(
+                  "attic",
+                  "share bought more to keep in store, of all things or of one sort",
+                  "RATIO [WORD]")
               .repeated());
 
   private static final PartSchema PROJECT =
@@ -309,6 +320,7 @@ public final class PartSchema {
         of("setting-block", "setting block", "SETTING_BLOCK"),
         of("zone-dam", "zone dam", "ZONE_DAM"),
         of("sealant", "sealant", "SEALANT"),
+        of("insulation", "insulation behind spandrel lites", "INSULATION"),
         of("plate-fastener", "fastener of the pressure plates", "FASTENER"),
         of(
             "glass-plane",
@@ -359,6 +371,11 @@ public final class PartSchema {
             "LENGTH [left|right]"),
         of("sleeve", "splice sleeve it takes", "SLEEVE"),
         of("U", "thermal transmittance of the frame made with it, fasteners included", "U_FACTOR"),
+        hole(),
+        of(
+            "notch",
+            "cut from each end of a horizontal: along it, and back from its glass side",
+            "LENGTH back LENGTH"),
         outline());
     put(
         parts,
@@ -379,7 +396,8 @@ public final class PartSchema {
         of("length", "how long it is", "LENGTH"),
         of("engagement", "how far it reaches into each length; half of it unless stated", "LENGTH"),
         of("fixed", "the end that is screwed", "lower|upper").assumed("lower", PRACTICE),
-        metal("aluminium"));
+        metal("aluminium"),
+        hole());
     put(
         parts,
         PartKind.SHEAR_BLOCK,
@@ -387,7 +405,9 @@ public final class PartSchema {
         metal("aluminium"),
         of("length", "along the horizontal", "LENGTH"),
         hole(),
-        of("edge-distance", "least from a hole's centre to an edge", "LENGTH"));
+        of("edge-distance", "least from a hole's centre to an edge", "LENGTH"),
+        of("entry", "whether a horizontal goes on from the front or slides on endwise", "front|end")
+            .assumed("front", PRACTICE));
   }
 
   private static void fixings(Map<PartKind, PartSchema> parts) {
@@ -441,6 +461,8 @@ public final class PartSchema {
         of("end-gap", "clearance at each end of a horizontal plate", "LENGTH")
             .assumed("1/8\"", PRACTICE),
         of("fastener", "what holds it", "FASTENER"),
+        of("weeps", "the side of a horizontal plate its weeps are on", "upper|lower")
+            .assumed("upper", PRACTICE),
         of("spacing", "most from fastener to fastener", "LENGTH").assumed("9\"", PRACTICE),
         of("end-distance", "first fastener from the end", "LENGTH").assumed("2\"", PRACTICE));
     put(
@@ -476,6 +498,7 @@ public final class PartSchema {
             "edge-psi",
             "linear transmittance where its edge meets the frame",
             "LINEAR_TRANSMITTANCE"),
-        of("bite", "in place of the profile's", "LENGTH"));
+        of("bite", "in place of the profile's", "LENGTH"),
+        of("billed", "width and height are billed rounded up to a multiple of it", "LENGTH"));
   }
 }

@@ -54,8 +54,10 @@ class LengthsTest {
     "verticals, 2, 5, 11'-4 15/16\"",
     // closed form, recomputed: 60 − 2 1/2 − 2 × 1/32 = 57 7/16"; R1..R5 in six bays
     "horizontals, 1, 30, 4'-9 7/16\"",
-    // closed form, recomputed: 60 − 2 1/2 − 2 × 1/8 = 57 1/4"; seven rows in six bays
-    "pressure-plates, 4, 42, 4'-9 1/4\"",
+    // closed form, recomputed: 60 − 2 1/2 − 2 × 1/8 = 57 1/4"; six rows in six bays have weeps
+    "pressure-plates, 4, 36, 4'-9 1/4\"",
+    // the head has no lite above it, so no weeps
+    "pressure-plates, 5, 6, 4'-9 1/4\"",
     // closed form, recomputed: 60 − 2 1/2 − 2 × 1/32 = 57 7/16"
     "face-caps, 4, 42, 4'-9 7/16\"",
   })

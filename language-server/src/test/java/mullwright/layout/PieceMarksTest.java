@@ -47,10 +47,14 @@ class PieceMarksTest {
 
   @Test
   void platesAndCapsHaveLettersOfTheirOwn() {
-    // plates: two parts of the jamb's, lower and upper length, horizontal: five; caps likewise
+    // caps: two parts of the jamb's, lower and upper length, horizontal: five; plates likewise, but
+    // a horizontal one with weeps differs from the head's without, and in the end bays, where the
+    // jambs are narrower, they stand elsewhere along it on either hand
     List<String> found =
         IntStream.range(0, layout.covers().size()).mapToObj(marks::cover).distinct().toList();
-    assertThat(found).containsExactly("P1", "P2", "P3", "P4", "P5", "C1", "C2", "C3", "C4", "C5");
+    assertThat(found)
+        .containsExactly(
+            "P1", "P2", "P3", "P4", "P5", "P6", "P7", "P8", "C1", "C2", "C3", "C4", "C5");
   }
 
   @Test

@@ -17,7 +17,7 @@ import mullwright.quantity.Length;
  * <p>One plan can be built at any scale and from either hand, so that walls can be compared with
  * their mirror image or with one twice as large. All lengths are multiples of 1/16" times scale.
  */
-final class RandomWalls {
+public final class RandomWalls {
   private record Row(String name, int left, int right, boolean edge, int from, int to) {}
 
   private record Place(String row, int height) {}
@@ -51,7 +51,7 @@ final class RandomWalls {
    *
    * @param plain full-height verticals, level rows in all bays, no openings, all profiles known
    */
-  RandomWalls(long seed, boolean plain) {
+  public RandomWalls(long seed, boolean plain) {
     this.random = new Random(seed);
     this.plain = plain;
     lines();
@@ -157,12 +157,12 @@ final class RandomWalls {
   }
 
   /** The wall as planned. */
-  TestWalls wall(int scale) {
+  public TestWalls wall(int scale) {
     return wall(scale, false);
   }
 
   /** The wall seen from indoors: left is right. */
-  TestWalls mirrored(int scale) {
+  public TestWalls mirrored(int scale) {
     return wall(scale, true);
   }
 
@@ -270,6 +270,7 @@ final class RandomWalls {
         .plateWithGap("plate", length(38, scale), length(2, scale), length(288 * 16, scale))
         .capWithGap("cap", length(40, scale), length(1, scale), length(200 * 16, scale))
         .anchor("angle", length(128, scale), true, true)
+        .block("block", length(4, scale), length(10, scale), length(32, scale), length(64, scale))
         .glass("V1", Optional.empty(), "ply", TestParts.mm(6), "ply", TestParts.mm(6));
   }
 }

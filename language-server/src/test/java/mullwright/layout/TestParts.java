@@ -135,6 +135,8 @@ final class TestParts {
             Optional.ofNullable(sheet.legRight).map(this::given),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            List.of(),
             Optional.empty()));
   }
 
@@ -185,6 +187,17 @@ final class TestParts {
             Map.of()));
   }
 
+  /** A shear block with two holes so far from the horizontal's end, at those depths. */
+  TestParts block(String name, Length diameter, Length along, Length... depths) {
+    List<Part.Hole> holes = new ArrayList<>();
+    for (Length depth : depths) {
+      holes.add(new Part.Hole(diameter, along, depth, Optional.empty(), origin()));
+    }
+    return put(
+        new Part.ShearBlock(
+            name, origin(), assumed("aluminium"), given(in(2)), holes, Optional.empty()));
+  }
+
   /** Layers as pairs of a word ({@code ply}, {@code space}, {@code interlayer}) and millimetres. */
   TestParts glass(String name, Optional<Length> bite, Object... layers) {
     List<Part.Layer> made = new ArrayList<>();
@@ -206,13 +219,15 @@ final class TestParts {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()));
   }
 
   /** The system, with the first plate and the first cap put in so far. */
   Part.WallSystem system(String name) {
     Map<PartKind, Given<String>> chosen = new EnumMap<>(PartKind.class);
-    for (PartKind kind : List.of(PartKind.PRESSURE_PLATE, PartKind.FACE_CAP)) {
+    for (PartKind kind :
+        List.of(PartKind.PRESSURE_PLATE, PartKind.FACE_CAP, PartKind.SHEAR_BLOCK)) {
       parts.getOrDefault(kind, Map.of()).keySet().stream()
           .findFirst()
           .ifPresent(part -> chosen.put(kind, given(part)));

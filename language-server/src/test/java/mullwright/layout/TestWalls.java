@@ -30,7 +30,7 @@ import mullwright.syntax.TextRange;
  * <p>What nobody says otherwise: the end lines are jambs, the others mullions; rows named sill and
  * head take those profiles, the rest intermediate; every cell has lite V1.
  */
-final class TestWalls {
+public final class TestWalls {
   private final TestParts parts;
   private final List<Grid.Line> lines = new ArrayList<>();
   private final List<Grid.Floor> floors = new ArrayList<>();
@@ -252,7 +252,7 @@ final class TestWalls {
     return parts.catalog();
   }
 
-  WallLayout layOut() {
+  public WallLayout layOut() {
     return LayoutBuilder.layOut(wall(), parts.catalog());
   }
 

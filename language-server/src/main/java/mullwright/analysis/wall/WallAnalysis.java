@@ -6,6 +6,7 @@ import java.util.Optional;
 import mullwright.analysis.lite.CellEdges;
 import mullwright.analysis.lite.GlassMemory;
 import mullwright.layout.Cell;
+import mullwright.layout.HolePlaces;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
@@ -31,6 +32,7 @@ public final class WallAnalysis {
   private final WindOnWall wind;
   private final GlassMemory glass;
   private final Kept<CellEdges> edges;
+  private HolePlaces holes;
 
   private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
     this.layout = layout;
@@ -87,6 +89,14 @@ public final class WallAnalysis {
   /** Where everything is. */
   public WallLayout layout() {
     return layout;
+  }
+
+  /** Where every hole is; found when first asked for. */
+  public synchronized HolePlaces holes() {
+    if (holes == null) {
+      holes = HolePlaces.of(layout);
+    }
+    return holes;
   }
 
   /** Every run of vertical, by line, then from below. */

@@ -1,0 +1,92 @@
+package mullwright.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import mullwright.report.CsvWriter;
+import mullwright.report.DocumentJson;
+import mullwright.report.DocumentWriter;
+import mullwright.report.MarkdownWriter;
+import mullwright.report.Report;
+import mullwright.report.TextWriter;
+import mullwright.report.WallsAtHand;
+import mullwright.workspace.Cancel;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What all commands that print a report's tables have in common: files, walls, forms. */
+final class Tables {
+  /** Forms the answer comes in. */
+  enum Output {
+    TEXT,
+    MARKDOWN,
+    CSV,
+    JSON
+  }
+
+  @Mixin private Targets targets = new Targets();
+  @Mixin private Looks looks = new Looks();
+
+  @Option(
+      names = "--output",
+      paramLabel = "FORM",
+      description = "text, markdown, csv, or json (by the schema document.schema.json).")
+  private Output output = Output.TEXT;
+
+  @Option(
+      names = "--wall",
+      paramLabel = "NAME",
+      description = "Only the wall of that name; may be given several times.")
+  private List<String> names = new ArrayList<>();
+
+  /** Makes the report of the walls asked for and prints it; the exit code. */
+  int print(Shell shell, Report report, Report.Options options) throws CannotException {
+    int width = looks.width(shell);
+    Opened opened = targets.open(shell);
+    Opened.Readable readable = opened.readable(shell);
+    List<Report.WallAtHand> walls =
+        chosen(
+            WallsAtHand.of(
+                opened.workspace().snapshot(), readable.paths(), opened::shown, Cancel.NEVER));
+    shell.out().print(writer(width, shell).write(report.make(walls, options)));
+    if (!readable.all()) {
+      return Exit.COULD_NOT;
+    }
+    boolean errors = walls.stream().anyMatch(wall -> wall.errors() > 0);
+    if (errors && output == Output.CSV) {
+      // the other forms say so in their first lines
+      Say.wrong(shell, "Errors stand in these walls: figures may be wrong or missing.");
+    }
+    return errors ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  private DocumentWriter writer(int width, Shell shell) {
+    return switch (output) {
+      case TEXT -> new TextWriter(width, looks.paint(shell));
+      case MARKDOWN -> new MarkdownWriter();
+      case CSV -> new CsvWriter();
+      case JSON -> new DocumentJson();
+    };
+  }
+
+  private List<Report.WallAtHand> chosen(List<Report.WallAtHand> walls) throws CannotException {
+    Set<String> known = new LinkedHashSet<>();
+    walls.forEach(wall -> known.add(wall.facts().wall().name()));
+    for (String name : names) {
+      if (!known.contains(name)) {
+        throw new CannotException(
+            "There is no wall “"
+                + name
+                + "” in these files; there "
+                + (known.isEmpty() ? "is none at all." : "are " + String.join(", ", known) + "."));
+      }
+    }
+    if (walls.isEmpty()) {
+      throw new CannotException("No wall stands in these files, so there is nothing to tell.");
+    }
+    return names.isEmpty()
+        ? walls
+        : walls.stream().filter(wall -> names.contains(wall.facts().wall().name())).toList();
+  }
+}
