@@ -106,6 +106,8 @@ class RuleRoomTest {
                 "hole-edge",
                 "hole-clash",
                 "hole-misaligned",
+                "zone-open",
+                "weep-below",
                 "duplicate",
                 "unknown-name",
                 "wrong-unit",
