@@ -108,6 +108,7 @@ class RuleRoomTest {
                 "hole-misaligned",
                 "zone-open",
                 "weep-below",
+                "order-impossible",
                 "duplicate",
                 "unknown-name",
                 "wrong-unit",

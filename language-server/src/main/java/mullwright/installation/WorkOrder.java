@@ -1,0 +1,128 @@
+package mullwright.installation;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+
+/**
+ * An order of the steps that keeps every precedence, for so many crews at once.
+ *
+ * <p>Of the steps that may be done, a crew takes the one that comes first by trade (anchors, frame,
+ * glass, plates, caps), then along the wall in the direction of the work, then from below. The same
+ * wall gives the same order.
+ *
+ * @param turns in the order done
+ * @param stuck steps that can never be done, since they wait for each other or for such; empty for
+ *     a sound graph
+ */
+public record WorkOrder(List<Turn> turns, List<WorkStep> stuck) {
+  /** Most crews at once. */
+  public static final int MOST_CREWS = 100;
+
+  /**
+   * A step in its turn.
+   *
+   * @param round counted from 1; steps of one round are done at once
+   * @param crew counted from 1
+   * @param after what it waited for
+   */
+  public record Turn(int round, int crew, WorkStep step, List<Precedence> after) {
+    public Turn {
+      after = List.copyOf(after);
+    }
+  }
+
+  public WorkOrder {
+    turns = List.copyOf(turns);
+    stuck = List.copyOf(stuck);
+  }
+
+  private static final Comparator<WorkStep> BY_TRADE =
+      Comparator.comparing((WorkStep step) -> trade(step.kind()))
+          .thenComparing(WorkStep::place)
+          .thenComparing(WorkStep::height)
+          .thenComparing(WorkStep::kind)
+          .thenComparing(WorkStep::index);
+
+  private static int trade(WorkKind kind) {
+    return switch (kind) {
+      case ANCHOR, ISOLATION, CLIP -> 0;
+      case LADDER, VERTICAL, SLEEVE, HORIZONTAL, SQUARE -> 1;
+      case ZONE, BLOCKS, GLASS -> 2;
+      case PLATE -> 3;
+      case CAP -> 4;
+      case SEAL -> 5;
+    };
+  }
+
+  /**
+   * An order for so many crews.
+   *
+   * @param crews from 1 to {@link #MOST_CREWS}
+   */
+  public static WorkOrder of(WorkGraph graph, int crews) {
+    if (crews < 1 || crews > MOST_CREWS) {
+      throw new IllegalArgumentException(crews + " crews");
+    }
+    List<List<Precedence>> waiting = graph.waiting();
+    List<List<Precedence>> following = graph.following();
+    int[] open = new int[graph.steps().size()];
+    PriorityQueue<WorkStep> ready = new PriorityQueue<>(BY_TRADE);
+    for (WorkStep step : graph.steps()) {
+      open[step.index()] = waiting.get(step.index()).size();
+      if (open[step.index()] == 0) {
+        ready.add(step);
+      }
+    }
+    List<Turn> turns = new ArrayList<>(graph.steps().size());
+    for (int round = 1; !ready.isEmpty(); round++) {
+      List<WorkStep> done = new ArrayList<>(crews);
+      for (int crew = 1; crew <= crews && !ready.isEmpty(); crew++) {
+        WorkStep step = ready.poll();
+        turns.add(new Turn(round, crew, step, waiting.get(step.index())));
+        done.add(step);
+      }
+      for (WorkStep step : done) {
+        for (Precedence next : following.get(step.index())) {
+          if (--open[next.after()] == 0) {
+            ready.add(graph.steps().get(next.after()));
+          }
+        }
+      }
+    }
+    return new WorkOrder(
+        turns, graph.steps().stream().filter(step -> open[step.index()] > 0).toList());
+  }
+
+  /**
+   * Steps that wait for each other in a circle, each for the one before it, the first for the last;
+   * empty if there is none.
+   */
+  public static List<Precedence> circle(WorkGraph graph) {
+    List<WorkStep> stuck = of(graph, 1).stuck();
+    if (stuck.isEmpty()) {
+      return List.of();
+    }
+    // every stuck step waits for a stuck one: going back from any must come round
+    boolean[] isStuck = new boolean[graph.steps().size()];
+    stuck.forEach(step -> isStuck[step.index()] = true);
+    List<List<Precedence>> waiting = graph.waiting();
+    List<Precedence> way = new ArrayList<>();
+    int[] seenAt = new int[graph.steps().size()];
+    Arrays.fill(seenAt, -1);
+    int at = stuck.get(0).index();
+    while (seenAt[at] < 0) {
+      seenAt[at] = way.size();
+      Precedence back =
+          waiting.get(at).stream().filter(each -> isStuck[each.before()]).findFirst().orElseThrow();
+      way.add(back);
+      at = back.before();
+    }
+    List<Precedence> circle = new ArrayList<>(way.subList(seenAt[at], way.size()));
+    Collections.reverse(circle);
+    return circle;
+  }
+}
