@@ -5,12 +5,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import mullwright.report.CsvWriter;
+import mullwright.report.Document;
 import mullwright.report.DocumentJson;
 import mullwright.report.DocumentWriter;
 import mullwright.report.MarkdownWriter;
 import mullwright.report.Report;
 import mullwright.report.TextWriter;
 import mullwright.report.WallsAtHand;
+import mullwright.report.XlsxWriter;
 import mullwright.workspace.Cancel;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -22,7 +24,8 @@ final class Tables {
     TEXT,
     MARKDOWN,
     CSV,
-    JSON
+    JSON,
+    XLSX
   }
 
   @Mixin private Targets targets = new Targets();
@@ -31,7 +34,9 @@ final class Tables {
   @Option(
       names = "--output",
       paramLabel = "FORM",
-      description = "text, markdown, csv, or json (by the schema document.schema.json).")
+      description =
+          "text, markdown, csv, json (by the schema document.schema.json) or xlsx (a workbook, to be"
+              + " sent into a file).")
   private Output output = Output.TEXT;
 
   @Option(
@@ -42,6 +47,16 @@ final class Tables {
 
   /** Makes the report of the walls asked for and prints it; the exit code. */
   int print(Shell shell, Report report, Report.Options options) throws CannotException {
+    return print(shell, report, options, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param issue true to write marks into the ledgers that are not in them yet
+   */
+  int print(Shell shell, Report report, Report.Options options, boolean issue)
+      throws CannotException {
     int width = looks.width(shell);
     Opened opened = targets.open(shell);
     Opened.Readable readable = opened.readable(shell);
@@ -49,12 +64,30 @@ final class Tables {
         chosen(
             WallsAtHand.of(
                 opened.workspace().snapshot(), readable.paths(), opened::shown, Cancel.NEVER));
-    shell.out().print(writer(width, shell).write(report.make(walls, options)));
+    if (issue && walls.stream().anyMatch(wall -> wall.errors() > 0)) {
+      throw new CannotException(
+          "No marks are issued while errors stand in the walls: run “mullwright check” and mend them"
+              + " first.");
+    }
+    Ledgers ledgers = new Ledgers(shell, issue);
+    walls = ledgers.with(walls);
+    Document document = report.make(walls, options);
+    if (output == Output.XLSX) {
+      if (shell.terminal()) {
+        throw new CannotException(
+            "A workbook is no text for a terminal: send it into a file, “> FILE”.");
+      }
+      byte[] book = new XlsxWriter().write(document);
+      shell.out().write(book, 0, book.length);
+    } else {
+      shell.out().print(writer(width, shell).write(document));
+    }
+    ledgers.keep(walls);
     if (!readable.all()) {
       return Exit.COULD_NOT;
     }
     boolean errors = walls.stream().anyMatch(wall -> wall.errors() > 0);
-    if (errors && output == Output.CSV) {
+    if (errors && (output == Output.CSV || output == Output.XLSX)) {
       // the other forms say so in their first lines
       Say.wrong(shell, "Errors stand in these walls: figures may be wrong or missing.");
     }
@@ -67,6 +100,7 @@ final class Tables {
       case MARKDOWN -> new MarkdownWriter();
       case CSV -> new CsvWriter();
       case JSON -> new DocumentJson();
+      case XLSX -> throw new IllegalStateException("no text");
     };
   }
 

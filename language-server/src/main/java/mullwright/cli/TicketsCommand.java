@@ -6,6 +6,7 @@ import mullwright.report.Report;
 import mullwright.report.TicketsReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Prints what the shop is told of each piece: length, end cuts, holes. */
 @Command(
@@ -17,13 +18,20 @@ final class TicketsCommand implements Callable<Integer> {
 
   @Mixin private Tables tables = new Tables();
 
+  @Option(
+      names = "--issue",
+      description =
+          "Also write the marks into the ledger beside the wall (NAME.marks), so that they last;"
+              + " refused while errors stand in the wall.")
+  private boolean issue;
+
   TicketsCommand(Shell shell) {
     this.shell = shell;
   }
 
   @Override
   public Integer call() throws CannotException {
-    return tables.print(shell, new TicketsReport(), new Report.Options(false));
+    return tables.print(shell, new TicketsReport(), new Report.Options(false), issue);
   }
 
   /** Makes it. */

@@ -131,6 +131,17 @@ public final class PieceForms {
     StringBuilder form = new StringBuilder("lite ").append(use.glass().value());
     form.append(' ').append(cell.glassWidth().ticks());
     form.append('x').append(cell.glassHeight().ticks());
+    cell.glass()
+        .ifPresent(
+            glass ->
+                glass
+                    .layers()
+                    .forEach(
+                        layer ->
+                            form.append(' ')
+                                .append(layer.what())
+                                .append(layer.thickness().ticks())
+                                .append(layer.words())));
     if (use.operable()) {
       form.append(" operable");
     }

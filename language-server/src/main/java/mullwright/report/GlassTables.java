@@ -28,8 +28,8 @@ final class GlassTables {
   private final UnitSystem units;
   private final boolean each;
 
-  GlassTables(WallLayout layout, UnitSystem units, boolean each) {
-    this.marks = PieceMarks.of(layout);
+  GlassTables(WallLayout layout, PieceMarks marks, UnitSystem units, boolean each) {
+    this.marks = marks;
     this.units = units;
     this.each = each;
     List<Cell> lites =

@@ -37,8 +37,9 @@ public final class LengthsReport implements Report {
     WallLayout layout = wall.facts().layout();
     String name = layout.wall().name();
     PieceTables pieces =
-        new PieceTables(layout, wall.units(), CutList.finish(layout.wall()), options.each());
-    GlassTables glass = new GlassTables(layout, wall.units(), options.each());
+        new PieceTables(
+            layout, Marks.of(wall), wall.units(), CutList.finish(layout.wall()), options.each());
+    GlassTables glass = new GlassTables(layout, Marks.of(wall), wall.units(), options.each());
     List<Table> tables = new ArrayList<>();
     tables.add(pieces.verticals());
     tables.add(pieces.horizontals());

@@ -21,9 +21,9 @@ final class PieceTables {
   private final String finish;
   private final boolean each;
 
-  PieceTables(WallLayout layout, UnitSystem units, String finish, boolean each) {
+  PieceTables(WallLayout layout, PieceMarks marks, UnitSystem units, String finish, boolean each) {
     this.layout = layout;
-    this.marks = PieceMarks.of(layout);
+    this.marks = marks;
     this.format = cut(units);
     this.finish = finish;
     this.each = each;

@@ -1,7 +1,9 @@
 package mullwright.report;
 
 import java.util.List;
+import java.util.Optional;
 import mullwright.quantity.UnitSystem;
+import mullwright.takeoff.MarkLedger;
 
 /**
  * One report on walls. Its class is found by itself ({@code @AutoService(Report.class)}); the order
@@ -27,6 +29,22 @@ public interface Report {
    * @param file its path as shown to the reader
    * @param units the system its file is written in
    * @param errors how many errors the rules found in it and in the files it uses
+   * @param ledger of the marks issued for its file, if one is kept
    */
-  record WallAtHand(String file, UnitSystem units, mullwright.check.WallFacts facts, int errors) {}
+  record WallAtHand(
+      String file,
+      UnitSystem units,
+      mullwright.check.WallFacts facts,
+      int errors,
+      Optional<MarkLedger> ledger) {
+    /** A wall no marks have been issued for. */
+    public WallAtHand(String file, UnitSystem units, mullwright.check.WallFacts facts, int errors) {
+      this(file, units, facts, errors, Optional.empty());
+    }
+
+    /** The same with its ledger. */
+    public WallAtHand with(MarkLedger kept) {
+      return new WallAtHand(file, units, facts, errors, Optional.of(kept));
+    }
+  }
 }

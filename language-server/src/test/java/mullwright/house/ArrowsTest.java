@@ -61,7 +61,11 @@ class ArrowsTest {
           "check", List.of("com.google.auto.service.."),
           "workspace", List.of("org.eclipse.jgit.."),
           "report",
-              List.of("com.google.auto.service..", "com.google.gson..", "org.apache.pdfbox.."),
+              List.of(
+                  "com.google.auto.service..",
+                  "com.google.gson..",
+                  "org.apache.pdfbox..",
+                  "org.dhatim.fastexcel.."),
           "server",
               List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
           "cli", List.of("com.google.auto.service..", "picocli.."));
