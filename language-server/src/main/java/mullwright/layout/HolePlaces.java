@@ -19,7 +19,7 @@ public final class HolePlaces {
   private final WallLayout layout;
   private final List<List<DrilledHole>> verticals;
   private final List<List<DrilledHole>> horizontals;
-  private final List<Weep> weeps;
+  private List<Weep> weeps;
   private final Map<Integer, List<Weep>> weepsByCover = new HashMap<>();
   private final Slants slants;
 
@@ -27,10 +27,6 @@ public final class HolePlaces {
     this.layout = layout;
     this.verticals = VerticalHoles.of(layout);
     this.horizontals = HorizontalHoles.of(layout);
-    this.weeps = List.copyOf(Weeps.of(layout));
-    for (Weep weep : weeps) {
-      weepsByCover.computeIfAbsent(weep.cover(), any -> new ArrayList<>(2)).add(weep);
-    }
     this.slants = new Slants(layout);
   }
 
@@ -58,12 +54,19 @@ public final class HolePlaces {
   }
 
   /** The weeps of a plate by index, from its left end. */
-  public List<Weep> weepsOf(int cover) {
+  public synchronized List<Weep> weepsOf(int cover) {
+    weeps();
     return weepsByCover.getOrDefault(cover, List.of());
   }
 
-  /** The weeps of the wall, lite by lite. */
-  public List<Weep> weeps() {
+  /** The weeps of the wall, lite by lite; found when first asked for. */
+  public synchronized List<Weep> weeps() {
+    if (weeps == null) {
+      weeps = List.copyOf(Weeps.of(layout));
+      for (Weep weep : weeps) {
+        weepsByCover.computeIfAbsent(weep.cover(), any -> new ArrayList<>(2)).add(weep);
+      }
+    }
     return weeps;
   }
 

@@ -18,6 +18,7 @@ public record SettingBlockPlaces(Length length, Length first, Length second) {
   public static final int COUNT = 2;
 
   private static final Length LEAST = Length.ofInches(4);
+  private static final double SURELY_LEAST = 5700;
   private static final Rational INCHES_PER_SQUARE_INCH = Rational.of(1, 1440);
 
   /** The blocks of a lite; of an opening by others, and of a cell nothing fills, none. */
@@ -30,9 +31,12 @@ public record SettingBlockPlaces(Length length, Length first, Length second) {
 
   /** The blocks of a lite of that exact size. */
   public static SettingBlockPlaces of(Length width, Length height) {
-    Rational inches = width.inches().times(height.inches()).times(INCHES_PER_SQUARE_INCH);
-    Rational metres = inches.times(Rational.of("0.0254"));
-    Length length = Length.max(LEAST, Length.nearest(metres));
+    Length length = LEAST;
+    // no need of exact numbers far below the area from which a block is longer
+    if (width.toInches() * height.toInches() > SURELY_LEAST) {
+      Rational inches = width.inches().times(height.inches()).times(INCHES_PER_SQUARE_INCH);
+      length = Length.max(LEAST, Length.nearest(inches.times(Rational.of("0.0254"))));
+    }
     Length quarter = width.scaled(1, 4);
     return new SettingBlockPlaces(length, quarter, width.minus(quarter));
   }

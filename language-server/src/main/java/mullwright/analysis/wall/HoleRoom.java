@@ -114,15 +114,19 @@ public final class HoleRoom {
     Length back = SystemPart.backOf(layout, profile);
     Length front = back.minus(profile.depth().value());
     Length widest = Length.ZERO;
-    for (DrilledHole hole : holes) {
-      widest = hole.placed() ? Length.max(widest, needs(hole).spacing()) : widest;
+    Needs[] all = new Needs[holes.size()];
+    for (int i = 0; i < all.length; i++) {
+      if (holes.get(i).placed()) {
+        all[i] = needs(holes.get(i));
+        widest = Length.max(widest, all[i].spacing());
+      }
     }
-    for (int i = 0; i < holes.size(); i++) {
+    for (int i = 0; i < all.length; i++) {
       DrilledHole hole = holes.get(i);
-      if (!hole.placed()) {
+      Needs needed = all[i];
+      if (needed == null) {
         continue;
       }
-      Needs needed = needs(hole);
       Length depth = hole.back().orElseThrow();
       end(hole, first, hole.along().minus(first.at()), needed, stated, found);
       end(hole, last, last.at().minus(hole.along()), needed, stated, found);
@@ -134,7 +138,9 @@ public final class HoleRoom {
         if (other.along().minus(hole.along()).isLongerThan(widest)) {
           break;
         }
-        spacing(hole, other, needed, found);
+        if (all[j] != null && hole.side().meets(other.side())) {
+          spacing(hole, other, needed, all[j], found);
+        }
       }
     }
     return found;
@@ -175,12 +181,13 @@ public final class HoleRoom {
   }
 
   // holes that run into each other are another matter: see HoleMeeting
-  private void spacing(DrilledHole hole, DrilledHole other, Needs needed, List<Shortfall> found) {
-    if (!other.placed() || !hole.side().meets(other.side())) {
+  private static void spacing(
+      DrilledHole hole, DrilledHole other, Needs needed, Needs others, List<Shortfall> found) {
+    Length least = Length.max(needed.spacing(), others.spacing());
+    if (!other.along().minus(hole.along()).isShorterThan(least)) {
       return;
     }
     Length apart = HoleMeeting.apart(hole, other);
-    Length least = Length.max(needed.spacing(), needs(other).spacing());
     if (apart.isShorterThan(least) && !HoleMeeting.overlap(hole, other, apart)) {
       found.add(
           new Shortfall(
@@ -189,7 +196,7 @@ public final class HoleRoom {
               Optional.of(other),
               apart,
               least,
-              needed.spacing().isShorterThan(least) ? needs(other).diameter() : needed.diameter(),
+              needed.spacing().isShorterThan(least) ? others.diameter() : needed.diameter(),
               Optional.empty()));
     }
   }
