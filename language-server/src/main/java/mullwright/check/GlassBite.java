@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import mullwright.analysis.lite.LiteBite;
 import mullwright.analysis.wall.Inputs;
 import mullwright.derivation.Derivation;
@@ -27,13 +28,14 @@ public final class GlassBite implements LiteRule {
       return;
     }
     Given<Length> least = facts.wall().criteria().glass().leastBite();
-    for (LiteBite.Left left : LiteBite.of(facts.analysis(), it)) {
+    List<LiteBite.Left> edges = LiteBite.of(facts.analysis(), it);
+    for (LiteBite.Left left : edges) {
       if (left.bite() < least.value().toMetres() - 1e-9) {
         bite(it, left, least, facts, found);
         return;
       }
     }
-    for (LiteBite.Left left : LiteBite.of(facts.analysis(), it)) {
+    for (LiteBite.Left left : edges) {
       if (left.clearance() <= 0) {
         clearance(it, left, facts, found);
         return;

@@ -95,6 +95,9 @@ public final class GlassOversize implements LiteRule {
   }
 
   private static void area(Cell it, Part.Glass glass, WallFacts facts, Findings found) {
+    if (glass.mostArea().isEmpty()) {
+      return;
+    }
     Measures say = Measures.of(facts);
     Quantity area = GlassSizes.of(it, say.system()).area();
     glass

@@ -2,6 +2,7 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,27 +22,29 @@ import mullwright.syntax.StatementKind;
  * from memory. An aid to drafting: a licensed engineer and the local code govern.
  */
 @AutoService(Rule.class)
-public final class GlassSafety implements LiteRule {
+public final class GlassSafety implements WallRule {
   @Override
   public About about() {
     return About.of(Group.GLASS, Severity.ERROR).guardingPeople();
   }
 
   @Override
-  public void check(Cell it, WallFacts facts, Findings found) {
-    if (it.use().isEmpty() || it.glass().isEmpty() || it.opening().isPresent()) {
-      return;
+  public void check(WallFacts facts, Findings found) {
+    LiteSafety.Places places = LiteSafety.places(facts.layout());
+    BitSet needed = new BitSet();
+    for (Cell cell : facts.layout().cells()) {
+      needed.set(
+          cell.index(), cell.use().isPresent() && cell.opening().isEmpty() && places.require(cell));
     }
-    if (it.glass().get().safety().value()) {
-      return;
-    }
-    LiteSafety safety = LiteSafety.of(facts.layout(), it);
-    if (safety.required()) {
-      tell(it, safety.shown().orElseThrow(), facts, found);
+    for (Cell it : facts.layout().cells()) {
+      if (needed.get(it.index()) && it.glass().filter(g -> !g.safety().value()).isPresent()) {
+        tell(it, places.of(it).shown().orElseThrow(), needed, facts, found);
+      }
     }
   }
 
-  private static void tell(Cell it, LiteSafety.Seen seen, WallFacts facts, Findings found) {
+  private static void tell(
+      Cell it, LiteSafety.Seen seen, BitSet needed, WallFacts facts, Findings found) {
     LiteUse use = it.use().orElseThrow();
     Part.Glass glass = it.glass().orElseThrow();
     Measures say = Measures.of(facts);
@@ -72,21 +75,22 @@ public final class GlassSafety implements LiteRule {
         .filter(other -> other.safety().value())
         .filter(other -> other.opacified().value().equals(glass.opacified().value()))
         .findFirst()
-        .flatMap(other -> take(it, use, other.name(), facts))
+        .flatMap(other -> take(it, use, other.name(), needed, facts))
         .ifPresent(draft::fix);
   }
 
-  private static Optional<Fix> take(Cell it, LiteUse use, String glass, WallFacts facts) {
+  private static Optional<Fix> take(
+      Cell it, LiteUse use, String glass, BitSet needed, WallFacts facts) {
     boolean all =
         facts.layout().cells().stream()
             .filter(cell -> isOf(cell, use))
-            .allMatch(cell -> sameRows(cell, it) && LiteSafety.of(facts.layout(), cell).required());
+            .allMatch(cell -> sameRows(cell, it) && needed.get(cell.index()));
     if (all) {
       Fix.Edit edit = new Fix.Edit(use.glass().origin(), Words.asName(glass));
       return Optional.of(new Fix("Take " + glass, List.of(edit)));
     }
     return new StatementEdits(facts.text())
-        .addAfter(use.origin(), statement(it, use, glass, facts))
+        .addAfter(use.origin(), statement(it, use, glass, needed, facts))
         .map(edit -> new Fix("Take " + glass + " there", List.of(edit)));
   }
 
@@ -123,7 +127,8 @@ public final class GlassSafety implements LiteRule {
   }
 
   // a narrower statement, so that it wins where it is needed and nothing else changes
-  private static String statement(Cell it, LiteUse use, String glass, WallFacts facts) {
+  private static String statement(
+      Cell it, LiteUse use, String glass, BitSet needed, WallFacts facts) {
     Grid grid = facts.wall().grid();
     StatementKind kind = use.vision() ? StatementKind.VISION : StatementKind.SPANDREL;
     return kind.spelling()
@@ -134,18 +139,17 @@ public final class GlassSafety implements LiteRule {
         + ".."
         + Words.asName(grid.rows().get(it.above()).name())
         + " bays "
-        + String.join(", ", bays(it, use, facts));
+        + String.join(", ", bays(it, use, needed, facts));
   }
 
   // of all lites of the statement between those rows that need it
-  private static List<String> bays(Cell it, LiteUse use, WallFacts facts) {
+  private static List<String> bays(Cell it, LiteUse use, BitSet needed, WallFacts facts) {
     List<String> ranges = new ArrayList<>();
     Grid grid = facts.wall().grid();
     int from = -1;
     int to = -1;
     for (Cell cell : facts.layout().cells()) {
-      boolean alike =
-          sameRows(cell, it) && isOf(cell, use) && LiteSafety.of(facts.layout(), cell).required();
+      boolean alike = sameRows(cell, it) && isOf(cell, use) && needed.get(cell.index());
       if (!alike) {
         continue;
       }

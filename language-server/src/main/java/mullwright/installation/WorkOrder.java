@@ -102,18 +102,19 @@ public record WorkOrder(List<Turn> turns, List<WorkStep> stuck) {
    * empty if there is none.
    */
   public static List<Precedence> circle(WorkGraph graph) {
-    List<WorkStep> stuck = of(graph, 1).stuck();
-    if (stuck.isEmpty()) {
+    // every stuck step waits for a stuck one: going back from any must come round
+    boolean[] isStuck = stuck(graph);
+    int at = 0;
+    while (at < isStuck.length && !isStuck[at]) {
+      at++;
+    }
+    if (at == isStuck.length) {
       return List.of();
     }
-    // every stuck step waits for a stuck one: going back from any must come round
-    boolean[] isStuck = new boolean[graph.steps().size()];
-    stuck.forEach(step -> isStuck[step.index()] = true);
     List<List<Precedence>> waiting = graph.waiting();
     List<Precedence> way = new ArrayList<>();
     int[] seenAt = new int[graph.steps().size()];
     Arrays.fill(seenAt, -1);
-    int at = stuck.get(0).index();
     while (seenAt[at] < 0) {
       seenAt[at] = way.size();
       Precedence back =
@@ -124,5 +125,45 @@ public record WorkOrder(List<Turn> turns, List<WorkStep> stuck) {
     List<Precedence> circle = new ArrayList<>(way.subList(seenAt[at], way.size()));
     Collections.reverse(circle);
     return circle;
+  }
+
+  /**
+   * By index, the steps that can never be done: found without an order, at every edit of a wall.
+   */
+  private static boolean[] stuck(WorkGraph graph) {
+    int count = graph.steps().size();
+    int[] open = new int[count];
+    int[] start = new int[count + 1];
+    for (Precedence each : graph.precedences()) {
+      open[each.after()]++;
+      start[each.before() + 1]++;
+    }
+    for (int step = 0; step < count; step++) {
+      start[step + 1] += start[step];
+    }
+    int[] following = new int[graph.precedences().size()];
+    int[] next = start.clone();
+    for (Precedence each : graph.precedences()) {
+      following[next[each.before()]++] = each.after();
+    }
+    int[] done = new int[count];
+    int found = 0;
+    for (int step = 0; step < count; step++) {
+      if (open[step] == 0) {
+        done[found++] = step;
+      }
+    }
+    for (int i = 0; i < found; i++) {
+      for (int at = start[done[i]]; at < start[done[i] + 1]; at++) {
+        if (--open[following[at]] == 0) {
+          done[found++] = following[at];
+        }
+      }
+    }
+    boolean[] stuck = new boolean[count];
+    for (int step = 0; step < count; step++) {
+      stuck[step] = open[step] > 0;
+    }
+    return stuck;
   }
 }

@@ -35,13 +35,20 @@ public record DrilledHole(
     Origin statement,
     Origin origin) {
   /** From the datum on, then from the glass inwards; equal holes of several parts stay apart. */
-  public static final Comparator<DrilledHole> ORDER =
-      Comparator.comparing(DrilledHole::along)
-          .thenComparing(hole -> hole.back().orElse(Length.ZERO))
+  public static final Comparator<DrilledHole> ORDER = DrilledHole::compare;
+
+  private static final Comparator<DrilledHole> AT_ONE_PLACE =
+      Comparator.comparing((DrilledHole hole) -> hole.back().orElse(Length.ZERO))
           .thenComparing(DrilledHole::side)
           .thenComparing(DrilledHole::purpose)
           .thenComparing(DrilledHole::part)
           .thenComparing(hole -> hole.diameter().orElse(Length.ZERO));
+
+  // nearly all holes differ along the piece, and a tower's are sorted at every edit
+  private static int compare(DrilledHole one, DrilledHole other) {
+    int along = one.along.compareTo(other.along);
+    return along != 0 ? along : AT_ONE_PLACE.compare(one, other);
+  }
 
   /** What a hole is for. */
   public enum Purpose {

@@ -2,10 +2,14 @@ package mullwright.analysis.lite;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import mullwright.analysis.Outcome;
 import mullwright.analysis.glass.GlassFailurePrediction;
 import mullwright.analysis.glass.LargeDeflectionPlate;
+import mullwright.layout.Cell;
+import mullwright.model.Part;
+import mullwright.quantity.Length;
 
 /**
  * Remembers solved plates and lites by value: an edit that leaves a lite's size, make-up and load
@@ -20,6 +24,24 @@ public final class GlassMemory {
   private final Map<Plate, Outcome<GlassFailurePrediction.Resistance>> resistances = last();
   private final Map<Loaded, Outcome<LargeDeflectionPlate.Response>> responses = last();
   private final Map<GlassUnit, Outcome<UnitStrength>> strengths = last();
+
+  private final Map<Sized, Optional<UnitStrength>> charted = last();
+
+  /** A glass, the very same part, in a size. */
+  private record Sized(Part.Glass glass, Length width, Length height) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Sized same
+          && glass == same.glass
+          && width.equals(same.width)
+          && height.equals(same.height);
+    }
+
+    @Override
+    public int hashCode() {
+      return width.hashCode() * 31 + height.hashCode();
+    }
+  }
 
   private record Loaded(Plate plate, double pressure) {}
 
@@ -51,5 +73,13 @@ public final class GlassMemory {
 
   Outcome<UnitStrength> strength(GlassUnit unit) {
     return known(strengths, unit, it -> UnitStrength.solve(it, this));
+  }
+
+  /** What a table says of the strength of a glass in the size of a cell. */
+  Optional<UnitStrength> charted(Part.Glass glass, Cell cell) {
+    return known(
+        charted,
+        new Sized(glass, cell.glassWidth(), cell.glassHeight()),
+        key -> LiteBearing.charted(key.glass(), key.width(), key.height()));
   }
 }

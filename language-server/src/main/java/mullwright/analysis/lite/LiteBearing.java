@@ -12,6 +12,7 @@ import mullwright.analysis.wall.WindOnWall;
 import mullwright.layout.Cell;
 import mullwright.model.Given;
 import mullwright.model.Part;
+import mullwright.quantity.Length;
 
 /**
  * What a lite of a wall bears of the wind it takes, and how far it bends.
@@ -76,10 +77,11 @@ public record LiteBearing(
 
   private static Outcome<UnitStrength> strength(
       GlassMemory memory, Cell cell, MakeUp makeUp, double shearModulus) {
-    return unit(cell, makeUp, shearModulus).then(memory::strength);
+    return unit(cell.glassWidth(), cell.glassHeight(), makeUp, shearModulus).then(memory::strength);
   }
 
-  private static Outcome<GlassUnit> unit(Cell cell, MakeUp makeUp, double shearModulus) {
+  private static Outcome<GlassUnit> unit(
+      Length width, Length height, MakeUp makeUp, double shearModulus) {
     List<GlassUnit.Pane> panes = new ArrayList<>();
     for (MakeUp.Pane pane : makeUp.panes()) {
       List<GlassUnit.Ply> plies = new ArrayList<>();
@@ -97,35 +99,33 @@ public record LiteBearing(
               ? new GlassUnit.Pane(plies, pane.interlayers().get(0).toMetres(), shearModulus)
               : new GlassUnit.Pane(plies, 0, 0));
     }
-    return new Outcome.Solved<>(
-        new GlassUnit(cell.glassWidth().toMetres(), cell.glassHeight().toMetres(), panes));
+    return new Outcome.Solved<>(new GlassUnit(width.toMetres(), height.toMetres(), panes));
   }
 
   /**
    * The strength of a lite read from a table, on the safe side by what the table may be off; empty
    * where no glass stands or it is not checked. It tells at once what needs no closer look.
    */
-  static Optional<UnitStrength> charted(Cell cell) {
+  static Optional<UnitStrength> charted(WallAnalysis analysis, Cell cell) {
     if (cell.opening().isPresent() || cell.use().isEmpty() || !cell.rectangular()) {
       return Optional.empty();
     }
-    return cell.glass()
-        .map(MakeUp::of)
-        .filter(makeUp -> makeUp.outside().isEmpty())
-        .flatMap(
-            makeUp ->
-                unit(
-                        cell,
-                        makeUp,
-                        makeUp.glass().shearModulus().map(g -> g.value().toSi()).orElse(SLIPS))
-                    .then(UnitStrength::charted)
-                    .solved());
+    return cell.glass().flatMap(glass -> analysis.glass().charted(glass, cell));
+  }
+
+  static Optional<UnitStrength> charted(Part.Glass glass, Length width, Length height) {
+    MakeUp makeUp = MakeUp.of(glass);
+    if (makeUp.outside().isPresent()) {
+      return Optional.empty();
+    }
+    double shear = glass.shearModulus().map(g -> g.value().toSi()).orElse(SLIPS);
+    return unit(width, height, makeUp, shear).then(UnitStrength::charted).solved();
   }
 
   /** True if a table shows at once that a lite bears the wind it takes, with some to spare. */
   public static boolean plainlyBears(WallAnalysis analysis, Cell cell) {
     double load = analysis.wind().on(cell).largest();
-    return charted(cell)
+    return charted(analysis, cell)
         .filter(strength -> strength.resistance() * (1 - CHART_ERROR) >= load)
         .isPresent();
   }

@@ -63,7 +63,7 @@ public record LiteBend(LiteBearing bearing, LiteBearing.Bent bent, double limit,
   public static boolean plainlyWithin(WallAnalysis analysis, Cell cell) {
     double load = analysis.wind().on(cell).largest();
     double limit = limit(analysis, cell);
-    return LiteBearing.charted(cell)
+    return LiteBearing.charted(analysis, cell)
         .filter(
             strength ->
                 strength.panes().stream()

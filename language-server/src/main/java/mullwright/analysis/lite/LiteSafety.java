@@ -58,12 +58,54 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
   /** A walking surface: its name, its height, and how far from the glass it begins if stated. */
   private record Surface(String name, Length height, double distance, boolean assumed) {}
 
+  /** What a wall's lites are seen from: its walking surfaces and its doors, found once. */
+  public static final class Places {
+    /** A lite whose lower edge is higher over a floor than that needs nothing seen from it. */
+    private static final Length NEAR = Length.ofMillimetres(500);
+
+    private final List<Surface> surfaces;
+    private final List<Cell> doors;
+
+    private Places(WallLayout layout) {
+      surfaces = surfaces(layout);
+      doors = layout.cells().stream().filter(LiteSafety::isDoor).toList();
+    }
+
+    /** The lite in a cell, whatever glass it has. */
+    public LiteSafety of(Cell cell) {
+      return LiteSafety.of(this, cell);
+    }
+
+    /** True if any place asks for safety glazing in a cell. */
+    public boolean require(Cell cell) {
+      // most lites of a tower are near one floor of many, and near no door
+      double area = cell.daylightWidth().toMetres() * cell.daylightHeight().toMetres();
+      for (Surface surface : surfaces) {
+        if (cell.top().isLongerThan(surface.height())
+            && cell.bottom().minus(surface.height()).isShorterThan(NEAR)
+            && window(cell, area, surface).solved().filter(it -> it.required()).isPresent()) {
+          return true;
+        }
+      }
+      return doors.stream().anyMatch(door -> besideIt(cell, door)) && of(cell).required();
+    }
+  }
+
+  /** The places the lites of a wall are seen from. */
+  public static Places places(WallLayout layout) {
+    return new Places(layout);
+  }
+
   /** The lite in a cell, whatever glass it has. */
   public static LiteSafety of(WallLayout layout, Cell cell) {
+    return places(layout).of(cell);
+  }
+
+  private static LiteSafety of(Places places, Cell cell) {
     List<Seen> required = new ArrayList<>();
     List<Seen> others = new ArrayList<>();
     double area = cell.daylightWidth().toMetres() * cell.daylightHeight().toMetres();
-    for (Surface surface : surfaces(layout)) {
+    for (Surface surface : places.surfaces) {
       window(cell, area, surface)
           .solved()
           .ifPresent(
@@ -79,8 +121,8 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
                               verdict.conditions(),
                               verdict.notExamined())));
     }
-    for (Cell door : layout.cells()) {
-      if (isDoor(door) && besideIt(cell, door)) {
+    for (Cell door : places.doors) {
+      if (besideIt(cell, door)) {
         HazardousLocation.solve(
                 new HazardousLocation.Lite(
                     HazardousLocation.Place.BESIDE_DOOR,

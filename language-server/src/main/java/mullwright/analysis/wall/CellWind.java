@@ -7,8 +7,7 @@ final class CellWind {
   private final boolean given;
   private final WindOnWall.Pressure[] pressures;
 
-  CellWind(WallLayout layout) {
-    WindOnWall wind = new WindOnWall(layout.wall());
+  CellWind(WallLayout layout, WindOnWall wind) {
     given = wind.given();
     pressures = layout.cells().stream().map(wind::on).toArray(WindOnWall.Pressure[]::new);
   }

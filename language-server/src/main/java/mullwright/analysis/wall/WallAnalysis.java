@@ -39,7 +39,7 @@ public final class WallAnalysis {
     this.wind = new WindOnWall(layout.wall());
     this.glass = glass;
     this.edges = new Kept<>(1, all -> new CellEdges(layout));
-    CellWind cellWind = new CellWind(layout);
+    CellWind cellWind = new CellWind(layout, wind);
     CellWeight weights = new CellWeight(layout);
     LineCentres centres = new LineCentres(layout);
     RunBuilder frame = new RunBuilder(layout, cellWind, weights, centres, memory);

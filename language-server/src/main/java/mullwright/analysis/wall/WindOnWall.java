@@ -25,6 +25,10 @@ public final class WindOnWall {
   private final Wall wall;
   private final double share;
   private final List<Criteria.WindZone> zones;
+
+  /** Asked for by every rule about lites. */
+  private final CellMap<Pressure> known = new CellMap<>();
+
   private final Optional<SiteWind> site;
 
   /**
@@ -71,7 +75,7 @@ public final class WindOnWall {
 
   /** The pressure a cell takes as a lite: for its own area. */
   public Pressure on(Cell cell) {
-    return on(cell, areaOf(cell));
+    return known.computeIfAbsent(cell, it -> on(it, areaOf(it)));
   }
 
   private static double areaOf(Cell cell) {
