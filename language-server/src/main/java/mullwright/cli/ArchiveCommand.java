@@ -92,7 +92,7 @@ final class ArchiveCommand implements Callable<Integer> {
         "-Xlog:all=warning:stderr",
         "-XX:+UseSerialGC",
         "-XX:TieredStopAtLevel=1",
-        "-Xmn32m",
+        "-Xmn64m",
         "-Xmx256m",
         "-XX:SharedArchiveFile=\"" + archive.toString().replace("\\", "\\\\") + "\"",
         "");
