@@ -1,23 +1,11 @@
 package mullwright.cli;
 
 import com.google.auto.service.AutoService;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import mullwright.report.CsvWriter;
-import mullwright.report.DocumentJson;
-import mullwright.report.DocumentWriter;
-import mullwright.report.MarkdownWriter;
 import mullwright.report.Report;
-import mullwright.report.TextWriter;
 import mullwright.report.TransmittanceReport;
-import mullwright.report.WallsAtHand;
-import mullwright.workspace.Cancel;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Tells the thermal transmittance of walls, face by face. */
 @Command(
@@ -25,30 +13,9 @@ import picocli.CommandLine.Option;
     description = "Thermal transmittance of walls, face by face, from their parts.",
     mixinStandardHelpOptions = true)
 final class TransmittanceCommand implements Callable<Integer> {
-  /** Forms the answer comes in. */
-  enum Output {
-    TEXT,
-    MARKDOWN,
-    CSV,
-    JSON
-  }
-
   private final Shell shell;
 
-  @Mixin private Targets targets = new Targets();
-  @Mixin private Looks looks = new Looks();
-
-  @Option(
-      names = "--output",
-      paramLabel = "FORM",
-      description = "text, markdown, csv, or json (by the schema document.schema.json).")
-  private Output output = Output.TEXT;
-
-  @Option(
-      names = "--wall",
-      paramLabel = "NAME",
-      description = "Only the wall of that name; may be given several times.")
-  private List<String> names = new ArrayList<>();
+  @Mixin private Tables tables = new Tables();
 
   TransmittanceCommand(Shell shell) {
     this.shell = shell;
@@ -56,52 +23,7 @@ final class TransmittanceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CannotException {
-    int width = looks.width(shell);
-    Opened opened = targets.open(shell);
-    Opened.Readable readable = opened.readable(shell);
-    List<Report.WallAtHand> walls =
-        WallsAtHand.of(
-            opened.workspace().snapshot(), readable.paths(), opened::shown, Cancel.NEVER);
-    List<Report.WallAtHand> chosen = chosen(walls);
-    DocumentWriter writer =
-        switch (output) {
-          case TEXT -> new TextWriter(width, looks.paint(shell));
-          case MARKDOWN -> new MarkdownWriter();
-          case CSV -> new CsvWriter();
-          case JSON -> new DocumentJson();
-        };
-    shell
-        .out()
-        .print(writer.write(new TransmittanceReport().make(chosen, new Report.Options(false))));
-    if (!readable.all()) {
-      return Exit.COULD_NOT;
-    }
-    boolean errors = chosen.stream().anyMatch(wall -> wall.errors() > 0);
-    if (errors && output == Output.CSV) {
-      // the other forms say so in their first lines
-      Say.wrong(shell, "Errors stand in these walls: areas may be wrong or missing.");
-    }
-    return errors ? Exit.FINDINGS : Exit.CLEAN;
-  }
-
-  private List<Report.WallAtHand> chosen(List<Report.WallAtHand> walls) throws CannotException {
-    Set<String> known = new LinkedHashSet<>();
-    walls.forEach(wall -> known.add(wall.facts().wall().name()));
-    for (String name : names) {
-      if (!known.contains(name)) {
-        throw new CannotException(
-            "There is no wall “"
-                + name
-                + "” in these files; there "
-                + (known.isEmpty() ? "is none at all." : "are " + String.join(", ", known) + "."));
-      }
-    }
-    if (walls.isEmpty()) {
-      throw new CannotException("No wall stands in these files, so there is nothing to reckon.");
-    }
-    return names.isEmpty()
-        ? walls
-        : walls.stream().filter(wall -> names.contains(wall.facts().wall().name())).toList();
+    return tables.print(shell, new TransmittanceReport(), new Report.Options(false));
   }
 
   /** Makes it. */
