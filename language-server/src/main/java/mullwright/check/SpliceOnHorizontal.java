@@ -7,6 +7,7 @@ import java.util.Optional;
 import mullwright.analysis.wall.JointObstacle;
 import mullwright.derivation.Derivation;
 import mullwright.layout.SpliceJoint;
+import mullwright.layout.SystemPart;
 import mullwright.model.Part;
 import mullwright.quantity.Length;
 
@@ -26,7 +27,7 @@ public final class SpliceOnHorizontal implements SpliceRule {
   @Override
   public void check(SpliceJoint it, WallFacts facts, Findings found) {
     Length gap = it.splice().gap().value().half();
-    Optional<Part.Sleeve> sleeve = JointObstacle.sleeve(facts.layout(), it);
+    Optional<Part.Sleeve> sleeve = SystemPart.sleeve(facts.layout(), it);
     Length reach = sleeve.map(part -> Length.max(gap, part.length().value().half())).orElse(gap);
     List<JointObstacle> obstacles = JointObstacle.within(facts.analysis(), it, reach);
     Optional<JointObstacle> worst = worst(obstacles, it, gap);

@@ -1,7 +1,6 @@
 package mullwright.layout;
 
 import java.util.Optional;
-import mullwright.model.AnchorUse;
 import mullwright.model.Given;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
@@ -29,28 +28,6 @@ public final class SystemPart {
   /** What holds the ends of horizontals. */
   public static Optional<Part.ShearBlock> shearBlock(WallLayout layout) {
     return of(layout, PartKind.SHEAR_BLOCK, Part.ShearBlock.class);
-  }
-
-  /** Name of a clip: its own, or the system's for the row it sits at. */
-  public static Optional<Given<String>> clipName(WallLayout layout, AnchorUse use) {
-    String row = use.place().base().orElse("");
-    return use.part()
-        .or(
-            () ->
-                layout
-                    .wall()
-                    .system()
-                    .flatMap(
-                        system -> {
-                          Optional<Given<String>> own = Optional.empty();
-                          if (row.equals("sill") || row.endsWith(".sill")) {
-                            own = system.sillClip();
-                          } else if (row.equals("head") || row.endsWith(".head")) {
-                            own = system.headClip();
-                          }
-                          return own.or(
-                              () -> Optional.ofNullable(system.parts().get(PartKind.CLIP)));
-                        }));
   }
 
   /** The sleeve of a splice: its own, its vertical's, or the system's. */

@@ -144,7 +144,7 @@ final class VerticalHoles {
   }
 
   private void clip(PlacedAnchor anchor, VerticalPiece piece) {
-    Optional<Given<String>> name = SystemPart.clipName(layout, anchor.use());
+    Optional<Given<String>> name = anchor.use().part();
     List<Part.Hole> pattern =
         name.flatMap(found -> SystemPart.find(layout, PartKind.CLIP, Part.Clip.class, found))
             .map(Part.Clip::holes)

@@ -77,7 +77,7 @@ final class AnchorTakeoff {
   }
 
   private void clip(PlacedAnchor anchor, int face, HorizontalsOnLine ends) {
-    Optional<Given<String>> name = SystemPart.clipName(layout, anchor.use());
+    Optional<Given<String>> name = anchor.use().part();
     if (anchor.vertical() < 0) {
       return;
     }

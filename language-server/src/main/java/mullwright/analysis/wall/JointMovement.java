@@ -12,14 +12,13 @@ import mullwright.analysis.movement.SpliceRange;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
+import mullwright.layout.SystemPart;
 import mullwright.layout.VerticalPiece;
-import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
 import mullwright.model.Criteria;
 import mullwright.model.Given;
 import mullwright.model.Grid;
 import mullwright.model.Part;
-import mullwright.model.PartKind;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 import mullwright.quantity.Quantity;
@@ -100,23 +99,7 @@ public final class JointMovement {
                     temperature,
                     slab,
                     solved,
-                    sleeve(analysis, joint)));
-  }
-
-  // the splice's own, else the profile's, else the system's
-  private static Optional<Part.Sleeve> sleeve(WallAnalysis analysis, SpliceJoint joint) {
-    WallLayout layout = analysis.layout();
-    return joint
-        .splice()
-        .sleeve()
-        .or(() -> layout.verticals().get(joint.below()).profile().sleeve())
-        .or(
-            () ->
-                layout
-                    .wall()
-                    .system()
-                    .flatMap(s -> Optional.ofNullable(s.parts().get(PartKind.SLEEVE))))
-        .flatMap(name -> layout.catalog().find(Part.Sleeve.class, name.value()));
+                    SystemPart.sleeve(analysis.layout(), joint)));
   }
 
   private static Optional<PlacedAnchor> nearest(

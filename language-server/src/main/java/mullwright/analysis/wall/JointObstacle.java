@@ -2,18 +2,14 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import mullwright.derivation.Derivation;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
-import mullwright.layout.VerticalPiece;
-import mullwright.layout.WallLayout;
+import mullwright.layout.SystemPart;
 import mullwright.model.AnchorUse;
-import mullwright.model.Given;
 import mullwright.model.Origin;
 import mullwright.model.Part;
-import mullwright.model.PartKind;
 import mullwright.quantity.Length;
 
 /**
@@ -31,7 +27,10 @@ public record JointObstacle(String name, Origin origin, Length from, Length to) 
    * stated height round its bolt line, or the bolt line alone.
    */
   static List<JointObstacle> of(WallAnalysis analysis, int line) {
-    Length block = shearBlock(analysis.layout());
+    Length block =
+        SystemPart.shearBlock(analysis.layout())
+            .map(part -> part.length().value())
+            .orElse(Length.ZERO);
     List<JointObstacle> found = new ArrayList<>();
     for (HorizontalPiece horizontal : analysis.horizontalsOn(line)) {
       boolean left = horizontal.leftLine() == line;
@@ -68,33 +67,6 @@ public record JointObstacle(String name, Origin origin, Length from, Length to) 
 
   private static JointObstacle round(String name, Origin origin, Length centre, Length half) {
     return new JointObstacle(name, origin, centre.minus(half), centre.plus(half));
-  }
-
-  private static Length shearBlock(WallLayout layout) {
-    return layout
-        .wall()
-        .system()
-        .flatMap(system -> Optional.ofNullable(system.parts().get(PartKind.SHEAR_BLOCK)))
-        .flatMap(name -> layout.catalog().find(Part.ShearBlock.class, name.value()))
-        .map(part -> part.length().value())
-        .orElse(Length.ZERO);
-  }
-
-  /** The sleeve of a splice: its own, else its profile's, else the system's. */
-  public static Optional<Part.Sleeve> sleeve(WallLayout layout, SpliceJoint joint) {
-    VerticalPiece below = layout.verticals().get(joint.below());
-    Optional<Given<String>> named =
-        joint
-            .splice()
-            .sleeve()
-            .or(() -> below.profile().sleeve())
-            .or(
-                () ->
-                    layout
-                        .wall()
-                        .system()
-                        .flatMap(s -> Optional.ofNullable(s.parts().get(PartKind.SLEEVE))));
-    return named.flatMap(name -> layout.catalog().find(Part.Sleeve.class, name.value()));
   }
 
   /**

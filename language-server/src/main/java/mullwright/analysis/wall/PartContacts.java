@@ -17,7 +17,6 @@ import mullwright.model.AnchorUse;
 import mullwright.model.Given;
 import mullwright.model.Members;
 import mullwright.model.Part;
-import mullwright.model.PartKind;
 
 /**
  * What touches the verticals of one wall, and what comes of it. A pair of metals is judged once
@@ -88,14 +87,7 @@ public final class PartContacts {
     if (use.kind() != AnchorUse.Kind.CLIP) {
       return Optional.empty();
     }
-    return use.part()
-        .or(
-            () ->
-                layout
-                    .wall()
-                    .system()
-                    .flatMap(s -> Optional.ofNullable(s.parts().get(PartKind.CLIP))))
-        .flatMap(name -> layout.catalog().find(Part.Clip.class, name.value()));
+    return use.part().flatMap(name -> layout.catalog().find(Part.Clip.class, name.value()));
   }
 
   private PartContact contact(
