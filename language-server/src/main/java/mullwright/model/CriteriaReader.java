@@ -172,7 +172,8 @@ final class CriteriaReader {
   }
 
   /** {@code L/240} and {@code 240} as 240. */
-  private static Optional<Given<Double>> ratio(Properties.Phrase phrase) {
+  /** A limit as a share of a length, {@code 1/175} or {@code L/175}; empty unless above zero. */
+  static Optional<Given<Double>> ratio(Properties.Phrase phrase) {
     Expression divisor = PhrasePattern.spanRatio(phrase.capture(0).parts().get(0));
     Optional<Quantity> number =
         divisor == null

@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
-import mullwright.quantity.Quantity;
-import mullwright.quantity.Rational;
 import mullwright.syntax.Argument.Phrase.Part;
-import mullwright.syntax.Expression;
 
 /** Makes what is asked of the glass from layers of property lines; a later layer wins. */
 final class GlassCriteriaReader {
@@ -45,7 +42,7 @@ final class GlassCriteriaReader {
       if (phrase.form() == 0) {
         bite = phrase.length(0);
       } else if (phrase.form() == 1) {
-        ratio = ratio(phrase);
+        ratio = CriteriaReader.ratio(phrase);
         most = Optional.empty();
       } else {
         most = phrase.length(0);
@@ -61,17 +58,6 @@ final class GlassCriteriaReader {
     }
     PlaceReader reader = new PlaceReader(phrase.said(), names.heights(), places);
     return reader.all(PhrasePlaces.place(parts)).stream().map(Placed::height).toList();
-  }
-
-  private static Optional<Given<Double>> ratio(Properties.Phrase phrase) {
-    Expression divisor = PhrasePattern.spanRatio(phrase.capture(0).parts().get(0));
-    return phrase
-        .reading()
-        .values()
-        .quantity(divisor, Kind.RATIO, "limit")
-        .map(Quantity::si)
-        .filter(number -> number.compareTo(Rational.ZERO) > 0)
-        .map(number -> Given.stated(number.toDouble(), phrase.origin()));
   }
 
   GlassCriteria criteria(Origin takenFor) {
