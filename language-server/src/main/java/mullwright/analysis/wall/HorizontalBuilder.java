@@ -19,7 +19,7 @@ final class HorizontalBuilder {
       new HorizontalBeams(Optional.empty(), Optional.empty());
 
   private final WallLayout layout;
-  private final CellWind wind;
+  private final WindOnWall wind;
   private final CellWeight weights;
   private final LineCentres centres;
   private final BeamMemory memory;
@@ -37,7 +37,7 @@ final class HorizontalBuilder {
 
   HorizontalBuilder(
       WallLayout layout,
-      CellWind wind,
+      WindOnWall wind,
       CellWeight weights,
       LineCentres centres,
       BeamMemory memory) {

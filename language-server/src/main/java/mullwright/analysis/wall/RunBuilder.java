@@ -58,7 +58,7 @@ final class RunBuilder {
 
   RunBuilder(
       WallLayout layout,
-      CellWind wind,
+      WindOnWall wind,
       CellWeight weights,
       LineCentres centres,
       BeamMemory memory) {

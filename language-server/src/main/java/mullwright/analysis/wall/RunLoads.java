@@ -28,12 +28,12 @@ import mullwright.quantity.Length;
  */
 final class RunLoads {
   private final WallLayout layout;
-  private final CellWind wind;
+  private final WindOnWall wind;
   private final LineCentres centres;
   private final List<List<Cell>> cellsOfLine;
   private final double widestHalfFace;
 
-  RunLoads(WallLayout layout, CellWind wind, LineCentres centres) {
+  RunLoads(WallLayout layout, WindOnWall wind, LineCentres centres) {
     this.layout = layout;
     this.wind = wind;
     this.centres = centres;

@@ -36,13 +36,12 @@ public final class WallAnalysis {
 
   private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
     this.layout = layout;
-    this.wind = new WindOnWall(layout.wall());
+    this.wind = new WindOnWall(layout);
     this.glass = glass;
     this.edges = new Kept<>(1, all -> new CellEdges(layout));
-    CellWind cellWind = new CellWind(layout, wind);
     CellWeight weights = new CellWeight(layout);
     LineCentres centres = new LineCentres(layout);
-    RunBuilder frame = new RunBuilder(layout, cellWind, weights, centres, memory);
+    RunBuilder frame = new RunBuilder(layout, wind, weights, centres, memory);
     this.runs = frame.runs();
     this.horizontals = frame.spans();
     this.runOfPiece = new int[layout.verticals().size()];

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.derivation.Derivation;
 import mullwright.layout.Cell;
+import mullwright.layout.WallLayout;
 import mullwright.model.Criteria;
 import mullwright.model.Grid;
 import mullwright.model.Wall;
@@ -26,8 +27,8 @@ public final class WindOnWall {
   private final double share;
   private final List<Criteria.WindZone> zones;
 
-  /** Asked for by every rule about lites. */
-  private final CellMap<Pressure> known = new CellMap<>();
+  /** By cell: asked for by the beams beside it and by every rule about lites. */
+  private final Kept<Pressure> known;
 
   private final Optional<SiteWind> site;
 
@@ -58,8 +59,12 @@ public final class WindOnWall {
     }
   }
 
-  WindOnWall(Wall wall) {
-    this.wall = wall;
+  WindOnWall(WallLayout layout) {
+    this.wall = layout.wall();
+    this.known =
+        new Kept<>(
+            layout.cells().size(),
+            index -> on(layout.cells().get(index), areaOf(layout.cells().get(index))));
     this.zones = wall.criteria().wind();
     this.site = SiteWind.of(wall);
     this.share =
@@ -75,7 +80,12 @@ public final class WindOnWall {
 
   /** The pressure a cell takes as a lite: for its own area. */
   public Pressure on(Cell cell) {
-    return known.computeIfAbsent(cell, it -> on(it, areaOf(it)));
+    return on(cell.index());
+  }
+
+  /** The same, of the cell of that index. */
+  Pressure on(int cell) {
+    return known.get(cell);
   }
 
   private static double areaOf(Cell cell) {
