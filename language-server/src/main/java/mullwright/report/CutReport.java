@@ -76,7 +76,7 @@ public final class CutReport implements Report {
     all.removeIf(table -> table.rows().isEmpty());
     CutWords words = new CutWords(format);
     List<String> warnings = new ArrayList<>();
-    walls.forEach(wall -> warnings.addAll(LengthsReport.warnings(wall, list.pools().isEmpty())));
+    walls.forEach(wall -> warnings.addAll(Warnings.ofCutting(wall, list.pools().isEmpty())));
     plans.forEach(plan -> warnings.addAll(words.warnings(plan)));
     warnings.addAll(words.unused(list.rack(), plans));
     String names =

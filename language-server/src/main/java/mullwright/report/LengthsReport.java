@@ -3,9 +3,7 @@ package mullwright.report;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import mullwright.layout.CoverPiece;
-import mullwright.layout.Impossible;
 import mullwright.layout.WallLayout;
 import mullwright.takeoff.cutting.CutList;
 
@@ -48,35 +46,6 @@ public final class LengthsReport implements Report {
     tables.addAll(glass.tables());
     tables.removeIf(table -> table.rows().isEmpty());
     return new Document.Section(
-        "Wall " + name, wall.file(), name, warnings(wall, tables.isEmpty()), tables);
-  }
-
-  static List<String> warnings(WallAtHand wall, boolean empty) {
-    List<String> warnings = new ArrayList<>();
-    if (wall.errors() > 0) {
-      String errors = wall.errors() == 1 ? "1 error stands" : wall.errors() + " errors stand";
-      warnings.add(
-          "Not to be cut from: "
-              + errors
-              + " in this wall, so lengths may be wrong or missing. Run “mullwright check "
-              + wall.file()
-              + "” and mend them first.");
-    }
-    List<Impossible> impossible = wall.facts().layout().impossible();
-    if (!impossible.isEmpty()) {
-      warnings.add(
-          "Left out, since the wall as written leaves no place for them: "
-              + impossible.stream()
-                  .map(Impossible::name)
-                  .distinct()
-                  .collect(Collectors.joining("; "))
-              + ".");
-    }
-    if (empty) {
-      warnings.add(
-          "No piece can be cut from this wall yet: it needs lines, rows and members whose profiles"
-              + " are in a catalog it uses.");
-    }
-    return warnings;
+        "Wall " + name, wall.file(), name, Warnings.ofCutting(wall, tables.isEmpty()), tables);
   }
 }

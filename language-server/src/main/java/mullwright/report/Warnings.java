@@ -16,6 +16,15 @@ final class Warnings {
    * @param empty true if there is nothing to tell
    */
   static List<String> of(Report.WallAtHand wall, String done, boolean empty) {
+    return of(wall, done, "figures", empty ? "Nothing can be told of this wall yet" : "");
+  }
+
+  /** The warnings of a wall whose pieces are listed to be cut. */
+  static List<String> ofCutting(Report.WallAtHand wall, boolean empty) {
+    return of(wall, "cut", "lengths", empty ? "No piece can be cut from this wall yet" : "");
+  }
+
+  private static List<String> of(Report.WallAtHand wall, String done, String told, String nothing) {
     List<String> warnings = new ArrayList<>();
     if (wall.errors() > 0) {
       String errors = wall.errors() == 1 ? "1 error stands" : wall.errors() + " errors stand";
@@ -24,7 +33,9 @@ final class Warnings {
               + done
               + " from: "
               + errors
-              + " in this wall, so figures may be wrong or missing. Run “mullwright check "
+              + " in this wall, so "
+              + told
+              + " may be wrong or missing. Run “mullwright check "
               + wall.file()
               + "” and mend them first.");
     }
@@ -38,9 +49,10 @@ final class Warnings {
                   .collect(Collectors.joining("; "))
               + ".");
     }
-    if (empty) {
+    if (!nothing.isEmpty()) {
       warnings.add(
-          "Nothing can be told of this wall yet: it needs lines, rows and members whose profiles"
+          nothing
+              + ": it needs lines, rows and members whose profiles"
               + " are in a catalog it uses.");
     }
     return warnings;
