@@ -54,19 +54,25 @@ public record Baseline(Set<String> known) {
   public static Optional<Baseline> read(String text) {
     try {
       JsonObject all = JsonParser.parseString(text).getAsJsonObject();
+      if (!all.has("format") || !all.has("version") || !all.has("findings")) {
+        return Optional.empty();
+      }
       if (!all.get("format").getAsString().equals(FORMAT)
           || all.get("version").getAsInt() != VERSION) {
         return Optional.empty();
       }
       Set<String> known = new LinkedHashSet<>();
       for (JsonElement finding : all.getAsJsonArray("findings")) {
-        known.add(finding.getAsJsonObject().get("fingerprint").getAsString());
+        JsonElement print = finding.getAsJsonObject().get("fingerprint");
+        if (print == null) {
+          return Optional.empty();
+        }
+        known.add(print.getAsString());
       }
       return Optional.of(new Baseline(known));
     } catch (JsonParseException
         | IllegalStateException
         | UnsupportedOperationException
-        | NullPointerException
         | NumberFormatException
         | ClassCastException wrong) {
       return Optional.empty();
