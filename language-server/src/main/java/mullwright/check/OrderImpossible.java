@@ -55,7 +55,11 @@ public final class OrderImpossible implements WallRule {
     }
   }
 
-  // stick by stick, with horizontals put on from the front, nothing stands in its own way
+  /**
+   * True if the method may stand in its own way, which takes two of three: ladders, horizontals
+   * that must be slid on endwise, horizontals that run past verticals. With one of them alone each
+   * step waits only for steps of lines that are set before, or lower down on its own line.
+   */
   private static boolean mayFail(WallFacts facts) {
     boolean ladders =
         facts.wall().installation().stretches().stream()
@@ -64,9 +68,11 @@ public final class OrderImpossible implements WallRule {
         SystemPart.shearBlock(facts.layout())
             .filter(block -> block.entry().value().equals("end"))
             .isPresent();
-    boolean butts =
-        facts.layout().horizontals().stream()
-            .anyMatch(piece -> piece.firstBay() != piece.lastBay());
-    return endwise || (ladders && butts);
+    return (ladders && endwise) || ((ladders || endwise) && butts(facts));
+  }
+
+  private static boolean butts(WallFacts facts) {
+    return facts.layout().horizontals().stream()
+        .anyMatch(piece -> piece.firstBay() != piece.lastBay());
   }
 }

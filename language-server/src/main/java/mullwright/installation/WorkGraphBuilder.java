@@ -1,9 +1,7 @@
 package mullwright.installation;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import mullwright.layout.WallLayout;
 import mullwright.model.Origin;
 import mullwright.quantity.Length;
@@ -12,7 +10,7 @@ import mullwright.quantity.Length;
 final class WorkGraphBuilder {
   private final List<WorkStep> steps = new ArrayList<>();
   private final List<Precedence> precedences = new ArrayList<>();
-  private final Set<Long> known = new HashSet<>();
+  private final PairSet known = new PairSet();
   private final Stretches stretches;
 
   WorkGraphBuilder(WallLayout layout) {
@@ -30,7 +28,7 @@ final class WorkGraphBuilder {
 
   /** A step waits for another; a missing one (-1), and one step itself, are passed over. */
   void before(int before, int after, String reason) {
-    if (before >= 0 && after >= 0 && before != after && known.add((long) before << 32 | after)) {
+    if (before >= 0 && after >= 0 && before != after && known.add(before, after)) {
       precedences.add(new Precedence(before, after, reason));
     }
   }
