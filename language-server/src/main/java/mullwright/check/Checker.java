@@ -24,6 +24,9 @@ public final class Checker {
           .thenComparing(Finding::piece)
           .thenComparing(Finding::what);
 
+  /** Walls of fewer cells are checked sooner than a second thread wakes. */
+  private static final int WORTH_SHARING = 100;
+
   private final Rules rules;
 
   public Checker(Rules rules) {
@@ -70,13 +73,15 @@ public final class Checker {
    * @throws CancellationException as soon as {@code cancelled} says so
    */
   public Checked checkText(TextFacts text, BooleanSupplier cancelled) {
-    return run(
-        (rule, found) -> {
-          if (rule instanceof TextRule textRule) {
-            textRule.check(text, found);
-          }
-        },
-        cancelled);
+    return new RuleRun(
+            rules.all(),
+            (rule, found) -> {
+              if (rule instanceof TextRule textRule) {
+                textRule.check(text, found);
+              }
+            },
+            cancelled)
+        .alone();
   }
 
   /**
@@ -86,7 +91,9 @@ public final class Checker {
    * @throws CancellationException as soon as {@code cancelled} says so
    */
   public Checked checkWall(WallFacts wall, BooleanSupplier cancelled) {
-    return run((rule, found) -> check(rule, wall, found, cancelled), cancelled);
+    RuleRun run =
+        new RuleRun(rules.all(), (rule, found) -> check(rule, wall, found, cancelled), cancelled);
+    return wall.layout().cells().size() < WORTH_SHARING ? run.alone() : run.shared();
   }
 
   /** All that was found in parts, in the order of the text. */
@@ -98,24 +105,6 @@ public final class Checker {
       failures.addAll(part.failures());
     }
     return new Checked(findings.stream().distinct().sorted(ORDER_OF_THE_TEXT).toList(), failures);
-  }
-
-  private Checked run(BiConsumer<Rule, Findings> check, BooleanSupplier cancelled) {
-    List<Finding> findings = new ArrayList<>();
-    List<Failure> failures = new ArrayList<>();
-    for (Rule rule : rules.all()) {
-      ask(cancelled);
-      Findings found = new Findings(rule);
-      try {
-        check.accept(rule, found);
-      } catch (CancellationException stopped) {
-        throw stopped;
-      } catch (RuntimeException broken) {
-        failures.add(new Failure(rule.name(), broken));
-      }
-      findings.addAll(found.all());
-    }
-    return new Checked(findings, failures);
   }
 
   private static void check(Rule rule, WallFacts facts, Findings found, BooleanSupplier cancelled) {
@@ -146,14 +135,8 @@ public final class Checker {
   private static <T> void each(
       List<T> pieces, WallFacts facts, BooleanSupplier cancelled, BiConsumer<T, WallFacts> check) {
     for (T piece : pieces) {
-      ask(cancelled);
+      RuleRun.ask(cancelled);
       check.accept(piece, facts);
-    }
-  }
-
-  private static void ask(BooleanSupplier cancelled) {
-    if (cancelled.getAsBoolean()) {
-      throw new CancellationException("the text has moved on");
     }
   }
 }
