@@ -39,6 +39,12 @@ public record Finding(
     return (piece.isEmpty() ? "" : piece + ": ") + what + (mend.isEmpty() ? "" : " " + mend);
   }
 
+  /** By rule and place; a derivation's own would go through all its numbers. */
+  @Override
+  public int hashCode() {
+    return 31 * (31 * rule.hashCode() + origin.hashCode()) + piece.hashCode();
+  }
+
   /** Another place that has a part in it. */
   public record Related(Origin origin, String word) {}
 }

@@ -12,6 +12,9 @@ final class Collector {
   private final Set<ModelProblem> problems = new LinkedHashSet<>();
   private final Set<Reference> references = new LinkedHashSet<>();
 
+  /** Those of others, each once in its own list; not looked through again at every edit. */
+  private final List<Collection<Reference>> taken = new ArrayList<>();
+
   void problem(ModelProblem problem) {
     if (problems.size() < Limits.PROBLEMS) {
       problems.add(problem);
@@ -65,14 +68,18 @@ final class Collector {
 
   void addAll(Collector other) {
     other.problems.forEach(this::problem);
-    references.addAll(other.references);
+    taken.add(other.references);
+    taken.addAll(other.taken);
   }
 
   List<ModelProblem> problems() {
     return new ArrayList<>(problems);
   }
 
+  /** In the order found; one that was found by several collectors stands there several times. */
   List<Reference> references() {
-    return new ArrayList<>(references);
+    List<Reference> all = new ArrayList<>(references);
+    taken.forEach(all::addAll);
+    return all;
   }
 }

@@ -1,10 +1,8 @@
 package mullwright.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -156,43 +154,68 @@ public final class ModelReader {
     for (FileReading file : library.all()) {
       order.put(file.path(), order.size());
     }
-    List<Reference> references = new ArrayList<>(collector.references());
-    references.sort(
-        Comparator.<Reference>comparingInt(use -> order.getOrDefault(use.origin().file(), 0))
-            .thenComparingInt(use -> use.origin().segment())
-            .thenComparingInt(use -> use.origin().range().start())
-            .thenComparingInt(use -> use.origin().range().end()));
+    List<Reference> sorted = collector.references();
+    sorted.sort((one, other) -> compare(one.origin(), other.origin(), order));
+    List<Reference> references = new ArrayList<>(sorted.size());
+    for (Reference each : sorted) {
+      if (!endsWith(references, each)) {
+        references.add(each);
+      }
+    }
     return references;
   }
 
-  private List<Symbol> unused(List<Reference> references, List<Symbol> lets) {
-    Set<Symbol> used = new HashSet<>();
-    for (Reference reference : references) {
-      if (!reference.definition()) {
-        used.add(reference.symbol());
+  /** True if it is among the last ones, those of its place. */
+  private static boolean endsWith(List<Reference> references, Reference each) {
+    for (int i = references.size() - 1; i >= 0; i--) {
+      Reference before = references.get(i);
+      if (!before.origin().equals(each.origin())) {
+        return false;
+      }
+      if (before.equals(each)) {
+        return true;
       }
     }
-    Map<Symbol, Boolean> unused = new LinkedHashMap<>();
+    return false;
+  }
+
+  // thousands at every edit, nearly all of one file
+  private static int compare(Origin one, Origin other, Map<String, Integer> order) {
+    if (!one.file().equals(other.file())) {
+      int files = order.getOrDefault(one.file(), 0) - order.getOrDefault(other.file(), 0);
+      if (files != 0) {
+        return files;
+      }
+    }
+    int found = Integer.compare(one.segment(), other.segment());
+    if (found == 0) {
+      found = Integer.compare(one.range().start(), other.range().start());
+    }
+    return found != 0 ? found : Integer.compare(one.range().end(), other.range().end());
+  }
+
+  private List<Symbol> unused(List<Reference> references, List<Symbol> lets) {
+    Set<Symbol> unused = new LinkedHashSet<>();
     for (Symbol let : lets) {
-      if (let.definition().file().equals(main.path()) && !used.contains(let)) {
-        unused.put(let, true);
+      if (let.definition().file().equals(main.path())) {
+        unused.add(let);
       }
     }
     if (!main.walls().isEmpty()) {
-      main.parts()
-          .values()
-          .forEach(
-              named ->
-                  named
-                      .values()
-                      .forEach(
-                          part -> {
-                            Symbol symbol = CatalogReader.symbol(part.name(), part.origin());
-                            if (!used.contains(symbol)) {
-                              unused.put(symbol, true);
-                            }
-                          }));
+      for (Map<String, Part> named : main.parts().values()) {
+        named
+            .values()
+            .forEach(part -> unused.add(CatalogReader.symbol(part.name(), part.origin())));
+      }
     }
-    return new ArrayList<>(unused.keySet());
+    for (Reference reference : references) {
+      if (unused.isEmpty()) {
+        break;
+      }
+      if (!reference.definition()) {
+        unused.remove(reference.symbol());
+      }
+    }
+    return new ArrayList<>(unused);
   }
 }

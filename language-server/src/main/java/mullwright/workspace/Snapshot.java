@@ -112,7 +112,7 @@ public final class Snapshot {
       byFile.computeIfAbsent(root, path -> new ArrayList<>());
       for (Finding finding : reading(root).map(r -> r.findings(cancel)).orElse(List.of())) {
         // two walls that use one catalog both tell what is wrong in it
-        if (told.add(new Told(finding.rule(), finding.origin(), finding.message()))) {
+        if (told.add(new Told(finding))) {
           byFile.computeIfAbsent(finding.origin().file(), path -> new ArrayList<>()).add(finding);
         }
       }
@@ -121,7 +121,22 @@ public final class Snapshot {
     return Collections.unmodifiableMap(byFile);
   }
 
-  private record Told(String rule, Origin origin, String message) {}
+  /** A finding as the reader sees it; sentences are put together only where the rest agrees. */
+  private record Told(Finding finding) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Told told
+          && finding.rule().equals(told.finding.rule())
+          && finding.origin().equals(told.finding.origin())
+          && finding.message().equals(told.finding.message());
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * finding.rule().hashCode() + finding.origin().hashCode())
+          + finding.piece().hashCode();
+    }
+  }
 
   /** Where in its file an origin stands; empty if the file or the segment is gone. */
   public Optional<FilePlace> place(Origin origin) {
