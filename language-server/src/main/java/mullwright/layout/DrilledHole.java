@@ -37,17 +37,24 @@ public record DrilledHole(
   /** From the datum on, then from the glass inwards; equal holes of several parts stay apart. */
   public static final Comparator<DrilledHole> ORDER = DrilledHole::compare;
 
-  private static final Comparator<DrilledHole> AT_ONE_PLACE =
-      Comparator.comparing((DrilledHole hole) -> hole.back().orElse(Length.ZERO))
-          .thenComparing(DrilledHole::side)
-          .thenComparing(DrilledHole::purpose)
-          .thenComparing(DrilledHole::part)
-          .thenComparing(hole -> hole.diameter().orElse(Length.ZERO));
-
-  // nearly all holes differ along the piece, and a tower's are sorted at every edit
+  // a tower's thousands are sorted at every edit, so no chain of comparators
   private static int compare(DrilledHole one, DrilledHole other) {
-    int along = one.along.compareTo(other.along);
-    return along != 0 ? along : AT_ONE_PLACE.compare(one, other);
+    int order = one.along.compareTo(other.along);
+    if (order == 0) {
+      order = one.back.orElse(Length.ZERO).compareTo(other.back.orElse(Length.ZERO));
+    }
+    if (order == 0) {
+      order = one.side.compareTo(other.side);
+    }
+    if (order == 0) {
+      order = one.purpose.compareTo(other.purpose);
+    }
+    if (order == 0) {
+      order = one.part.compareTo(other.part);
+    }
+    return order != 0
+        ? order
+        : one.diameter.orElse(Length.ZERO).compareTo(other.diameter.orElse(Length.ZERO));
   }
 
   /** What a hole is for. */

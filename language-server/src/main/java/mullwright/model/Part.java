@@ -140,6 +140,12 @@ public sealed interface Part {
       holes = List.copyOf(holes);
     }
 
+    /** By name, which a catalog has once: equal profiles have equal names. */
+    @Override
+    public int hashCode() {
+      return name.hashCode();
+    }
+
     @Override
     public PartKind kind() {
       return PartKind.PROFILE;

@@ -69,18 +69,23 @@ public final class CellEdges {
   }
 
   private Optional<VerticalPiece> vertical(int line, Length height) {
-    return verticals.get(line).stream()
-        .filter(piece -> !piece.bottom().isLongerThan(height))
-        .filter(piece -> !piece.top().isShorterThan(height))
-        .findFirst();
+    for (VerticalPiece piece : verticals.get(line)) {
+      if (!piece.bottom().isLongerThan(height) && !piece.top().isShorterThan(height)) {
+        return Optional.of(piece);
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<HorizontalPiece> horizontal(int row, int bay) {
     if (row < 0) {
       return Optional.empty();
     }
-    return horizontals.get(row).stream()
-        .filter(piece -> piece.firstBay() <= bay && bay <= piece.lastBay())
-        .findFirst();
+    for (HorizontalPiece piece : horizontals.get(row)) {
+      if (piece.firstBay() <= bay && bay <= piece.lastBay()) {
+        return Optional.of(piece);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -105,6 +105,21 @@ public final class LiteBite {
     }
   }
 
+  /** How far the metal gets warmer and colder than it was set [K]; 0 where nothing is stated. */
+  private record Heat(Optional<Given<Criteria.Temperature>> stated, double warmer, double colder) {
+    static Heat of(Optional<Given<Criteria.Temperature>> stated) {
+      if (stated.isEmpty()) {
+        return new Heat(stated, 0, 0);
+      }
+      Criteria.Temperature temperature = stated.get().value();
+      double set = temperature.set().toSi();
+      return new Heat(
+          stated,
+          Math.max(0, temperature.most().toSi() - set),
+          Math.max(0, set - temperature.least().toSi()));
+    }
+  }
+
   /** What is left at the four edges; empty where no glass stands or a member is not known. */
   public static List<Left> of(WallAnalysis analysis, Cell cell) {
     if (cell.glass().isEmpty() || cell.opening().isPresent() || !cell.rectangular()) {
@@ -115,12 +130,13 @@ public final class LiteBite {
       return List.of();
     }
     Part.Glass glass = cell.glass().get();
-    Optional<Given<Criteria.Temperature>> heat = analysis.layout().wall().criteria().temperature();
+    Heat heat = Heat.of(analysis.layout().wall().criteria().temperature());
+    Length cut = tolerance(glass);
     return List.of(
-        left("left", cell, glass, edges.leftProfile(), false, heat),
-        left("right", cell, glass, edges.rightProfile(), true, heat),
-        left("bottom", cell, glass, edges.belowProfile(), false, heat),
-        left("top", cell, glass, edges.aboveProfile(), true, heat));
+        left("left", cell, glass, edges.leftProfile(), false, heat, cut),
+        left("right", cell, glass, edges.rightProfile(), true, heat, cut),
+        left("bottom", cell, glass, edges.belowProfile(), false, heat, cut),
+        left("top", cell, glass, edges.aboveProfile(), true, heat, cut));
   }
 
   private static Left left(
@@ -129,7 +145,8 @@ public final class LiteBite {
       Part.Glass glass,
       Part.Profile profile,
       boolean lower,
-      Optional<Given<Criteria.Temperature>> heat) {
+      Heat heat,
+      Length cut) {
     boolean upright = edge.equals("left") || edge.equals("right");
     boolean bottom = edge.equals("bottom");
     Given<Length> bite = glass.bite().orElse(lower ? profile.biteLeft() : profile.biteRight());
@@ -140,11 +157,8 @@ public final class LiteBite {
                 .coefficient()
             - Expansion.GLASS.coefficient();
     double part = bottom ? 0 : upright ? 0.5 : 1;
-    double hot = heat.map(given -> warmer(given.value())).orElse(0.0);
-    double cold = heat.map(given -> colder(given.value())).orElse(0.0);
-    hot = hot * difference * size.toMetres() * part;
-    cold = cold * difference * size.toMetres() * part;
-    Length cut = tolerance(glass);
+    double hot = heat.warmer * difference * size.toMetres() * part;
+    double cold = heat.colder * difference * size.toMetres() * part;
     double lost = PLACE.toMetres() + part * cut.toMetres();
     return new Left(
         edge,
@@ -153,26 +167,19 @@ public final class LiteBite {
         clearance,
         clearance.value().toMetres() - lost - cold,
         profile,
-        heat,
+        heat.stated,
         size,
         hot,
         cold,
         cut);
   }
 
-  private static double warmer(Criteria.Temperature temperature) {
-    return Math.max(0, temperature.most().toSi() - temperature.set().toSi());
-  }
-
-  private static double colder(Criteria.Temperature temperature) {
-    return Math.max(0, temperature.set().toSi() - temperature.least().toSi());
-  }
-
   private static Length tolerance(Part.Glass glass) {
-    return glass.layers().stream()
-            .filter(layer -> layer.what().equals("ply"))
-            .allMatch(layer -> !layer.thickness().isLongerThan(THIN_LIMIT))
-        ? THIN
-        : THICK;
+    for (Part.Layer layer : glass.layers()) {
+      if (layer.what().equals("ply") && layer.thickness().isLongerThan(THIN_LIMIT)) {
+        return THICK;
+      }
+    }
+    return THIN;
   }
 }

@@ -106,15 +106,13 @@ final class DeadWeight {
   }
 
   private void hang(int line, double y, double near, double force) {
-    int best = -1;
-    for (VerticalPiece piece : piecesOfLine.get(line)) {
-      int at = piece.index();
+    List<VerticalPiece> pieces = piecesOfLine.get(line);
+    for (int i = pieces.size() - 1; i >= 0; i--) {
+      int at = pieces.get(i).index();
       if (bottoms[at] - near <= y && y <= tops[at] + near) {
-        best = piece.index();
+        newtons[at] += force;
+        return;
       }
-    }
-    if (best >= 0) {
-      newtons[best] += force;
     }
   }
 

@@ -98,8 +98,8 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
       VerticalPiece piece,
       List<DrilledHole> holes,
       List<HoleMeeting> found) {
-    for (PlacedAnchor anchor : analysis.anchorsOf(piece.line())) {
-      if (anchor.vertical() != piece.index() || anchor.use().kind() == AnchorUse.Kind.CLIP) {
+    for (PlacedAnchor anchor : analysis.anchorsOn(piece)) {
+      if (anchor.use().kind() == AnchorUse.Kind.CLIP) {
         continue;
       }
       Length at = anchor.y().minus(piece.bottom());
@@ -128,15 +128,17 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
 
   private static void behind(
       WallAnalysis analysis, VerticalPiece piece, DrilledHole hole, List<HoleMeeting> found) {
+    long height = hole.along().plus(piece.bottom()).ticks();
     for (HorizontalPiece horizontal : analysis.horizontalsOn(piece.line())) {
       boolean right = horizontal.leftLine() == piece.line();
       if (!hole.side().meets(right ? HoleSide.RIGHT : HoleSide.LEFT)) {
         continue;
       }
-      Length at = (right ? horizontal.yLeft() : horizontal.yRight()).minus(piece.bottom());
+      Length y = right ? horizontal.yLeft() : horizontal.yRight();
       Length half = horizontal.profile().face().value().half();
-      Length off = hole.along().minus(at).abs();
-      if (off.isShorterThan(half)) {
+      // most are far off, and a tower asks hundred thousands of times
+      if (Math.abs(height - y.ticks()) < half.ticks()) {
+        Length off = hole.along().plus(piece.bottom()).minus(y).abs();
         found.add(
             new HoleMeeting(
                 hole, Optional.empty(), "end of " + horizontal.name(), half.minus(off)));

@@ -2,7 +2,9 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import mullwright.layout.Cell;
@@ -31,6 +33,9 @@ final class HorizontalBuilder {
 
   /** By cell: what it is to a horizontal, in a row; see {@link #CELL}. */
   private final double[][] cells;
+
+  /** By profile: its rigidity both ways and its weight per length. */
+  private final Map<Part.Profile, double[]> profiles = new IdentityHashMap<>();
 
   /** Left, right, height, quarter of the glass, pressure in, out, weight; null for a void. */
   private static final int CELL = 7;
@@ -108,12 +113,9 @@ final class HorizontalBuilder {
                 + held.size()
                 + propped.size()
                 + 3];
-    Part.Profile profile = piece.profile();
-    double modulus = Stiffness.modulus(profile.metal().value());
+    double[] bar = profiles.computeIfAbsent(piece.profile(), HorizontalBuilder::numbers);
     row[0] = span;
-    row[1] = si(profile.ix()) * modulus;
-    row[2] = si(profile.iy()) * modulus;
-    row[3] = DeadWeight.perLength(profile);
+    System.arraycopy(bar, 0, row, 1, bar.length);
     int at = 4;
     double weight = 0;
     int[][] sides = new int[2][];
@@ -166,18 +168,16 @@ final class HorizontalBuilder {
     List<HorizontalLoads.Edge> edges = new ArrayList<>(2);
     beside(under, piece).forEach(cell -> edge(cell, false, left, span, edges));
     beside(over, piece).forEach(cell -> edge(cell, true, left, span, edges));
-    Part.Profile profile = piece.profile();
-    double modulus = Stiffness.modulus(profile.metal().value());
+    double[] bar = profiles.computeIfAbsent(piece.profile(), HorizontalBuilder::numbers);
     return new HorizontalLoads(
-        span,
-        si(profile.ix()) * modulus,
-        si(profile.iy()) * modulus,
-        DeadWeight.perLength(profile),
-        wind.given(),
-        edges,
-        points,
-        held,
-        propped);
+        span, bar[0], bar[1], bar[2], wind.given(), edges, points, held, propped);
+  }
+
+  private static double[] numbers(Part.Profile profile) {
+    double modulus = Stiffness.modulus(profile.metal().value());
+    return new double[] {
+      si(profile.ix()) * modulus, si(profile.iy()) * modulus, DeadWeight.perLength(profile)
+    };
   }
 
   private static double si(Optional<Given<Quantity>> given) {

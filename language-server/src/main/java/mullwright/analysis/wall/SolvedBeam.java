@@ -26,6 +26,11 @@ public final class SolvedBeam {
 
   private volatile Bent bent;
 
+  /** The deflection asked for last: equal horizontals all ask for the same. */
+  private volatile Sag last;
+
+  private record Sag(double from, double to, Peak peak) {}
+
   /** The checks of bending asked for last. */
   private record Bent(VerticalBending.Key key, List<List<BendingCheck>> checks) {}
 
@@ -84,8 +89,15 @@ public final class SolvedBeam {
    * cases.
    */
   public Peak sag(double from, double to) {
-    return sags.computeIfAbsent(
-        new Reach(from, to), reach -> worst(response -> response.sags(from, to).largest()));
+    Sag known = last;
+    if (known == null || known.from != from || known.to != to) {
+      Peak peak =
+          sags.computeIfAbsent(
+              new Reach(from, to), reach -> worst(response -> response.sags(from, to).largest()));
+      known = new Sag(from, to, peak);
+      last = known;
+    }
+    return known.peak;
   }
 
   /**
