@@ -18,7 +18,7 @@ final class PdfFont {
   private final Map<Integer, Float> widths = new HashMap<>();
 
   PdfFont(PDDocument pdf, String file) throws IOException {
-    try (InputStream in = PdfFont.class.getResourceAsStream("font/" + file)) {
+    try (InputStream in = PdfFont.class.getResourceAsStream("/mullwright/font/" + file)) {
       font = PDType0Font.load(pdf, Objects.requireNonNull(in, file), true);
     }
   }

@@ -1,0 +1,104 @@
+package mullwright.drawing.elevation;
+
+import java.util.List;
+import mullwright.drawing.Align;
+import mullwright.drawing.Box;
+import mullwright.drawing.Drawing;
+import mullwright.drawing.Layer;
+import mullwright.drawing.Lettering;
+import mullwright.drawing.Measuring;
+import mullwright.drawing.Pen;
+import mullwright.drawing.Scale;
+import mullwright.drawing.Surface;
+import mullwright.drawing.Taken;
+import mullwright.layout.WallLayout;
+
+/**
+ * The elevation of a wall: lites, members, splices, anchors, grid, levels, dimension strings, marks
+ * and keynotes.
+ *
+ * <p>The origin of its paper is the first grid line at the project's datum.
+ */
+public final class Elevation implements Drawing {
+  private final View view;
+  private final Marks marks;
+  private final List<ElevationPart> parts;
+  private final Box extent;
+
+  private Elevation(View view) {
+    this.view = view;
+    Taken taken = new Taken();
+    Members members = new Members(view);
+    Anchors anchors = new Anchors(view);
+    view.layout.verticals().forEach(piece -> taken.take(view.whole(piece).grown(0.4)));
+    view.layout.horizontals().forEach(piece -> taken.take(Box.of(view.corners(piece)).grown(0.3)));
+    view.layout.splices().forEach(joint -> taken.take(members.box(joint)));
+    view.layout.anchors().forEach(anchor -> taken.take(anchors.box(anchor)));
+    this.marks = new Marks(view, taken);
+    this.parts =
+        List.of(
+            new Lites(view, marks),
+            new Surroundings.Slabs(view, marks),
+            members,
+            anchors,
+            marks,
+            new Surroundings(view),
+            new Dimensions(view),
+            new Keynotes(view, taken));
+    this.extent = view.frame.empty() ? new Box(0, 0, 60, 20) : Measuring.of(this);
+  }
+
+  /** The whole elevation of a wall. */
+  public static Elevation of(WallLayout layout, ElevationOptions options) {
+    return new Elevation(new View(layout, options, Window.ALL));
+  }
+
+  /** How many marks found no room at this scale. */
+  public int marksLeftOut() {
+    return marks.leftOut();
+  }
+
+  @Override
+  public String title() {
+    return "Elevation " + view.layout.wall().name();
+  }
+
+  @Override
+  public Scale scale() {
+    return view.options.scale();
+  }
+
+  @Override
+  public Box extent() {
+    return extent;
+  }
+
+  @Override
+  public void paint(Surface surface) {
+    if (view.frame.empty()) {
+      surface.beginLayer(Layer.NOTE);
+      surface.text("No member stands in this wall yet.", 2, 8, Lettering.NOTE, Align.LEFT);
+      surface.endLayer();
+      return;
+    }
+    parts.forEach(part -> part.paint(surface));
+    title(surface);
+  }
+
+  private void title(Surface surface) {
+    double left = view.frame.left();
+    double y = view.frame.bottom() - 42;
+    surface.beginLayer(Layer.NOTE);
+    surface.text(title(), left, y, Lettering.TITLE, Align.LEFT);
+    surface.line(left, y - 2, left + Math.max(60, Lettering.TITLE.width(title())), y - 2, Pen.CUT);
+    String small =
+        marks.leftOut() == 0 ? "" : ", " + marks.leftOut() + " marks find no room at this scale";
+    surface.text(
+        "Seen from outdoors, scale " + scale().words() + small,
+        left,
+        y - 6.5,
+        Lettering.NOTE,
+        Align.LEFT);
+    surface.endLayer();
+  }
+}

@@ -1,0 +1,28 @@
+package mullwright.drawing.elevation;
+
+import java.util.List;
+import mullwright.drawing.Keynote;
+import mullwright.drawing.Labels;
+import mullwright.drawing.Scale;
+import mullwright.quantity.UnitSystem;
+
+/**
+ * How an elevation is wanted.
+ *
+ * @param scale on paper
+ * @param units of its figures
+ * @param labels marks and places in the text
+ * @param keynotes of findings; each stands at its pieces
+ */
+public record ElevationOptions(
+    Scale scale, UnitSystem units, Labels labels, List<Keynote> keynotes) {
+  public ElevationOptions {
+    keynotes = List.copyOf(keynotes);
+  }
+
+  /** At 1/4" = 1'-0" or 1:50, without keynotes. */
+  public static ElevationOptions of(UnitSystem units, Labels labels) {
+    Scale scale = units == UnitSystem.US ? Scale.read("1/4\"").orElseThrow() : Scale.of(50);
+    return new ElevationOptions(scale, units, labels, List.of());
+  }
+}

@@ -1,0 +1,87 @@
+package mullwright.drawing.elevation;
+
+import java.util.function.Consumer;
+import mullwright.drawing.Box;
+import mullwright.drawing.Layer;
+import mullwright.drawing.LineWeight;
+import mullwright.drawing.Pen;
+import mullwright.drawing.Subject;
+import mullwright.drawing.Surface;
+import mullwright.drawing.Tone;
+import mullwright.layout.HorizontalPiece;
+import mullwright.layout.SpliceJoint;
+import mullwright.layout.VerticalPiece;
+
+/** Horizontals, verticals with their true faces, and the splices between lengths. */
+final class Members implements ElevationPart {
+  /** How far the lines of a joint stand out beside the member [mm]. */
+  private static final double STANDS_OUT = 1.4;
+
+  private final View view;
+
+  Members(View view) {
+    this.view = view;
+  }
+
+  /** The pen for the edges of a member so wide on paper: no more than a quarter of it is line. */
+  static Pen edge(double width) {
+    return width >= 4 * LineWeight.WIDE.millimetres()
+        ? Pen.EDGE
+        : width >= 4 * LineWeight.MEDIUM.millimetres() ? Pen.FINE_EDGE : Pen.THIN;
+  }
+
+  @Override
+  public void paint(Surface surface) {
+    surface.beginLayer(Layer.MEMBER);
+    for (HorizontalPiece piece : view.layout.horizontals()) {
+      shape(
+          surface,
+          view.cut(view.corners(piece)),
+          edge(view.p(piece.profile().face().value())),
+          () -> view.subjects.of(piece));
+    }
+    for (VerticalPiece piece : view.layout.verticals()) {
+      Box box = view.whole(piece);
+      shape(surface, view.cut(box.corners()), edge(box.width()), () -> view.subjects.of(piece));
+    }
+    surface.endLayer();
+    surface.beginLayer(Layer.SPLICE);
+    view.layout.splices().forEach(joint -> splice(surface, joint));
+    surface.endLayer();
+  }
+
+  private static void shape(
+      Surface surface, double[] corners, Pen pen, java.util.function.Supplier<Subject> subject) {
+    if (corners.length > 0) {
+      surface.begin(subject.get());
+      surface.polygon(corners, pen, Tone.METAL);
+      surface.end();
+    }
+  }
+
+  private void splice(Surface surface, SpliceJoint joint) {
+    VerticalPiece below = view.layout.verticals().get(joint.below());
+    Box face = view.whole(below);
+    double y = view.p(joint.y());
+    if (!view.shows(face.middleX(), y)) {
+      return;
+    }
+    double half = view.p(joint.splice().gap().value()) / 2;
+    double left = face.left() - STANDS_OUT;
+    double right = face.right() + STANDS_OUT;
+    surface.begin(view.subjects.of(joint));
+    Consumer<Double> edge = at -> surface.line(left, at, right, at, Pen.FINE_EDGE);
+    edge.accept(y - Math.max(half, 0.25));
+    edge.accept(y + Math.max(half, 0.25));
+    surface.polygon(
+        new double[] {right + 0.3, y, right + 2.1, y + 1, right + 2.1, y - 1}, null, Tone.INK);
+    surface.end();
+  }
+
+  /** The room the sign of a splice takes. */
+  Box box(SpliceJoint joint) {
+    Box face = view.whole(view.layout.verticals().get(joint.below()));
+    double y = view.p(joint.y());
+    return new Box(face.left() - STANDS_OUT, y - 1.2, face.right() + STANDS_OUT + 2.3, y + 1.2);
+  }
+}
