@@ -15,6 +15,14 @@ public interface Desk {
   /** The file of that address, open or on disk; empty if there is none. */
   Optional<Document> document(String address);
 
+  /**
+   * The document last opened, changed or asked about; if that one is closed, the one opened last.
+   */
+  Optional<Document> touched();
+
+  /** The way back to the editor. */
+  Editor editor();
+
   /** Every workspace as it stands now. */
   List<View> views();
 }

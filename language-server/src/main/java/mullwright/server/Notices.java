@@ -40,7 +40,7 @@ final class Notices {
   }
 
   Session begin(Client client) {
-    session = new Session(client, Rules.find());
+    session = new Session(client, Rules.find(), outgoing);
     publisher.begin(session, worker::editWaits);
     worker.start();
     return session;

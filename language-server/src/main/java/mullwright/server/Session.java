@@ -20,13 +20,16 @@ final class Session {
   private final Client client;
   private final PositionEncoding encoding;
   private final Roots roots;
+  private final Editor editor;
   private final Map<String, Open> open = new LinkedHashMap<>();
+  private String touched = "";
 
   /** A document the client has open, and its version. */
   record Open(String address, Roots.Held held, Integer version) {}
 
-  Session(Client client, Rules rules) {
+  Session(Client client, Rules rules, Editor editor) {
     this.client = client;
+    this.editor = editor;
     this.roots = new Roots(rules);
     this.encoding = PositionEncoding.chosen(client.words("general.positionEncodings"));
     client.folders().forEach(roots::add);
@@ -54,6 +57,7 @@ final class Session {
     Roots.Held held = roots.hold(address, text);
     held.root().spell(held.path(), address);
     open.put(address, new Open(address, held, version));
+    touched = address;
     held.root().workspace().open(held.path(), text);
     // a client that watches no files still sees what changed on disk whenever it opens one
     held.root().workspace().lookAgain();
@@ -66,6 +70,7 @@ final class Session {
       return;
     }
     open.put(address, new Open(address, was.held, version));
+    touched = address;
     for (TextDocumentContentChangeEvent change : changes) {
       apply(was.held, change);
     }
@@ -116,6 +121,20 @@ final class Session {
     }
   }
 
+  private Optional<Document> document(String address) {
+    return roots.find(address).flatMap(held -> held.root().view(encoding).document(held.path()));
+  }
+
+  private Optional<Document> touched() {
+    String last = touched;
+    if (!open.containsKey(last)) {
+      for (String address : open.keySet()) {
+        last = address;
+      }
+    }
+    return document(last);
+  }
+
   /** What a feature has before it, answering under that token. */
   Desk desk(Cancel cancel) {
     return new Desk() {
@@ -131,9 +150,20 @@ final class Session {
 
       @Override
       public Optional<Document> document(String address) {
-        return roots
-            .find(address)
-            .flatMap(held -> held.root().view(encoding).document(held.path()));
+        if (open.containsKey(address)) {
+          touched = address;
+        }
+        return Session.this.document(address);
+      }
+
+      @Override
+      public Optional<Document> touched() {
+        return Session.this.touched();
+      }
+
+      @Override
+      public Editor editor() {
+        return editor;
       }
 
       @Override

@@ -52,7 +52,8 @@ class CapabilitiesTest {
   void theAnswerToInitializeReadsAsTheProtocolsTypeAndLosesNothing() {
     Gson gson = new MessageJsonHandler(Map.of()).getGson();
     JsonObject said = JsonParser.parseString("{\"capabilities\":{}}").getAsJsonObject();
-    Session session = new Session(new Client(said), new mullwright.check.Rules(List.of()));
+    Session session =
+        new Session(new Client(said), new mullwright.check.Rules(List.of()), new Outgoing());
     JsonObject written = Capabilities.of(session, Features.all());
     InitializeResult read = gson.fromJson(written, InitializeResult.class);
     assertThat(gson.toJsonTree(read)).isEqualTo(written);
