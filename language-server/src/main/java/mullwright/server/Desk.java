@@ -20,6 +20,13 @@ public interface Desk {
    */
   Optional<Document> touched();
 
+  /**
+   * Where the live view is to be seen; it begins when first asked for. Empty if there is none.
+   *
+   * @throws java.io.UncheckedIOException if it cannot listen
+   */
+  Optional<String> liveView();
+
   /** The way back to the editor. */
   Editor editor();
 

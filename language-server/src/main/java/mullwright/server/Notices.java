@@ -25,29 +25,43 @@ final class Notices {
   private final Publisher publisher;
   private final Log log;
   private final Outgoing outgoing;
+  private final Live live;
   private final Runnable atOrphaned;
   private Session session;
 
   /**
    * @param atOrphaned run when the process that started the server is gone
    */
-  Notices(Worker worker, Publisher publisher, Log log, Outgoing outgoing, Runnable atOrphaned) {
+  Notices(
+      Worker worker,
+      Publisher publisher,
+      Log log,
+      Outgoing outgoing,
+      Live live,
+      Runnable atOrphaned) {
     this.worker = worker;
     this.publisher = publisher;
     this.log = log;
     this.outgoing = outgoing;
+    this.live = live;
     this.atOrphaned = atOrphaned;
   }
 
   Session begin(Client client) {
-    session = new Session(client, Rules.find(), outgoing);
-    publisher.begin(session, worker::editWaits);
+    session = new Session(client, Rules.find(), outgoing, live::address);
+    live.begin(session);
+    publisher.begin(session, live, worker::editWaits);
     worker.start();
     return session;
   }
 
   Session session() {
     return session;
+  }
+
+  /** A request came with those parameters. */
+  void asked(Object parameters) {
+    live.asked(parameters);
   }
 
   /** What the parameters of each notice are read into. */

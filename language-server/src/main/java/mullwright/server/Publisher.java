@@ -30,6 +30,7 @@ final class Publisher implements Worker.Upkeep {
 
   private final Outgoing outgoing;
   private final Log log;
+  private Live live;
   private final Map<String, List<Diagnostic>> sent = new HashMap<>();
   private final Map<String, Reading> readings = new HashMap<>();
   private final Set<String> touched = new HashSet<>();
@@ -42,8 +43,9 @@ final class Publisher implements Worker.Upkeep {
     this.log = log;
   }
 
-  void begin(Session begun, Cancel whenEditWaits) {
+  void begin(Session begun, Live shown, Cancel whenEditWaits) {
     session = begun;
+    live = shown;
     editWaits = whenEditWaits;
   }
 
@@ -67,6 +69,7 @@ final class Publisher implements Worker.Upkeep {
   @Override
   public void run() {
     try {
+      live.edited();
       Map<String, Found> found = found();
       editWaits.check();
       due = false;
@@ -75,6 +78,7 @@ final class Publisher implements Worker.Upkeep {
       } else {
         send(found);
       }
+      live.checked();
       refreshHints(found);
       touched.clear();
     } catch (CancellationException stale) {

@@ -42,7 +42,8 @@ public final class ServeMain {
     Log log = new Log(outgoing);
     Publisher publisher = new Publisher(outgoing, log);
     Worker worker = new Worker(publisher);
-    Notices notices = new Notices(worker, publisher, log, outgoing, () -> ended.complete(1));
+    Live live = new Live(worker, outgoing, log);
+    Notices notices = new Notices(worker, publisher, log, outgoing, live, () -> ended.complete(1));
     Service service = new Service(Features.all(), worker, notices, ended::complete);
     Wire wire = new Wire(in, out, service, log);
     outgoing.connect(wire.client());
@@ -52,6 +53,7 @@ public final class ServeMain {
     int code = ended.join();
     wire.hangUp();
     worker.end();
+    live.end();
     return code;
   }
 

@@ -91,7 +91,11 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
     if (route == null) {
       return refused(ResponseErrorCode.MethodNotFound, "'" + method + "' is not offered.");
     }
-    return answered(cancel -> route.answer(parameters, notices.session().desk(cancel)));
+    return answered(
+        cancel -> {
+          notices.asked(parameters);
+          return route.answer(parameters, notices.session().desk(cancel));
+        });
   }
 
   private CompletableFuture<?> initialize(Object parameters) {

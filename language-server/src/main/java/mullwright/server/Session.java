@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import mullwright.check.Rules;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Workspace;
@@ -21,15 +22,20 @@ final class Session {
   private final PositionEncoding encoding;
   private final Roots roots;
   private final Editor editor;
+  private final Supplier<Optional<String>> liveView;
   private final Map<String, Open> open = new LinkedHashMap<>();
   private String touched = "";
 
   /** A document the client has open, and its version. */
   record Open(String address, Roots.Held held, Integer version) {}
 
-  Session(Client client, Rules rules, Editor editor) {
+  /**
+   * @param liveView where the live view is to be seen
+   */
+  Session(Client client, Rules rules, Editor editor, Supplier<Optional<String>> liveView) {
     this.client = client;
     this.editor = editor;
+    this.liveView = liveView;
     this.roots = new Roots(rules);
     this.encoding = PositionEncoding.chosen(client.words("general.positionEncodings"));
     client.folders().forEach(roots::add);
@@ -121,11 +127,13 @@ final class Session {
     }
   }
 
-  private Optional<Document> document(String address) {
+  /** The file of that address, open or on disk. */
+  Optional<Document> document(String address) {
     return roots.find(address).flatMap(held -> held.root().view(encoding).document(held.path()));
   }
 
-  private Optional<Document> touched() {
+  /** The document last touched; if it is closed, the one opened last. */
+  Optional<Document> touched() {
     String last = touched;
     if (!open.containsKey(last)) {
       for (String address : open.keySet()) {
@@ -159,6 +167,11 @@ final class Session {
       @Override
       public Optional<Document> touched() {
         return Session.this.touched();
+      }
+
+      @Override
+      public Optional<String> liveView() {
+        return liveView.get();
       }
 
       @Override

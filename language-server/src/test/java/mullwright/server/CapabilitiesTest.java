@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DiagnosticCapabilities;
 import org.eclipse.lsp4j.DiagnosticWorkspaceCapabilities;
@@ -53,7 +54,11 @@ class CapabilitiesTest {
     Gson gson = new MessageJsonHandler(Map.of()).getGson();
     JsonObject said = JsonParser.parseString("{\"capabilities\":{}}").getAsJsonObject();
     Session session =
-        new Session(new Client(said), new mullwright.check.Rules(List.of()), new Outgoing());
+        new Session(
+            new Client(said),
+            new mullwright.check.Rules(List.of()),
+            new Outgoing(),
+            Optional::empty);
     JsonObject written = Capabilities.of(session, Features.all());
     InitializeResult read = gson.fromJson(written, InitializeResult.class);
     assertThat(gson.toJsonTree(read)).isEqualTo(written);
