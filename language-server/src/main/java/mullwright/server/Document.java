@@ -22,6 +22,11 @@ public record Document(View view, String address, String path, ParsedFile file) 
     return view.snapshot();
   }
 
+  /** Its version as the client numbers it; null if the client does not have it open. */
+  public Integer version() {
+    return view.versions().apply(path);
+  }
+
   /** The offset of a position; one outside the text counts as the nearest inside. */
   public int offset(Position position) {
     LineTable lines = file.lines();

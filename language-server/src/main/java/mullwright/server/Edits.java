@@ -1,6 +1,7 @@
 package mullwright.server;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 public final class Edits {
   private final View view;
   private final Map<String, List<TextEdit>> byAddress = new LinkedHashMap<>();
+  private final Map<String, Integer> versions = new HashMap<>();
 
   /** No edits yet. */
   public Edits(View view) {
@@ -33,13 +35,15 @@ public final class Edits {
 
   /** Puts a text in the place of a range. */
   public void replace(Document document, Range range, String text) {
+    versions.put(document.address(), document.version());
     byAddress
         .computeIfAbsent(document.address(), address -> new ArrayList<>())
         .add(new TextEdit(range, text));
   }
 
   /**
-   * The edits; by document, where the client takes {@code workspace.workspaceEdit.documentChanges}.
+   * The edits; by document and for the version they were made from, where the client takes {@code
+   * workspace.workspaceEdit.documentChanges}.
    */
   public WorkspaceEdit toWorkspaceEdit(Client client) {
     if (!client.can("workspace.workspaceEdit.documentChanges")) {
@@ -48,15 +52,15 @@ public final class Edits {
     WorkspaceEdit edit = new WorkspaceEdit();
     edit.setDocumentChanges(
         byAddress.entrySet().stream()
-            .map(Edits::ofDocument)
+            .map(this::ofDocument)
             .map(Either::<TextDocumentEdit, org.eclipse.lsp4j.ResourceOperation>forLeft)
             .toList());
     return edit;
   }
 
-  private static TextDocumentEdit ofDocument(Map.Entry<String, List<TextEdit>> edits) {
+  private TextDocumentEdit ofDocument(Map.Entry<String, List<TextEdit>> edits) {
     return new TextDocumentEdit(
-        new VersionedTextDocumentIdentifier(edits.getKey(), null),
+        new VersionedTextDocumentIdentifier(edits.getKey(), versions.get(edits.getKey())),
         edits.getValue().stream()
             .map(Either::<TextEdit, org.eclipse.lsp4j.SnippetTextEdit>forLeft)
             .toList());

@@ -14,6 +14,7 @@ final class Root {
   private final Path folder;
   private final Workspace workspace;
   private final Map<String, String> spelled = new ConcurrentHashMap<>();
+  private final Map<String, Integer> versions = new ConcurrentHashMap<>();
 
   private Root(Path folder, Workspace workspace) {
     this.folder = folder;
@@ -44,6 +45,11 @@ final class Root {
     spelled.put(path, address);
   }
 
+  /** Remembers which version of a path the client has open; null once it has it no longer. */
+  void number(String path, Integer version) {
+    versions.compute(path, (known, was) -> version);
+  }
+
   String address(String path) {
     String known = spelled.get(path);
     if (known != null) {
@@ -53,6 +59,6 @@ final class Root {
   }
 
   View view(PositionEncoding encoding) {
-    return new View(workspace.snapshot(), this::address, encoding);
+    return new View(workspace.snapshot(), this::address, Map.copyOf(versions)::get, encoding);
   }
 }

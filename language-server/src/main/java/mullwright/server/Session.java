@@ -62,6 +62,7 @@ final class Session {
   void didOpen(String address, Integer version, String text) {
     Roots.Held held = roots.hold(address, text);
     held.root().spell(held.path(), address);
+    held.root().number(held.path(), version);
     open.put(address, new Open(address, held, version));
     touched = address;
     held.root().workspace().open(held.path(), text);
@@ -77,6 +78,7 @@ final class Session {
     }
     open.put(address, new Open(address, was.held, version));
     touched = address;
+    was.held.root().number(was.held.path(), version);
     for (TextDocumentContentChangeEvent change : changes) {
       apply(was.held, change);
     }
@@ -99,6 +101,7 @@ final class Session {
     Open was = open.remove(address);
     if (was != null) {
       was.held.root().workspace().close(was.held.path());
+      was.held.root().number(was.held.path(), null);
       roots.release(address);
     }
   }
@@ -120,7 +123,9 @@ final class Session {
       Roots.Held held = roots.hold(was.address, text);
       if (held.root() != was.held.root()) {
         was.held.root().workspace().close(was.held.path());
+        was.held.root().number(was.held.path(), null);
         held.root().spell(held.path(), was.address);
+        held.root().number(held.path(), was.version);
         held.root().workspace().open(held.path(), text);
         open.put(was.address, new Open(was.address, held, was.version));
       }

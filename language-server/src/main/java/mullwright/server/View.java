@@ -1,6 +1,7 @@
 package mullwright.server;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import mullwright.model.Origin;
 import mullwright.workspace.Snapshot;
@@ -10,8 +11,13 @@ import org.eclipse.lsp4j.Location;
  * A workspace at one moment as the client sees it.
  *
  * @param addresses the client's spelling of a path's address
+ * @param versions the version of a path that the client has open and has numbered, else null
  */
-public record View(Snapshot snapshot, UnaryOperator<String> addresses, PositionEncoding encoding) {
+public record View(
+    Snapshot snapshot,
+    UnaryOperator<String> addresses,
+    Function<String, Integer> versions,
+    PositionEncoding encoding) {
 
   /** The document of a path, empty if there is no such file. */
   public Optional<Document> document(String path) {

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import mullwright.model.Origin;
 import mullwright.model.Reference;
 import mullwright.model.Symbol;
@@ -97,7 +99,35 @@ public final class Rename {
       }
     }
     return refused(
-        "With the name " + newName + " the walls would read otherwise: it is taken, or no name.");
+        taken(newName)
+            .map(at -> newName + " is taken: " + at + ". Choose a name that nothing there has.")
+            .orElse(
+                "With the name "
+                    + newName
+                    + " the walls would read otherwise. Choose a name that is no word of the"
+                    + " language and that nothing has."));
+  }
+
+  /** Where a thing has that name already, among the files the rename touches. */
+  private Optional<String> taken(String newName) {
+    Set<String> files = new TreeSet<>();
+    places.forEach(place -> files.add(place.file()));
+    for (String path : files) {
+      for (Reference reference :
+          snapshot.reading(path).map(r -> r.model().references()).orElse(List.of())) {
+        Symbol symbol = reference.symbol();
+        if (reference.definition() && symbol.name().equals(newName)) {
+          return snapshot.place(reference.origin()).map(at -> where(symbol, at));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private String where(Symbol symbol, FilePlace at) {
+    int line = snapshot.file(at.path()).orElseThrow().lines().line(at.start()) + 1;
+    String kind = symbol.kind().name().toLowerCase(Locale.ROOT);
+    return "a " + kind + " has it (" + at.path() + ", line " + line + ")";
   }
 
   private static Outcome refused(String why) {

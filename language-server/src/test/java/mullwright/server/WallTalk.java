@@ -75,13 +75,18 @@ abstract class WallTalk {
   @BeforeEach
   void open() {
     Conversation.write(folder, SmallCatalog.PATH, SmallCatalog.TEXT);
-    ClientCapabilities client = new ClientCapabilities();
-    client.setTextDocument(textCapabilities());
-    talk = Conversation.greeted("features", folder, client);
+    talk = Conversation.greeted("features", folder, client());
     text = talk.server.getTextDocumentService();
     address = Conversation.address(folder.resolve("walls/east.wall"));
     which = new TextDocumentIdentifier(address);
     talk.open(address, WALL.text());
+  }
+
+  /** What the client can take; a modest one unless a test wants another. */
+  ClientCapabilities client() {
+    ClientCapabilities client = new ClientCapabilities();
+    client.setTextDocument(textCapabilities());
+    return client;
   }
 
   private static TextDocumentClientCapabilities textCapabilities() {
