@@ -1,16 +1,21 @@
 package mullwright.workspace;
 
+import mullwright.check.WallFacts;
 import mullwright.layout.LayoutIndex;
 import mullwright.layout.LengthTrace;
 import mullwright.layout.PieceMarks;
 import mullwright.layout.WallLayout;
 
-/** What is looked up in a laid out wall: pieces by place, traces of lengths, marks; made once. */
+/**
+ * What is looked up in a laid out wall: pieces by place, traces of lengths, marks, the way of its
+ * loads; made once.
+ */
 public final class WallDetails {
   private final WallLayout layout;
   private LayoutIndex index;
   private LengthTrace trace;
   private PieceMarks marks;
+  private LoadPath loads;
 
   WallDetails(WallLayout layout) {
     this.layout = layout;
@@ -43,5 +48,17 @@ public final class WallDetails {
       marks = PieceMarks.of(layout);
     }
     return marks;
+  }
+
+  /**
+   * How weight goes through it.
+   *
+   * @param facts the same wall with what nature does to it
+   */
+  public synchronized LoadPath loads(WallFacts facts) {
+    if (loads == null) {
+      loads = LoadPath.of(facts, index());
+    }
+    return loads;
   }
 }

@@ -72,12 +72,13 @@ public record Numbers(UnitSystem first, Optional<Unit> bare) {
     return unit == Unit.INCH || unit == Unit.FOOT ? UnitSystem.US : UnitSystem.SI;
   }
 
-  String of(Length length) {
+  /** A length in both systems. */
+  public String of(Length length) {
     return LengthPrinter.both(length, first);
   }
 
   /** A cut length, to the fineness a shop cuts to: 1/32" or 0.1 mm. */
-  String cut(Length length) {
+  public String cut(Length length) {
     String us = CUT_US.print(length);
     String si = CUT_SI.print(length);
     return first == UnitSystem.US ? us + " (" + si + ")" : si + " (" + us + ")";
@@ -93,12 +94,13 @@ public record Numbers(UnitSystem first, Optional<Unit> bare) {
     return LengthPrinter.in(first, GlassSizes.order(exact, first));
   }
 
-  String of(Quantity quantity, Kind kind) {
+  /** A quantity in both systems. */
+  public String of(Quantity quantity, Kind kind) {
     return QuantityPrinter.both(quantity, kind, first);
   }
 
   /** A length with its standing: a default says on whose word it stands. */
-  String of(Given<Length> length) {
+  public String of(Given<Length> length) {
     return of(length.value()) + standing(length);
   }
 
