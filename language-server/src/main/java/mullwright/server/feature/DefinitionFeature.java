@@ -19,7 +19,6 @@ import mullwright.workspace.Cursor;
 import mullwright.workspace.Leaf;
 import mullwright.workspace.UsedFile;
 import org.eclipse.lsp4j.DefinitionParams;
-import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.LocationLink;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
@@ -44,12 +43,7 @@ public final class DefinitionFeature implements Feature {
             DefinitionParams.class,
             (parameters, document, offset, desk) -> {
               List<LocationLink> links = links(document, offset);
-              return desk.client().can("textDocument.definition.linkSupport")
-                  ? links
-                  : links.stream()
-                      .map(
-                          link -> new Location(link.getTargetUri(), link.getTargetSelectionRange()))
-                      .toList();
+              return Links.told(links, desk.client().can("textDocument.definition.linkSupport"));
             }));
   }
 
@@ -65,7 +59,7 @@ public final class DefinitionFeature implements Feature {
     for (Reference reference : cursor.references()) {
       Origin target = reference.symbol().definition();
       if (led.add(target)) {
-        link(document, document.range(reference.origin()).orElseThrow(), target)
+        Links.to(document, document.range(reference.origin()).orElseThrow(), target)
             .ifPresent(links::add);
       }
     }
@@ -73,26 +67,6 @@ public final class DefinitionFeature implements Feature {
       toFile(document, cursor).ifPresent(links::add);
     }
     return links;
-  }
-
-  private static Optional<LocationLink> link(Document from, Range name, Origin target) {
-    return from.view()
-        .document(target.file())
-        .flatMap(
-            to ->
-                to.range(target)
-                    .map(range -> new LocationLink(to.address(), around(to, target), range, name)));
-  }
-
-  /** The statement that gives the name, so that a client's peek shows all of it. */
-  private static Range around(Document document, Origin target) {
-    int offset = document.file().segmentStart(target.segment()) + target.range().start();
-    return document
-        .snapshot()
-        .cursor(document.path(), offset)
-        .flatMap(Cursor::statement)
-        .map(statement -> document.range(target.segment(), statement.range()))
-        .orElseGet(() -> document.range(target).orElse(TOP));
   }
 
   private static Optional<LocationLink> toFile(Document document, Cursor cursor) {

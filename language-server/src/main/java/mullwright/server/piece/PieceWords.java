@@ -1,7 +1,9 @@
 package mullwright.server.piece;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import mullwright.analysis.wall.AnchorDemand;
@@ -117,9 +119,24 @@ public final class PieceWords {
     return numbers.of(Quantity.ofSi(newtons, Kind.FORCE), Kind.FORCE);
   }
 
-  /** The greatest force in each direction over anchors, the heaviest first. */
+  /** The greatest weight horizontals bring to one of their ends; empty where none was solved. */
+  public Optional<String> ends(List<PieceRef> horizontals) {
+    double greatest = 0;
+    for (PieceRef piece : horizontals) {
+      HorizontalSpan span =
+          wall.facts().analysis().spanOf(wall.layout().horizontals().get(piece.index()));
+      if (span.weight().isPresent()) {
+        for (double end : List.of(0.0, span.length())) {
+          greatest = Math.max(greatest, span.weight().get().reactions(end).greatest().value());
+        }
+      }
+    }
+    return greatest > 0 ? Optional.of(force(greatest) + " down at an end") : Optional.empty();
+  }
+
+  /** The greatest force in each direction over anchors. */
   public Optional<String> reactions(List<PieceRef> anchors) {
-    java.util.Map<String, Double> greatest = new java.util.LinkedHashMap<>();
+    Map<String, Double> greatest = new LinkedHashMap<>();
     for (String direction : List.of("down", "in", "out")) {
       for (PieceRef piece : anchors) {
         PlacedAnchor anchor = wall.layout().anchors().get(piece.index());

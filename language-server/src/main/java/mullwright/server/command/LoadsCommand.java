@@ -1,0 +1,87 @@
+package mullwright.server.command;
+
+import com.google.auto.service.AutoService;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.server.Command;
+import mullwright.server.Desk;
+import mullwright.server.Document;
+import mullwright.server.piece.LoadSummary;
+import mullwright.server.piece.PieceWords;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.MessageType;
+
+/**
+ * Tells what the pieces of a statement carry, piece by piece.
+ *
+ * <p>Arguments: the address of a document and a position in it; without a position each statement
+ * of members, anchors and lites is told in one line. The answer is {@code {"title": …, "lines":
+ * […], "caution": …}}. Few editors show an answer, so the title is shown as a message too.
+ */
+@AutoService(Command.class)
+public final class LoadsCommand implements Command {
+  @Override
+  public String name() {
+    return "mullwright.loads";
+  }
+
+  @Override
+  public Object run(List<JsonElement> arguments, Desk desk) {
+    JsonObject answer =
+        Place.of(arguments, desk)
+            .map(place -> answer(place, desk))
+            .orElseGet(() -> answer("No wall file is open.", List.of()));
+    desk.editor()
+        .notify(
+            "window/showMessage",
+            new MessageParams(MessageType.Info, answer.get("title").getAsString()));
+    return answer;
+  }
+
+  private static JsonObject answer(Place place, Desk desk) {
+    if (place.offset().isEmpty()) {
+      return all(place.document(), desk);
+    }
+    return at(place.document(), place.offset().get())
+        .map(it -> answer(it.line(), it.pieces()))
+        .orElseGet(
+            () ->
+                answer(
+                    "Nothing here carries a load. Put the cursor on a statement of members,"
+                        + " anchors or lites.",
+                    List.of()));
+  }
+
+  private static Optional<LoadSummary> at(Document document, int offset) {
+    return document
+        .snapshot()
+        .cursor(document.path(), offset)
+        .flatMap(cursor -> LoadSummary.at(document, cursor));
+  }
+
+  private static JsonObject all(Document document, Desk desk) {
+    List<String> lines = new ArrayList<>();
+    for (int place : LoadSummary.places(document, desk.cancel())) {
+      desk.cancel().check();
+      int line = document.file().lines().line(place) + 1;
+      at(document, place).ifPresent(it -> lines.add("line " + line + ": " + it.line()));
+    }
+    return answer(
+        PieceWords.count(lines.size(), "statement") + " of " + document.path() + " carry loads.",
+        lines);
+  }
+
+  private static JsonObject answer(String title, List<String> lines) {
+    JsonObject answer = new JsonObject();
+    answer.addProperty("title", title);
+    JsonArray array = new JsonArray();
+    lines.forEach(array::add);
+    answer.add("lines", array);
+    answer.addProperty("caution", PieceWords.CAUTION);
+    return answer;
+  }
+}
