@@ -1,0 +1,20 @@
+/** The names of what the extension offers; those of the server's own commands are the server's. */
+export const SHOW_PREVIEW = "mullwright.showPreview";
+export const CHECK = "mullwright.checkWorkspace";
+export const RUN = "mullwright.runServerCommand";
+export const RESTART = "mullwright.restartServer";
+export const SHOW_LOG = "mullwright.showLog";
+export const MENU = "mullwright.showMenu";
+
+/** The server's command that answers with the address of the live drawing. */
+export const SERVER_PREVIEW = "mullwright.preview";
+
+/** A server's command for people: `mullwright.mark-ledger` is "Mark ledger". */
+export function title(command: string): string {
+  const words = command
+    .replace(/^mullwright\./, "")
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .replace(/[-._]+/g, " ")
+    .toLowerCase();
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,44 @@
+/** Starts the Mullwright server for walls and offers what it can do. */
+import * as vscode from "vscode";
+import { CHECK, MENU, RESTART, RUN, SHOW_LOG, SHOW_PREVIEW } from "./commands";
+import { Preview } from "./preview";
+import { pick } from "./run";
+import { Server } from "./server";
+import { menu, Status } from "./status";
+import { checkAll, Checks, TYPE } from "./tasks";
+
+let server: Server | undefined;
+
+export async function activate(context: vscode.ExtensionContext): Promise<void> {
+  const log = vscode.window.createOutputChannel("Mullwright", { log: true });
+  const running = new Server(context, log);
+  server = running;
+  const status = new Status();
+  const preview = new Preview(running);
+  const checks = new Checks(running);
+  const command = (name: string, does: () => unknown): vscode.Disposable =>
+    vscode.commands.registerCommand(name, does);
+  context.subscriptions.push(
+    log,
+    running,
+    status,
+    running.onMood((mood) => status.show(mood)),
+    command(SHOW_PREVIEW, () => preview.show()),
+    command(CHECK, () => checkAll(checks)),
+    command(RUN, () => pick(running)),
+    command(RESTART, () => running.restart()),
+    command(SHOW_LOG, () => log.show()),
+    command(MENU, menu),
+    vscode.tasks.registerTaskProvider(TYPE, checks),
+    vscode.workspace.onDidChangeConfiguration((change) => {
+      if (["java", "server"].some((part) => change.affectsConfiguration(`mullwright.${part}`))) {
+        void running.restart();
+      }
+    }),
+  );
+  await running.start();
+}
+
+export async function deactivate(): Promise<void> {
+  await server?.stop();
+}
