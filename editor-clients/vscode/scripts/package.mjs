@@ -23,7 +23,16 @@ const manifest = JSON.parse(readFileSync("package.json", "utf8"));
 for (const part of ["private", "scripts", "dependencies", "devDependencies"]) {
   delete manifest[part];
 }
-manifest.files = ["dist", "server", "snippets", "syntaxes", "language-configuration.json"];
+manifest.files = [
+  "dist",
+  "server",
+  "snippets",
+  "syntaxes",
+  "language-configuration.json",
+  "README.md",
+  "CHANGELOG.md",
+  "LICENSE",
+];
 writeFileSync(`${OUT}/package.json`, `${JSON.stringify(manifest, null, 2)}\n`);
 
 const vsce = "node_modules/@vscode/vsce/vsce";

@@ -17,7 +17,7 @@ export class Preview {
       );
     } else if (!offered(this.server).includes(SERVER_PREVIEW)) {
       void vscode.window.showInformationMessage(
-        "This Mullwright server has no drawing to show. A newer one has: empty the setting " +
+        "This Mullwright server makes no drawing. A newer one does: empty the setting " +
           "mullwright.server.jar to use the one in the extension.",
       );
     } else {

@@ -1,0 +1,64 @@
+import assert from "node:assert/strict";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { test } from "node:test";
+import * as names from "../src/commands";
+
+const manifest = JSON.parse(readFileSync("package.json", "utf8"));
+const offered: string[] = manifest.contributes.commands.map(
+  (entry: { command: string }) => entry.command,
+);
+const code = readdirSync("src")
+  .map((file) => readFileSync(join("src", file), "utf8"))
+  .join("\n");
+
+test("every command of the manifest is one of the code, and the reverse", () => {
+  const { SERVER_PREVIEW, title: _, ...own } = names;
+  assert.deepEqual([...offered].sort(), Object.values(own).sort());
+  // the client registers the server's commands itself: a name may not be taken twice
+  assert.ok(!offered.includes(SERVER_PREVIEW));
+});
+
+test("menus and keys name commands there are", () => {
+  const { menus, keybindings } = manifest.contributes;
+  for (const entry of [...Object.values(menus).flat(), ...keybindings] as { command: string }[]) {
+    assert.ok(offered.includes(entry.command), entry.command);
+  }
+});
+
+test("every setting is read, and every setting read is in the manifest", () => {
+  const settings = Object.keys(manifest.contributes.configuration.properties).map((name) =>
+    name.replace(/^mullwright\./, ""),
+  );
+  const read = [...code.matchAll(/settings\.get<[^>]+>\("([^"]+)"\)/g)].map((match) => match[1]);
+  // the client library reads the trace by itself
+  assert.deepEqual([...new Set([...read, "trace.server"])].sort(), settings.sort());
+});
+
+test("the extension wakes for walls", () => {
+  assert.deepEqual(manifest.activationEvents, ["onLanguage:wall"]);
+});
+
+test("a task names the manifest's problem matchers", () => {
+  const matchers: string[] = manifest.contributes.problemMatchers.map(
+    (matcher: { name: string }) => `$${matcher.name}`,
+  );
+  const named = /MATCHERS = \[([^\]]+)\]/.exec(code)?.[1].match(/"[^"]+"/g) ?? [];
+  assert.deepEqual(
+    named.map((name) => JSON.parse(name)),
+    matchers,
+  );
+});
+
+test("snippets are whole: each placeholder that is used again has been given", () => {
+  const snippets: Record<string, { body: string[] }> = JSON.parse(
+    readFileSync("snippets/wall.json", "utf8"),
+  );
+  for (const [name, { body }] of Object.entries(snippets)) {
+    const text = body.join("\n");
+    const given = new Set([...text.matchAll(/\$\{(\d+)/g)].map((match) => match[1]));
+    for (const [, used] of text.matchAll(/\$(\d+)/g)) {
+      assert.ok(used === "0" || given.has(used), `${name}: $${used}`);
+    }
+  }
+});
