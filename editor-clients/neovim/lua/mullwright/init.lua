@@ -5,9 +5,11 @@ local settings = {
   cmd = { "mullwright", "serve" },
   -- what marks the folder that holds walls and catalogs together
   root_markers = { ".mullwright", ".git" },
+  -- lays a wall out before it is written
+  format_on_save = false,
 }
 
--- server ids by workspace folder
+-- server ids by workspace folder, for Neovim before 0.11
 local servers = {}
 
 local function root_of(file)
@@ -30,7 +32,11 @@ end
 
 --- Attaches a buffer to the server of its workspace folder, starting it if need be.
 function M.attach(buffer)
-  local root = root_of(vim.api.nvim_buf_get_name(buffer))
+  local name = vim.api.nvim_buf_get_name(buffer)
+  if name == "" then
+    return nil
+  end
+  local root = root_of(name)
   local id = servers[root]
   if not id then
     id = vim.lsp.start_client({
@@ -38,6 +44,9 @@ function M.attach(buffer)
       cmd = settings.cmd,
       root_dir = root,
       workspace_folders = { { uri = vim.uri_from_fname(root), name = root } },
+      on_attach = function(_, attached)
+        vim.api.nvim_buf_set_option(attached, "omnifunc", "v:lua.vim.lsp.omnifunc")
+      end,
       on_exit = function()
         servers[root] = nil
       end,
@@ -51,17 +60,38 @@ function M.attach(buffer)
   return id
 end
 
+local function format()
+  if vim.lsp.buf.format then
+    vim.lsp.buf.format({ name = "mullwright", timeout_ms = 5000 })
+  else
+    vim.lsp.buf.formatting_sync(nil, 5000)
+  end
+end
+
 --- Takes settings and attaches every wall file that is opened from here on.
 function M.setup(given)
   settings = vim.tbl_extend("force", settings, given or {})
   local group = vim.api.nvim_create_augroup("mullwright", { clear = true })
-  vim.api.nvim_create_autocmd("FileType", {
-    group = group,
-    pattern = "wall",
-    callback = function(event)
-      M.attach(event.buf)
-    end,
-  })
+  if vim.lsp.config and vim.lsp.enable then
+    vim.lsp.config("mullwright", {
+      cmd = settings.cmd,
+      filetypes = { "wall" },
+      root_markers = settings.root_markers,
+    })
+    vim.lsp.enable("mullwright")
+  else
+    vim.api.nvim_create_autocmd("FileType", {
+      group = group,
+      pattern = "wall",
+      callback = function(event)
+        -- before 0.8 an autocommand is not told its buffer in every case
+        M.attach(event.buf or vim.api.nvim_get_current_buf())
+      end,
+    })
+  end
+  if settings.format_on_save then
+    vim.api.nvim_create_autocmd("BufWritePre", { group = group, pattern = "*.wall", callback = format })
+  end
 end
 
 return M

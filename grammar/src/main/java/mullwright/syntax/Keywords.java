@@ -18,7 +18,7 @@ final class Keywords {
   private static final Map<BlockKind, Set<String>> PROPERTIES =
       Map.of(BlockKind.WALL, Set.of("system", "finish"), BlockKind.PROJECT, Set.of("revision"));
 
-  private static final Set<String> PART_KINDS =
+  static final Set<String> PART_KINDS =
       Set.of(
           "system",
           "profile",
@@ -41,7 +41,7 @@ final class Keywords {
           "finish",
           "insulation");
 
-  private static final Set<String> DIRECTIONS =
+  static final Set<String> DIRECTIONS =
       Set.of("in", "out", "up", "down", "left", "right", "behind", "before");
 
   private static final Map<BlockKind, Map<String, StatementKind>> STATEMENTS = statements();
