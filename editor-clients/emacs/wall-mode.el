@@ -12,6 +12,8 @@
 
 ;;; Code:
 
+(require 'cl-lib)
+
 (defgroup wall nil
   "The wall language."
   :group 'languages)
@@ -133,6 +135,7 @@
   (setq-local comment-start-skip "\\(?://+\\|/\\*+\\)[ \t]*")
   (setq-local comment-end "")
   (setq-local indent-tabs-mode nil)
+  (add-hook 'project-find-functions #'wall--project nil t)
   (setq-local indent-line-function #'wall-indent-line)
   (setq-local syntax-propertize-function wall--propertize)
   (setq-local font-lock-defaults
@@ -145,6 +148,18 @@
 
 ;;;###autoload
 (add-to-list 'auto-mode-alist '("\\.wall\\'" . wall-mode))
+
+;; a folder with .mullwright holds walls and catalogs together
+(defun wall--project (folder)
+  "The project that FOLDER belongs to, if .mullwright says so."
+  (let ((root (locate-dominating-file folder ".mullwright")))
+    (and root (cons 'wall-project root))))
+
+(declare-function project-root "project")
+(with-eval-after-load 'project
+  (cl-defmethod project-root ((project (head wall-project)))
+    "The folder that holds walls and catalogs together."
+    (cdr project)))
 
 (defun wall--command (&rest _)
   "The server's command, asked for when it is started."

@@ -1,5 +1,6 @@
 package mullwright.cli;
 
+import java.io.BufferedInputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -36,7 +37,8 @@ public final class Main {
     boolean terminal = System.console() != null;
     Shell shell =
         new Shell(
-            new FileInputStream(FileDescriptor.in),
+            // a file's own way to read so many bytes asks for its position, and a pipe has none
+            new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
             utf8(FileDescriptor.out),
             utf8(FileDescriptor.err),
             Path.of(""),

@@ -38,6 +38,24 @@ class NeovimIT {
     assertThat(Files.readString(wall)).contains("as mullion").doesNotContain("mulion");
   }
 
+  @Test
+  void doesWhatADrafterDoes() throws Exception {
+    Tools.needed("neovim", "nvim", "--version");
+    EditorTalk talk = new EditorTalk("neovim", workspace);
+
+    String said =
+        talk.run(
+            "nvim",
+            "--headless",
+            "--clean",
+            "--cmd",
+            "set runtimepath^=" + talk.client(),
+            "-c",
+            "luafile " + talk.client().resolve("test/features.lua"));
+
+    talk.hold(said);
+  }
+
   /** The ferry terminal's wall with its first {@code good} text made bad, its catalog beside it. */
   private Path brokenExample(String good, String bad) throws Exception {
     Path examples = Tools.project().resolve("examples");

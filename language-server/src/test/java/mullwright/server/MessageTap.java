@@ -12,9 +12,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Writes every message that passes a stream to {@code target/lsp-messages/NAME.jsonl}, one a line,
- * so that a schema can be held against all that the tests ever sent. Each line is {@code
- * {"from":"client","message":{…}}}.
+ * Writes every message that passes a stream to a file, one a line, so that a schema can be held
+ * against all that the tests ever sent. Each line is {@code {"from":"client","message":{…}}}. What
+ * is no message passes and is not written.
  */
 final class MessageTap extends OutputStream {
   private static final Path FOLDER = Path.of("target", "lsp-messages");
@@ -28,19 +28,32 @@ final class MessageTap extends OutputStream {
   private final ByteArrayOutputStream pending = new ByteArrayOutputStream();
 
   /**
+   * A tap whose recording all tests of a run share: {@code target/lsp-messages/NAME.jsonl}.
+   *
    * @param on where the bytes go on to
    * @param name of the recording
    * @param from who sends on this stream, {@code client} or {@code server}
    */
   MessageTap(OutputStream on, String name, String from) {
+    this(on, FOLDER.resolve(name + ".jsonl"), from);
+  }
+
+  /**
+   * A tap that writes to a file of its own choice, made anew once a run.
+   *
+   * @param on where the bytes go on to
+   * @param file the recording
+   * @param from who sends on this stream, {@code client} or {@code server}
+   */
+  MessageTap(OutputStream on, Path file, String from) {
     this.on = on;
     this.from = from;
+    this.file = file.toAbsolutePath();
     try {
-      Files.createDirectories(FOLDER);
+      Files.createDirectories(this.file.getParent());
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     }
-    this.file = FOLDER.resolve(name + ".jsonl");
   }
 
   @Override
