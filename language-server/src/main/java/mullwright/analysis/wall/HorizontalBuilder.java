@@ -37,8 +37,11 @@ final class HorizontalBuilder {
   /** By profile: its rigidity both ways and its weight per length. */
   private final Map<Part.Profile, double[]> profiles = new IdentityHashMap<>();
 
-  /** Left, right, height, quarter of the glass, pressure in, out, weight; null for a void. */
-  private static final int CELL = 7;
+  /** Left, right, height, quarter of the glass, weight; null for a void. */
+  private static final int CELL = 5;
+
+  /** How many numbers a cell puts into the key of a horizontal: its own, its side, two of wind. */
+  private static final int KEYED = CELL + 3;
 
   HorizontalBuilder(
       WallLayout layout,
@@ -83,14 +86,11 @@ final class HorizontalBuilder {
     if (cell.opening().filter(o -> o.kind() == Grid.OpeningKind.VOID).isPresent() || height <= 0) {
       return null;
     }
-    WindOnWall.Pressure pressure = wind.on(cell.index());
     return new double[] {
       centres.left(cell),
       centres.right(cell),
       height,
       cell.glassWidth().toMetres() / 4,
-      pressure.in(),
-      pressure.out(),
       weights.of(cell.index())
     };
   }
@@ -103,12 +103,14 @@ final class HorizontalBuilder {
       List<Double> propped) {
     double left = centres.of(piece.leftLine());
     double span = centres.of(piece.rightLine()) - left;
-    Supplier<HorizontalLoads> loads = () -> loads(piece, left, span, points, held, propped);
+    Optional<MemberWind.Strip> strip =
+        wind.fromSite() && span > 0 ? Optional.of(strip(piece, left, span)) : Optional.empty();
+    Supplier<HorizontalLoads> loads = () -> loads(piece, left, span, strip, points, held, propped);
     boolean level = piece.yLeft().equals(piece.yRight());
     double[] row =
         new double
             [4
-                + 2 * (piece.lastBay() - piece.firstBay() + 1) * (CELL + 1)
+                + 2 * (piece.lastBay() - piece.firstBay() + 1) * KEYED
                 + 3 * points.size()
                 + held.size()
                 + propped.size()
@@ -131,9 +133,12 @@ final class HorizontalBuilder {
           row[at + 1] = numbers[0] - left;
           row[at + 2] = numbers[1] - left;
           System.arraycopy(numbers, 2, row, at + 3, CELL - 2);
-          at += CELL + 1;
+          WindOnWall.Pressure pressure = wind(cell, strip).pressure();
+          row[at + CELL + 1] = pressure.in();
+          row[at + CELL + 2] = pressure.out();
+          at += KEYED;
           there[found++] = cell;
-          weight += side == 1 ? numbers[6] : 0;
+          weight += side == 1 ? numbers[4] : 0;
         }
         last = cell;
       }
@@ -162,12 +167,13 @@ final class HorizontalBuilder {
       HorizontalPiece piece,
       double left,
       double span,
+      Optional<MemberWind.Strip> strip,
       List<HorizontalLoads.Point> points,
       List<Double> held,
       List<Double> propped) {
     List<HorizontalLoads.Edge> edges = new ArrayList<>(2);
-    beside(under, piece).forEach(cell -> edge(cell, false, left, span, edges));
-    beside(over, piece).forEach(cell -> edge(cell, true, left, span, edges));
+    beside(under, piece).forEach(cell -> edge(cell, false, left, span, strip, edges));
+    beside(over, piece).forEach(cell -> edge(cell, true, left, span, strip, edges));
     double[] bar = profiles.computeIfAbsent(piece.profile(), HorizontalBuilder::numbers);
     return new HorizontalLoads(
         span, bar[0], bar[1], bar[2], wind.given(), edges, points, held, propped);
@@ -195,8 +201,37 @@ final class HorizontalBuilder {
     return found;
   }
 
+  /** Length of the span and the mean width that loads it, each lite parted by 45° lines. */
+  private MemberWind.Strip strip(HorizontalPiece piece, double left, double span) {
+    double loaded = 0;
+    for (int[][] side : List.of(under, over)) {
+      for (int index : beside(side, piece)) {
+        double[] cell = cells[index];
+        double edge =
+            cell == null ? 0 : Math.min(span, cell[1] - left) - Math.max(0, cell[0] - left);
+        if (edge > 0) {
+          double ramp = Math.min(edge, cell[2]) / 2;
+          loaded += ramp * (edge - ramp);
+        }
+      }
+    }
+    return new MemberWind.Strip(span, loaded / span);
+  }
+
+  private MemberWind wind(int cell, Optional<MemberWind.Strip> strip) {
+    Cell lite = layout.cells().get(cell);
+    return strip
+        .map(by -> MemberWind.of(wind, lite, by))
+        .orElseGet(() -> MemberWind.ofLite(wind, lite));
+  }
+
   private void edge(
-      int index, boolean above, double start, double span, List<HorizontalLoads.Edge> edges) {
+      int index,
+      boolean above,
+      double start,
+      double span,
+      Optional<MemberWind.Strip> strip,
+      List<HorizontalLoads.Edge> edges) {
     double[] cell = cells[index];
     if (cell == null) {
       return;
@@ -212,8 +247,8 @@ final class HorizontalBuilder {
               from,
               to,
               cell[2],
-              wind.on(index),
-              above ? cell[6] : 0,
+              wind(index, strip),
+              above ? cell[4] : 0,
               Math.max(from, middle - cell[3]),
               Math.min(to, middle + cell[3])));
     }

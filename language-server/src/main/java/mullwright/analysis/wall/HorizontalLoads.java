@@ -63,7 +63,7 @@ record HorizontalLoads(
    * @param above true if it stands on the horizontal, false if it hangs under it
    * @param from left end of its bay [m]; {@code to} right end, centre to centre of verticals
    * @param other its height, centre to centre of rows [m]
-   * @param pressure what it takes
+   * @param wind what the horizontal takes from it
    * @param weight its weight if it stands on the horizontal [N]
    * @param leftBlock place of the setting block at the left quarter point [m]; {@code rightBlock}
    *     of the other
@@ -74,10 +74,16 @@ record HorizontalLoads(
       double from,
       double to,
       double other,
-      WindOnWall.Pressure pressure,
+      MemberWind wind,
       double weight,
       double leftBlock,
-      double rightBlock) {}
+      double rightBlock) {
+
+    /** The pressures. */
+    WindOnWall.Pressure pressure() {
+      return wind.pressure();
+    }
+  }
 
   /**
    * A vertical that ends on the horizontal and leans on it.

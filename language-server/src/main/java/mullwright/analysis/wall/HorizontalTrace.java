@@ -63,7 +63,7 @@ public final class HorizontalTrace {
                   + (which > 1 ? ", " + which : ""),
               (in ? edge.pressure().in() : edge.pressure().out()) * half,
               Kind.FORCE_PER_LENGTH,
-              RunTrace.pressure(edge.pressure(), in, "pressure"),
+              edge.wind().explain(in, "pressure"),
               size("edge", edge.to() - edge.from()),
               size("other dimension", edge.other())));
     }

@@ -218,7 +218,7 @@ final class RunBuilder {
         splices.add(layout.splices().get(piece.spliceAbove()));
       }
     }
-    List<Tributary> tributaries = loads.tributaries(pieces);
+    List<Tributary> tributaries = loads.tributaries(pieces, supports.get(run));
     List<RunPoint> points = new ArrayList<>(loads.brackets(pieces, splices));
     points.addAll(handedOn(pieces));
     points.addAll(heldUp(run));

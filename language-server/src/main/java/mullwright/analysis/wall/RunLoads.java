@@ -18,9 +18,9 @@ import mullwright.quantity.Length;
 /**
  * The loads on each run of vertical.
  *
- * <p>Each cell beside the line brings half its width times its own pressure, uniform from the row
- * under it to the row over it, and at the ends of the run on to the outer edge of the frame (common
- * practice). A void brings nothing.
+ * <p>Each cell beside the line brings half its width times the pressure the vertical takes from it
+ * ({@link MemberWind}), uniform from the row under it to the row over it, and at the ends of the
+ * run on to the outer edge of the frame (common practice). A void brings nothing.
  *
  * <p>Cases: {@code wind in} and {@code wind out}, if wind is given; with brackets on the run, both
  * again with the brackets' forces, and the brackets alone. A bracket's weight turns the vertical by
@@ -51,7 +51,7 @@ final class RunLoads {
   }
 
   /** What the cells beside a run bring, by height. */
-  List<Tributary> tributaries(List<VerticalPiece> pieces) {
+  List<Tributary> tributaries(List<VerticalPiece> pieces, List<RunSupport> supports) {
     double bottom = pieces.get(0).bottom().toMetres();
     double top = pieces.get(pieces.size() - 1).top().toMetres();
     List<Tributary> found = new ArrayList<>();
@@ -63,11 +63,12 @@ final class RunLoads {
         from = from - bottom <= widestHalfFace + RunSupport.SAME_HEIGHT ? bottom : from;
         to = top - to <= widestHalfFace + RunSupport.SAME_HEIGHT ? top : to;
         found.add(
-            new Tributary(cell.index(), from, to, centres.width(cell) / 2, wind.on(cell.index())));
+            new Tributary(
+                cell.index(), from, to, centres.width(cell) / 2, MemberWind.ofLite(wind, cell)));
       }
     }
     found.sort(Comparator.comparingDouble(Tributary::from).thenComparingInt(Tributary::cell));
-    return found;
+    return wind.fromSite() ? SpanWind.of(found, supports, bottom, top) : found;
   }
 
   /** Height of a row's centre [m]; of the daylight edge where it slopes or is none. */

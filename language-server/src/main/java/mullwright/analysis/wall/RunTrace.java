@@ -118,7 +118,7 @@ public final class RunTrace {
           String pressure = "pressure " + side;
           String width = "half bay " + side;
           formula.append(side > 1 ? " + " : "").append(pressure).append(" × ").append(width);
-          sides.add(pressure(tributary, in, pressure));
+          sides.add(tributary.wind().explain(in, pressure));
           sides.add(
               Derivation.computed(
                   width, tributary.width(), Kind.LENGTH, "½ of the bay beside it", MEASURES));
@@ -159,21 +159,5 @@ public final class RunTrace {
 
   private static Derivation point(String name, double newtons) {
     return Derivation.computed(name, newtons, Kind.FORCE, "acts at one place", "statics");
-  }
-
-  private static Derivation pressure(Tributary tributary, boolean in, String name) {
-    WindOnWall.Pressure pressure = tributary.pressure();
-    return pressure(pressure, in, name);
-  }
-
-  /** The pressure on a lite, with the zone that governs. */
-  static Derivation pressure(WindOnWall.Pressure pressure, boolean in, String name) {
-    String zone = in ? pressure.zoneIn() : pressure.zoneOut();
-    return Derivation.computed(
-        name,
-        in ? pressure.in() : pressure.out(),
-        Kind.PRESSURE,
-        "worst zone the lite touches" + (zone.isEmpty() ? "" : ": " + zone) + ", at service level",
-        "the project's criteria");
   }
 }

@@ -34,6 +34,7 @@ final class SiteWind {
   private static final double LOW_RISE = 60 * FOOT;
   private static final double FLAT = 10;
   private static final double STRAIGHT = 180;
+  private static final String MEASURES = "conventions of measure";
   private static final String SOURCE = "ASCE 7, chapters 26 and 30, from memory";
 
   private final Wall wall;
@@ -173,12 +174,42 @@ final class SiteWind {
     return corners.stream().anyMatch(corner -> left < corner + edge && right > corner - edge);
   }
 
-  /** How a service-level pressure on a cell came about. */
+  /** How a service-level pressure on a lite came about. */
   Optional<Derivation> explain(Cell cell, double area, boolean inward) {
-    return cladding(cell, area).map(pressure -> explain(cell, area, inward, pressure));
+    Derivation effective =
+        Derivation.computed("effective area", area, Kind.AREA, "area of the lite", SOURCE);
+    return cladding(cell, area).map(pressure -> explain(cell, effective, inward, pressure));
   }
 
-  private Derivation explain(Cell cell, double area, boolean inward, CladdingPressure ultimate) {
+  /** How a service-level pressure on a member came about. */
+  Optional<Derivation> explain(Cell cell, MemberWind.Strip strip, boolean inward) {
+    return strip
+        .area()
+        .flatMap(
+            area ->
+                cladding(cell, area)
+                    .map(pressure -> explain(cell, effective(strip, area), inward, pressure)));
+  }
+
+  private static Derivation effective(MemberWind.Strip strip, double area) {
+    return Derivation.computed(
+        "effective area",
+        area,
+        Kind.AREA,
+        "span × max(width, span ÷ 3)",
+        "ASCE 7, 26.2, from memory",
+        Derivation.computed(
+            "span",
+            strip.span(),
+            Kind.LENGTH,
+            "between supports, or beyond the last of them",
+            MEASURES),
+        Derivation.computed(
+            "width", strip.width(), Kind.LENGTH, "mean width that loads the span", MEASURES));
+  }
+
+  private Derivation explain(
+      Cell cell, Derivation effective, boolean inward, CladdingPressure ultimate) {
     boolean five = nearCorner(cell);
     String way = inward ? "wind in" : "wind out";
     double pressure =
@@ -198,7 +229,7 @@ final class SiteWind {
                 : "(pressure coefficient + internal coefficient) × velocity pressure at the roof,"
                     + " at least 16 psf",
             SOURCE,
-            coefficient(coefficient, area, five),
+            coefficient(coefficient, effective, five),
             Derivation.computed(
                 "internal coefficient",
                 internal(),
@@ -216,15 +247,14 @@ final class SiteWind {
         whole);
   }
 
-  private Derivation coefficient(double value, double area, boolean five) {
+  private Derivation coefficient(double value, Derivation effective, boolean five) {
     return Derivation.computed(
         "pressure coefficient",
         value,
         Kind.RATIO,
         (five ? "zone 5, within zone width of a corner" : "zone 4") + ", for effective area",
         SOURCE,
-        Derivation.computed(
-            "effective area", area, Kind.AREA, "of the lite, or span × width of a member", SOURCE),
+        effective,
         Derivation.computed(
             "zone width",
             Length.nearest(edge),

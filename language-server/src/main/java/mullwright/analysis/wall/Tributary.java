@@ -7,17 +7,21 @@ package mullwright.analysis.wall;
  * @param cell index of the cell in the layout
  * @param from lower end [m], centre of the row below; {@code to} upper end [m]
  * @param width half the line-to-line width [m]
- * @param pressure what the cell takes
+ * @param wind what the vertical takes from it
  */
-public record Tributary(
-    int cell, double from, double to, double width, WindOnWall.Pressure pressure) {
+public record Tributary(int cell, double from, double to, double width, MemberWind wind) {
+  /** The pressures. */
+  WindOnWall.Pressure pressure() {
+    return wind.pressure();
+  }
+
   /** Line load inward [N/m]. */
   double in() {
-    return pressure.in() * width;
+    return pressure().in() * width;
   }
 
   /** Line load outward [N/m]. */
   double out() {
-    return pressure.out() * width;
+    return pressure().out() * width;
   }
 }

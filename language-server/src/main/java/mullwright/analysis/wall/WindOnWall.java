@@ -118,6 +118,16 @@ public final class WindOnWall {
     return pressure;
   }
 
+  /** True if the pressures follow from site data, and so from the area that takes them. */
+  boolean fromSite() {
+    return site.isPresent();
+  }
+
+  /** How the pressure a member takes from a cell came about; empty if it is given. */
+  Optional<Derivation> explain(Cell cell, MemberWind.Strip strip, boolean inward) {
+    return site.flatMap(data -> data.explain(cell, strip, inward));
+  }
+
   /** How the worse of the two pressures a lite takes came about; empty if none is given. */
   public Optional<Derivation> explain(Cell cell) {
     Pressure pressure = on(cell);
