@@ -2,11 +2,8 @@ package mullwright.analysis;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import mullwright.analysis.glass.DeflectionPolynomialTest;
 import mullwright.analysis.glass.DesignGlassStrengthTest;
@@ -38,30 +35,17 @@ final class AccuracyTable {
 
   /** The resource as the methods of this moment make it. */
   static String text() {
-    StringBuilder text = new StringBuilder();
-    text.append("# Accuracy of the glass, wind and thermal methods\n\n");
-    text.append("Largest relative difference between a method's result and the value it was");
-    text.append(" compared with, over all points\n");
-    text.append("compared. Written by the tests that make the comparisons.\n\n");
-    text.append("\"Recomputed\" values are a published formula worked out apart from this code;");
-    text.append(" their differences are mostly the\n");
-    text.append("rounding of the printed value. Values \"from memory\" of a standard have two or");
-    text.append(" three digits. Decisions and look-up\n");
-    text.append("tables (safety glazing, minimum thickness, glass type factors) are compared case");
-    text.append(" by case and have no difference to\n");
-    text.append("print.\n\n");
-    text.append("| method | compared with | points | largest difference | at |\n");
-    text.append("|---|---|---:|---:|---|\n");
-    methods().forEach((method, checks) -> rows(text, method, checks));
-    text.append("\nResults are aids to drafting. A licensed engineer and the local code govern.\n");
-    return text.toString();
+    return AccuracyText.of(
+        "Accuracy of the glass, wind and thermal methods",
+        "safety glazing, minimum thickness, glass type factors",
+        methods());
   }
 
   private static Map<String, List<OutsideCheck>> methods() {
     Map<String, List<OutsideCheck>> methods = new LinkedHashMap<>();
     methods.put(
         "LargeDeflectionPlate",
-        all(
+        AccuracyText.all(
             LargeDeflectionPlateTest.shells(),
             LargeDeflectionPlateTest.tables(),
             LargeDeflectionPlateTest.deflections(),
@@ -69,7 +53,7 @@ final class AccuracyTable {
             LargeDeflectionPlateTest.linear()));
     methods.put(
         "GlassFailurePrediction",
-        all(
+        AccuracyText.all(
             GlassFailurePredictionTest.charts(),
             GlassFailurePredictionTest.loads(),
             GlassFailurePredictionTest.shells(),
@@ -78,11 +62,12 @@ final class AccuracyTable {
     methods.put("LoadDurationFactor", LoadResistanceTest.durations());
     methods.put(
         "DeflectionPolynomial",
-        all(DeflectionPolynomialTest.checks(), DeflectionPolynomialTest.againstThePlate()));
+        AccuracyText.all(
+            DeflectionPolynomialTest.checks(), DeflectionPolynomialTest.againstThePlate()));
     methods.put("LaminatedThickness", LaminatedThicknessTest.checks());
     methods.put(
         "PlateClosedForm",
-        all(PlateClosedFormTest.checks(), PlateClosedFormTest.againstThePlate()));
+        AccuracyText.all(PlateClosedFormTest.checks(), PlateClosedFormTest.againstThePlate()));
     methods.put("InsulatingUnitSharing", InsulatingUnitSharingTest.checks());
     methods.put("DesignGlassStrength", DesignGlassStrengthTest.checks());
     methods.put("GlassSize", GlassSizeTest.checks());
@@ -95,41 +80,5 @@ final class AccuracyTable {
     methods.put("ComponentTransmittance", ComponentTransmittanceTest.checks());
     methods.put("AreaWeightedTransmittance", AreaWeightedTransmittanceTest.checks());
     return methods;
-  }
-
-  @SafeVarargs
-  private static List<OutsideCheck> all(List<OutsideCheck>... lists) {
-    List<OutsideCheck> all = new ArrayList<>();
-    for (List<OutsideCheck> list : lists) {
-      all.addAll(list);
-    }
-    return all;
-  }
-
-  private static void rows(StringBuilder text, String method, List<OutsideCheck> checks) {
-    Map<String, List<OutsideCheck>> bySource = new LinkedHashMap<>();
-    for (OutsideCheck check : checks) {
-      bySource.computeIfAbsent(check.source(), source -> new ArrayList<>()).add(check);
-    }
-    bySource.forEach(
-        (source, group) -> {
-          OutsideCheck worst =
-              group.stream()
-                  .max(Comparator.comparingDouble(OutsideCheck::difference))
-                  .orElseThrow();
-          text.append(
-              String.format(
-                  Locale.ROOT,
-                  "| %s | %s | %d | %s | %s |\n",
-                  method,
-                  source,
-                  group.size(),
-                  percent(worst.difference()),
-                  percent(worst.difference()).startsWith("<") ? "" : worst.what()));
-        });
-  }
-
-  private static String percent(double difference) {
-    return difference < 5e-5 ? "< 0.01 %" : String.format(Locale.ROOT, "%.2f %%", 100 * difference);
   }
 }

@@ -2,14 +2,18 @@ package mullwright.installation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import mullwright.check.Rules;
 import mullwright.layout.RandomWalls;
 import mullwright.layout.WallLayout;
 import mullwright.takeoff.Examples;
+import mullwright.workspace.DiskFiles;
+import mullwright.workspace.Workspace;
 import org.junit.jupiter.api.Test;
 
 /** Orders of work: no circle, nothing before its time, everything done. */
@@ -77,6 +81,31 @@ class WorkOrderTest {
         .noneMatch(
             step ->
                 step.what().equals("horizontal R1, bay A-B") && step.kind() == WorkKind.HORIZONTAL);
+  }
+
+  @Test
+  void theBayBetweenTwoLaddersWaitsForBoth() {
+    // trade handbook (common practice): ladders at bays 1 and 3, the horizontals of bay 2 after
+    // both
+    WorkGraph graph = WorkGraph.of(fixture("order-impossible/passes.wall"));
+    Map<Integer, Integer> rounds = rounds(WorkOrder.of(graph, 4));
+    int first = find(graph, WorkKind.LADDER, "ladder of vertical A and vertical B");
+    int last = find(graph, WorkKind.LADDER, "ladder of vertical C and vertical D");
+    for (String row : List.of("sill", "low", "head")) {
+      int infill = find(graph, WorkKind.HORIZONTAL, "horizontal " + row + ", bay B-C");
+      assertThat(rounds.get(infill)).isGreaterThan(rounds.get(first));
+      assertThat(rounds.get(infill)).isGreaterThan(rounds.get(last));
+    }
+  }
+
+  private static WallLayout fixture(String path) {
+    return new Workspace(new DiskFiles(Path.of("src/test/resources/rules")), Rules.find())
+        .snapshot()
+        .reading(path)
+        .orElseThrow()
+        .walls()
+        .get(0)
+        .layout();
   }
 
   @Test
