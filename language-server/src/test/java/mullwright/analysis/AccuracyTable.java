@@ -55,6 +55,7 @@ final class AccuracyTable {
         "GlassFailurePrediction",
         AccuracyText.all(
             GlassFailurePredictionTest.charts(),
+            GlassFailurePredictionTest.contours(),
             GlassFailurePredictionTest.loads(),
             GlassFailurePredictionTest.shells(),
             GlassFailurePredictionTest.risks()));

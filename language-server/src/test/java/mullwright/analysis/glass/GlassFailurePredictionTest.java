@@ -120,9 +120,57 @@ public class GlassFailurePredictionTest {
   }
 
   public static List<OutsideCheck> charts() {
-    return List.of(
-        // ASTM E1300 examples as read off its charts, from memory: two digits
-        chart(1.5, 1.2, 0.00556, 2500), chart(1.9, 1.5, 0.00556, 1800));
+    List<OutsideCheck> checks = new ArrayList<>();
+    // ASTM E1300 examples as read off its charts, from memory: two digits
+    checks.add(chart(1.5, 1.2, 0.00556, 2500));
+    checks.add(chart(1.9, 1.5, 0.00556, 1800));
+    return checks;
+  }
+
+  /**
+   * Non-factored loads by the published chart of J over aspect ratio and q̂ on which the charts of
+   * ASTM E1300 rest ("Basis for ASTM E 1300 annealed glass thickness selection charts", Journal of
+   * Structural Engineering 124(2), 1998), as digitised, under a BSD licence, for an open teaching
+   * case of glass under blast. Each was read apart from this code: J from the failure probability
+   * of 8 in 1000, q̂ between the two nearest contours at the aspect ratio (logarithm of q̂ straight
+   * in J), load = q̂·E·t⁴/(ab)².
+   */
+  public static List<OutsideCheck> contours() {
+    // a, b, least thickness of 3 to 12 mm glass [m], load [Pa]
+    double[][] read = {
+      {0.9, 0.6, 0.00292, 2865},
+      {1.2, 1.0, 0.00292, 1591},
+      {1.2, 0.6, 0.00292, 1976},
+      {1.2, 0.9, 0.00378, 2364},
+      {1.5, 0.75, 0.00378, 1841},
+      {1.5, 1.5, 0.00378, 1304},
+      {1.5, 1.2, 0.00457, 2014},
+      {1.8, 0.9, 0.00457, 1711},
+      {2.0, 1.6, 0.00457, 1247},
+      {1.5, 1.2, 0.00556, 2447},
+      {1.9, 1.5, 0.00556, 1759},
+      {2.4, 1.2, 0.00556, 1387},
+      {2.7, 0.9, 0.00556, 1523},
+      {2.0, 1.0, 0.00742, 2763},
+      {2.4, 1.8, 0.00742, 1721},
+      {3.0, 1.5, 0.00742, 1342},
+      {3.0, 1.5, 0.00902, 1724},
+      {2.5, 2.0, 0.00902, 1910},
+      {3.0, 1.0, 0.00902, 3028},
+      {3.0, 2.0, 0.01191, 2109},
+      {3.6, 1.8, 0.01191, 1880},
+      {2.5, 2.5, 0.01191, 2235},
+    };
+    return java.util.Arrays.stream(read)
+        .map(
+            row ->
+                new OutsideCheck(
+                    "non-factored load of " + row[0] + " × " + row[1] + " × " + row[2] + " m",
+                    solve(Lite.charted(row[0], row[1], row[2])).nonFactoredLoad(),
+                    row[3],
+                    0.05,
+                    "stress distribution chart published as the basis of ASTM E1300's charts"))
+        .toList();
   }
 
   private static OutsideCheck chart(double a, double b, double t, double expected) {
@@ -145,6 +193,12 @@ public class GlassFailurePredictionTest {
     @ParameterizedTest
     @MethodSource("mullwright.analysis.glass.GlassFailurePredictionTest#shells")
     void surfaceIntegralAgreesWithShellElements(OutsideCheck check) {
+      check.hold();
+    }
+
+    @ParameterizedTest
+    @MethodSource("mullwright.analysis.glass.GlassFailurePredictionTest#contours")
+    void loadsAgreeWithThePublishedChartFrom3To12Millimetres(OutsideCheck check) {
       check.hold();
     }
 
