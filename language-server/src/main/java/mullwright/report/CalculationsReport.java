@@ -9,9 +9,9 @@ import java.util.ServiceLoader;
 /**
  * The numbers behind the checks of a wall, for the engineer who reviews them.
  *
- * <p>What they stand on, then member by member: verticals, horizontals, splices, anchors; then how
- * the governing ones came about, and what was not checked. Rows in the order the pieces appear in
- * the layout; equal ones together unless each is asked for.
+ * <p>What they stand on, then member by member: verticals, horizontals, splices, anchors, lites;
+ * then how the governing ones came about, and what was not checked. Rows in the order the pieces
+ * appear in the layout; equal ones together unless each is asked for.
  */
 @AutoService(Report.class)
 public final class CalculationsReport implements Report {

@@ -40,31 +40,22 @@ final class FrameTables {
   private Table table(String of, String what, List<FrameNumber> numbers) {
     boolean held = numbers.stream().anyMatch(number -> number.limit().isPresent());
     List<Column> columns = new ArrayList<>();
-    columns.add(Column.names("piece", "Piece"));
     columns.add(column("value", "Value", numbers.get(0).kind()));
     if (held) {
       columns.add(column("limit", "Limit", numbers.get(0).kind()));
       columns.add(Column.amount("used", "Used", Unit.PERCENT));
     }
     columns.add(Column.text("case", "By").folding());
-    Map<List<String>, List<FrameNumber>> equal = new LinkedHashMap<>();
+    EqualRows rows = new EqualRows(columns, each);
     for (FrameNumber number : numbers) {
-      List<String> key = new ArrayList<>();
-      List<Entry> cells = cells(number, List.of(number), held);
-      for (int at = each ? 0 : 1; at < cells.size(); at++) {
-        key.add(Printed.plain(cells.get(at), columns.get(at)));
-      }
-      equal.computeIfAbsent(key, any -> new ArrayList<>()).add(number);
+      rows.add(number.piece(), cells(number, held));
     }
-    List<List<Entry>> rows = new ArrayList<>();
-    equal.values().forEach(group -> rows.add(cells(group.get(0), group, held)));
     String name = (of + " " + what).toLowerCase(Locale.ROOT).replace(' ', '-');
-    return new Table(name, of + ": " + what, columns, rows, List.of());
+    return rows.table(name, of + ": " + what, "Piece");
   }
 
-  private static List<Entry> cells(FrameNumber number, List<FrameNumber> equal, boolean held) {
+  private static List<Entry> cells(FrameNumber number, boolean held) {
     List<Entry> row = new ArrayList<>();
-    row.add(new Entry.Names(equal.stream().map(FrameNumber::piece).toList()));
     row.add(amount(number.value(), number.kind()));
     if (held) {
       row.add(number.limit().map(limit -> amount(limit, number.kind())).orElse(Entry.NONE));
@@ -78,7 +69,7 @@ final class FrameTables {
     return row;
   }
 
-  private static Entry amount(double si, Kind kind) {
+  static Entry amount(double si, Kind kind) {
     return new Entry.Amount(Quantity.ofSi(si, kind));
   }
 
@@ -87,6 +78,11 @@ final class FrameTables {
   }
 
   private Unit unit(Kind kind) {
+    return unit(kind, units);
+  }
+
+  /** The unit a column of a kind is printed in. */
+  static Unit unit(Kind kind, UnitSystem units) {
     boolean us = units == UnitSystem.US;
     return switch (kind) {
       case LENGTH -> us ? Unit.INCH : Unit.MILLIMETRE;
@@ -94,6 +90,7 @@ final class FrameTables {
       case MOMENT -> us ? Unit.POUND_FORCE_INCH : Unit.KILONEWTON_METRE;
       case FORCE -> us ? Unit.POUND_FORCE : Unit.KILONEWTON;
       case PRESSURE -> us ? Unit.POUND_PER_SQUARE_FOOT : Unit.KILOPASCAL;
+      case AREA -> us ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE;
       case RATIO -> Unit.PERCENT;
       default -> throw new IllegalArgumentException("no column holds a " + kind.words());
     };

@@ -4,13 +4,18 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import mullwright.analysis.lite.LiteBearing;
+import mullwright.analysis.lite.LiteNumbers;
 import mullwright.analysis.wall.FrameNumber;
 import mullwright.analysis.wall.FrameNumbers;
+import mullwright.analysis.wall.WallAnalysis;
 import mullwright.derivation.Derivation;
 import mullwright.derivation.DerivationText;
 import mullwright.derivation.Source;
 import mullwright.derivation.Standing;
+import mullwright.layout.Cell;
 import mullwright.layout.PieceRef;
 import mullwright.layout.WallLayout;
 import mullwright.quantity.QuantityPrinter;
@@ -33,7 +38,35 @@ public final class WorkingCalculations implements CalculationSection {
     add(numbers, PieceRef.Kind.HORIZONTAL, layout.horizontals().size(), wall.units(), tables);
     add(numbers, PieceRef.Kind.SPLICE, layout.splices().size(), wall.units(), tables);
     add(numbers, PieceRef.Kind.ANCHOR, layout.anchors().size(), wall.units(), tables);
+    hardest(wall.facts().analysis())
+        .ifPresent(
+            lite -> {
+              for (Derivation number : LiteNumbers.of(wall.facts().analysis(), lite)) {
+                Set<Derivation> steps = new LinkedHashSet<>(number.steps());
+                tables.add(table("lite", number.name(), lite.name(), steps, wall.units()));
+              }
+            });
     return tables;
+  }
+
+  /** The lite that uses most of what it bears. */
+  private static Optional<Cell> hardest(WallAnalysis analysis) {
+    Cell worst = null;
+    double most = -1;
+    for (Cell cell : analysis.layout().cells()) {
+      Optional<LiteBearing> bearing = LiteBearing.of(analysis, cell);
+      double used =
+          bearing
+              .flatMap(LiteBearing::least)
+              .map(strength -> bearing.get().wind().largest() / strength.resistance())
+              .orElse(-1.0);
+      // equal lites differ by rounding; the first of them is shown
+      if (used > most * (1 + 1e-9)) {
+        worst = cell;
+        most = used;
+      }
+    }
+    return Optional.ofNullable(worst);
   }
 
   private static void add(
@@ -50,6 +83,11 @@ public final class WorkingCalculations implements CalculationSection {
   private static Table table(PieceRef.Kind kind, FrameNumber number, UnitSystem units) {
     Set<Derivation> steps = new LinkedHashSet<>(number.measured().get().steps());
     number.allowed().ifPresent(limit -> steps.addAll(limit.get().steps()));
+    return table(kind.toString(), number.what(), number.piece(), steps, units);
+  }
+
+  private static Table table(
+      String kind, String what, String piece, Set<Derivation> steps, UnitSystem units) {
     List<List<Entry>> rows = new ArrayList<>();
     for (Derivation step : steps) {
       rows.add(
@@ -59,10 +97,10 @@ public final class WorkingCalculations implements CalculationSection {
               Entry.text(words(step, units)),
               Entry.text(source(step))));
     }
-    String name = ("working-" + kind + "-" + number.what()).toLowerCase(java.util.Locale.ROOT);
+    String name = ("working-" + kind + "-" + what).toLowerCase(java.util.Locale.ROOT);
     return new Table(
         name.replace(' ', '-'),
-        "Working: " + number.what() + " of " + number.piece(),
+        "Working: " + what + " of " + piece,
         List.of(
             Column.text("number", "Number"),
             Column.text("value", "Value"),

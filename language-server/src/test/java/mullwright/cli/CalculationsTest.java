@@ -11,6 +11,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -78,6 +79,36 @@ class CalculationsTest {
             LENGTHS, Map.of(), true, new byte[0], "calculations", "--output", "pdf", "east.wall");
     assertThat(ran.code()).isEqualTo(Exit.COULD_NOT);
     assertThat(ran.err()).contains("send it to a file");
+  }
+
+  @Test
+  void litesStandByTheirKindWithAllTheirNumbers() {
+    String out = Ran.in(LENGTHS, "calculations", "--output", "markdown", "east.wall").out();
+    assertThat(out)
+        .contains(
+            "### Lites: wind and what they bear",
+            "### Lites: share of each pane",
+            "### Lites: deflection of the centre",
+            "### Lites: bite under tolerances and heat",
+            "### Working: load resistance of lite in bay A-B");
+    // handbook CHECK 7.2 (closed form, recomputed): block centres for 58.5 in, and 4 in blocks for
+    // all lites under 40 ft²
+    assertThat(rows(out, "### Lites: setting blocks"))
+        .isNotEmpty()
+        .allMatch(row -> row.contains("| 4.000 | 14.625 | 43.875 |"));
+    // the four conditions of IBC 2406.4.3, then the verdict, for each kind of lite
+    assertThat(rows(out, "### Lites: safety glazing").size() % 5).isZero();
+    assertThat(rows(out, "### Lites: safety glazing").get(0))
+        .contains("area of one pane is more than 9 ft²", "| yes |");
+    // half the load on each of two equal panes (closed form)
+    assertThat(rows(out, "### Lites: share of each pane"))
+        .allMatch(row -> row.contains("| 0.219 | 50.00 |"));
+  }
+
+  private static List<String> rows(String markdown, String heading) {
+    String section = markdown.substring(markdown.indexOf(heading));
+    section = section.substring(0, section.indexOf("\n###"));
+    return section.lines().filter(line -> line.startsWith("| lite")).toList();
   }
 
   @Test
