@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The page that explains a rule, as the program carries it.
@@ -37,6 +38,13 @@ public record RulePage(String rule, String text) {
    */
   public static RulePage of(String rule) {
     return new RulePage(rule, read(rule + ".md"));
+  }
+
+  /** The page of a rule, if the program carries one of that name. */
+  public static Optional<RulePage> find(String rule) {
+    return RulePage.class.getResource(rule + ".md") == null
+        ? Optional.empty()
+        : Optional.of(of(rule));
   }
 
   private static String read(String resource) {

@@ -28,7 +28,13 @@ class CompletionTest extends WallTalk {
         "members | ``                              | vertical, splice         | row, vision",
         "members | `vertical `| all, A, B, C             | L1, rail",
         "members | `horizontal `| all, sill, rail          | A",
-        "members | `vertical B as `| jamb, mullion-s          | angle-s, V1",
+        "members | `vertical B as `| jamb, mullion-s          | angle-s, V1, rail-s, sill",
+        "members | `horizontal rail as `| sill, rail-s        | mullion-s, jamb",
+        "members | `vertical B from L1 to `| L2, rail, head    | L1, A",
+        "members | `vertical B from rail to `| L2, head        | L1, rail, sill",
+        "members | `vertical B..`| C                        | A, B, all",
+        "grid    | `lines `| D                             | A, L1",
+        "grid    | `floor `| L3                            | A, L2",
         "members | `splice B at 2'-0\" above L2 `| gap, sleeve, hold        | at, part",
         "anchors | `dead-load A at L2 part `| angle-s                  | clip-s, V1, mullion-s",
         "anchors | `clip A at sill part `| clip-s                   | angle-s",
@@ -37,7 +43,8 @@ class CompletionTest extends WallTalk {
         "anchors | `dead-load A at `| L1, L2, rail             | A, paint",
         "lites   | `vision `| V1                       | angle-s, A",
         "lites   | `vision V1 bays `| A, B, C                  | rail, L2",
-        "lites   | `vision V1 rows sill.. `| rail, head               | A",
+        "lites   | `vision V1 rows sill.. `| rail, head               | A, sill",
+        "anchors | `wind-load A at L2 part `| slot-s                   | angle-s",
       })
   void offers(String block, String line, String wanted, String unwanted) {
     List<String> offered = at(block, line);
@@ -52,7 +59,8 @@ class CompletionTest extends WallTalk {
     talk.change(address, new Range(start, start), "    " + line + "\n");
     return await(
             text.completion(new CompletionParams(which, new Position(below, 4 + line.length()))))
-        .getLeft()
+        .getRight()
+        .getItems()
         .stream()
         .map(CompletionItem::getLabel)
         .toList();
@@ -71,7 +79,8 @@ class CompletionTest extends WallTalk {
                     new CompletionParams(
                         new org.eclipse.lsp4j.TextDocumentIdentifier(catalog),
                         new Position(line, 6))))
-            .getLeft();
+            .getRight()
+            .getItems();
     assertThat(items).extracting(CompletionItem::getLabel).contains("capacity", "reach", "slot");
     assertThat(items.get(0).getTextEdit().getLeft().getRange())
         .isEqualTo(new Range(new Position(line, 4), new Position(line, 6)));
@@ -81,7 +90,7 @@ class CompletionTest extends WallTalk {
   void offersFilesInAUse() {
     Position inside = WALL.range("path").getStart();
     inside.setCharacter(inside.getCharacter() + 1);
-    assertThat(await(text.completion(new CompletionParams(which, inside))).getLeft())
+    assertThat(await(text.completion(new CompletionParams(which, inside))).getRight().getItems())
         .extracting(CompletionItem::getLabel)
         .contains("../catalog/small.wall");
   }
@@ -91,6 +100,7 @@ class CompletionTest extends WallTalk {
     Position at = WALL.at("psf");
     talk.change(address, new Range(at, at), "// ");
     Position inside = new Position(at.getLine(), at.getCharacter() + 3);
-    assertThat(await(text.completion(new CompletionParams(which, inside))).getLeft()).isEmpty();
+    assertThat(await(text.completion(new CompletionParams(which, inside))).getRight().getItems())
+        .isEmpty();
   }
 }

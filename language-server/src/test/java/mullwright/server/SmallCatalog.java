@@ -50,6 +50,11 @@ final class SmallCatalog {
           metal      steel
           bolt-line  8" below top of slab
         }
+        anchor slot-s {
+          use        wind-load
+          metal      steel
+          slot       1 1/2"
+        }
         fastener bolt-s {
           metal     steel
           diameter  1/2"

@@ -19,6 +19,7 @@ import mullwright.workspace.Cursor;
  * What stands before the cursor on its line.
  *
  * @param prefix the word that is being written, as far as the cursor, counted from the file's start
+ * @param wordEnd where the word ends that the cursor is in, counted from the file's start
  * @param closed true where nothing can be offered: in a comment, inside a number or a mark
  * @param inString true in quotes, where {@code prefix} is what stands after the opening quote
  * @param keyword the first word of the statement, or "" if it is that one that is being written
@@ -26,16 +27,19 @@ import mullwright.workspace.Cursor;
  * @param clause the last clause word before the cursor
  * @param given the clause words that stand in the statement already
  * @param afterClause the tokens from that clause word (or the keyword) to the prefix
+ * @param words the same as they are spelled
  */
 record LineContext(
     TextRange prefix,
+    int wordEnd,
     boolean closed,
     boolean inString,
     String keyword,
     StatementKind kind,
     Optional<ClauseWord> clause,
     Set<ClauseWord> given,
-    List<Token> afterClause) {
+    List<Token> afterClause,
+    List<String> words) {
 
   static LineContext of(Cursor cursor) {
     ParsedFile file = cursor.file();
@@ -59,8 +63,21 @@ record LineContext(
     boolean string = touched != null && text.startsWith("\"", touched.range().start());
     int start = touched == null ? offset : touched.range().start() + (string ? 1 : 0);
     List<Token> statement = statement(before, text, cursor);
+    int end = touched == null || closed ? offset : wordEnd(touched, string, text);
     return make(
-        new TextRange(base + start, base + offset), closed, string, statement, text, cursor);
+        new TextRange(base + start, base + offset),
+        base + end,
+        closed,
+        string,
+        statement,
+        text,
+        cursor);
+  }
+
+  private static int wordEnd(Token token, boolean string, String text) {
+    int end = token.range().end();
+    boolean closed = token.range().length() > 1 && text.charAt(end - 1) == '"';
+    return string && closed ? end - 1 : end;
   }
 
   /** Whether a token is a word, which more letters would go on with. */
@@ -126,6 +143,7 @@ record LineContext(
 
   private static LineContext make(
       TextRange prefix,
+      int wordEnd,
       boolean closed,
       boolean string,
       List<Token> statement,
@@ -133,7 +151,16 @@ record LineContext(
       Cursor cursor) {
     if (statement.isEmpty()) {
       return new LineContext(
-          prefix, closed, string, "", StatementKind.UNKNOWN, Optional.empty(), Set.of(), List.of());
+          prefix,
+          wordEnd,
+          closed,
+          string,
+          "",
+          StatementKind.UNKNOWN,
+          Optional.empty(),
+          Set.of(),
+          List.of(),
+          List.of());
     }
     String keyword = word(statement.get(0), text);
     Set<ClauseWord> given = EnumSet.noneOf(ClauseWord.class);
@@ -159,13 +186,15 @@ record LineContext(
             .toList();
     return new LineContext(
         prefix,
+        wordEnd,
         closed,
         string,
         keyword,
         kind(keyword, cursor.block(), statement.get(0).kind()),
         Optional.ofNullable(last),
         given,
-        after);
+        after,
+        after.stream().map(token -> word(token, text)).toList());
   }
 
   private static String word(Token token, String text) {
@@ -207,6 +236,22 @@ record LineContext(
       case COMMA, RANGE, JOINER, BEARING, OPERATOR, SIGN -> true;
       default -> false;
     };
+  }
+
+  /** The first name of the range that is being written, {@code A} of {@code A..}. */
+  Optional<String> rangeFrom() {
+    int last = afterClause.size() - 1;
+    return last > 0 && afterClause.get(last).kind() == TokenKind.RANGE
+        ? Optional.of(words.get(last - 1))
+        : Optional.empty();
+  }
+
+  /** The place an extent begins at, once its {@code to} is written. */
+  Optional<String> extentFrom() {
+    int last = afterClause.size() - 1;
+    return last > 0 && words.get(last).equals("to")
+        ? Optional.of(words.get(last - 1))
+        : Optional.empty();
   }
 
   /** True right after a number, where a unit may follow. */

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import mullwright.model.Grid;
 import mullwright.model.Model;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
 import mullwright.model.Reference;
+import mullwright.model.Role;
 import mullwright.model.Symbol;
 import mullwright.model.Wall;
+import mullwright.quantity.Length;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
@@ -45,33 +49,73 @@ final class Names {
     return wall.argument(Argument.Name.class).map(argument -> argument.word().text());
   }
 
+  /** The wall the cursor is in, as far as it could be read. */
+  Optional<Wall> wall() {
+    return wall;
+  }
+
   /** The lines of the wall. */
   List<Offer> lines() {
-    return wall.map(in -> names(in.grid().lines(), Grid.Line::name, "line")).orElse(List.of());
+    return wall.map(in -> names(in, in.grid().lines(), Grid.Line::name, "line")).orElse(List.of());
   }
 
   /** The floors of the wall. */
   List<Offer> floors() {
-    return wall.map(in -> names(in.grid().floors(), Grid.Floor::name, "floor")).orElse(List.of());
+    return wall.map(in -> names(in, in.grid().floors(), Grid.Floor::name, "floor"))
+        .orElse(List.of());
   }
 
   /** The rows of the wall, each base name once and each row by its full name. */
   List<Offer> rows() {
     return wall.map(
             in -> {
-              List<Offer> offers = names(in.grid().rows(), Grid.Row::base, "row");
-              offers.addAll(names(in.grid().rows(), Grid.Row::name, "row"));
+              List<Offer> offers = names(in, in.grid().rows(), Grid.Row::base, "row");
+              offers.addAll(names(in, in.grid().rows(), Grid.Row::name, "row"));
               return List.copyOf(new LinkedHashSet<>(offers));
             })
         .orElse(List.of());
   }
 
+  /** The floors and rows that stand higher than the place of that name; all, if none has it. */
+  List<Offer> above(String place) {
+    List<Offer> all = new ArrayList<>(floors());
+    all.addAll(rows());
+    Optional<Length> from = elevation(place);
+    if (from.isEmpty()) {
+      return all;
+    }
+    all.removeIf(
+        offer -> elevation(offer.text()).filter(y -> !y.isLongerThan(from.get())).isPresent());
+    return all;
+  }
+
+  private Optional<Length> elevation(String name) {
+    if (wall.isEmpty()) {
+      return Optional.empty();
+    }
+    Grid grid = wall.get().grid();
+    return grid.floors().stream()
+        .filter(floor -> floor.name().equals(name))
+        .map(floor -> floor.elevation().value())
+        .findFirst()
+        .or(
+            () ->
+                grid.rows().stream()
+                    .filter(row -> row.name().equals(name) || row.base().equals(name))
+                    .map(row -> row.left().elevation())
+                    // of a name that stands for many rows the highest is within reach
+                    .reduce((one, other) -> other));
+  }
+
   private static <T> List<Offer> names(
-      List<T> things, java.util.function.Function<T, String> name, String what) {
+      Wall in, List<T> things, Function<T, String> name, String what) {
     Set<String> once = new LinkedHashSet<>();
     things.forEach(thing -> once.add(name.apply(thing)));
     List<Offer> offers = new ArrayList<>();
-    once.forEach(word -> offers.add(offer(word, CompletionItemKind.Variable, what)));
+    once.forEach(
+        word ->
+            offers.add(
+                offer(word, CompletionItemKind.Variable, what, new Topic(what, in.name(), word))));
     return offers;
   }
 
@@ -89,7 +133,8 @@ final class Names {
     Set<Offer> offers = new LinkedHashSet<>();
     for (Reference reference : model.map(Model::references).orElse(List.of())) {
       if (reference.definition() && reference.symbol().kind() == kind) {
-        offers.add(offer(reference.symbol().name(), as, what));
+        String name = reference.symbol().name();
+        offers.add(offer(name, as, what, new Topic(what, reference.symbol().scope(), name)));
       }
     }
     return List.copyOf(offers);
@@ -97,12 +142,59 @@ final class Names {
 
   /** The parts of those kinds, of the file and of what it uses. */
   List<Offer> parts(Collection<PartKind> kinds) {
+    return parts(kinds, part -> true);
+  }
+
+  /** Those of them that suit. */
+  List<Offer> parts(Collection<PartKind> kinds, Predicate<Part> suits) {
     List<Offer> offers = new ArrayList<>();
     for (PartKind kind : kinds) {
       for (Part part : model.map(all -> all.catalog().all(kind)).orElse(List.of())) {
-        offers.add(offer(part.name(), CompletionItemKind.Struct, detail(part)));
+        if (suits.test(part)) {
+          offers.add(
+              offer(
+                  part.name(),
+                  CompletionItemKind.Struct,
+                  detail(part),
+                  new Topic("part", kind.spelling(), part.name())));
+        }
       }
     }
+    return offers;
+  }
+
+  /** The anchors that may hold what the statement says: dead load or wind load. */
+  List<Offer> anchors(StatementKind statement) {
+    return parts(
+        List.of(PartKind.ANCHOR),
+        part ->
+            !(part instanceof Part.Anchor anchor)
+                || anchor.use().filter(use -> !use.value().equals(statement.spelling())).isEmpty());
+  }
+
+  /** The glass that can be seen through, or cannot, first; then the other. */
+  List<Offer> glass(boolean vision) {
+    Predicate<Part> opaque = part -> part instanceof Part.Glass glass && glass.opacified().value();
+    List<Offer> offers =
+        new ArrayList<>(parts(List.of(PartKind.GLASS), vision ? opaque.negate() : opaque));
+    offers.addAll(parts(List.of(PartKind.GLASS), vision ? opaque : opaque.negate()));
+    return offers;
+  }
+
+  /** The profiles that stand, or those that lie. */
+  List<Offer> profiles(boolean standing) {
+    return parts(
+        List.of(PartKind.PROFILE),
+        part ->
+            part instanceof Part.Profile profile && profile.role().value().vertical() == standing);
+  }
+
+  /** The profiles made for that role first, then the others. */
+  List<Offer> profilesFor(Role role) {
+    Predicate<Part> made =
+        part -> part instanceof Part.Profile profile && profile.role().value() == role;
+    List<Offer> offers = new ArrayList<>(parts(List.of(PartKind.PROFILE), made));
+    offers.addAll(parts(List.of(PartKind.PROFILE), made.negate()));
     return offers;
   }
 
@@ -115,9 +207,9 @@ final class Names {
             : kind;
   }
 
-  private static Offer offer(String name, CompletionItemKind kind, String what) {
+  private static Offer offer(String name, CompletionItemKind kind, String what, Topic topic) {
     String written = isPlain(name) ? name : '"' + name + '"';
-    return Offer.of(written, kind, what.toLowerCase(Locale.ROOT));
+    return Offer.of(written, kind, what.toLowerCase(Locale.ROOT), topic);
   }
 
   /** Whether a name may stand without quotes. */

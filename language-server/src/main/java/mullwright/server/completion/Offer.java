@@ -7,12 +7,21 @@ import org.eclipse.lsp4j.CompletionItemKind;
  *
  * @param text as it is written
  * @param detail a few words beside it
- * @param documentation a sentence or two, or ""
+ * @param topic what it is about, or null where there is nothing more to tell
  * @param snippet the text with tab stops, for clients that take them, or ""
  */
 public record Offer(
-    String text, CompletionItemKind kind, String detail, String documentation, String snippet) {
+    String text, CompletionItemKind kind, String detail, Topic topic, String snippet) {
   static Offer of(String text, CompletionItemKind kind, String detail) {
-    return new Offer(text, kind, detail, "", "");
+    return new Offer(text, kind, detail, null, "");
+  }
+
+  static Offer of(String text, CompletionItemKind kind, String detail, Topic topic) {
+    return new Offer(text, kind, detail, topic, "");
+  }
+
+  /** The same with tab stops. */
+  Offer as(String withStops) {
+    return new Offer(text, kind, detail, topic, withStops);
   }
 }

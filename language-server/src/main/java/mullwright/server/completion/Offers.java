@@ -1,5 +1,6 @@
 package mullwright.server.completion;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import mullwright.model.PartSchema;
 import mullwright.model.Role;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Unit;
+import mullwright.server.hover.Numbers;
 import mullwright.server.hover.Words;
 import mullwright.syntax.BlockKind;
 import mullwright.syntax.ClauseWord;
@@ -23,8 +25,15 @@ import org.eclipse.lsp4j.CompletionItemKind;
  * What may be written at a place, best first.
  *
  * @param range what is being written there, counted from the file's start; an offer takes its place
+ * @param word the same with the rest of the word behind the cursor
  */
-public record Offers(TextRange range, List<Offer> all) {
+public record Offers(TextRange range, TextRange word, List<Offer> all) {
+  /** What {@code units} takes. */
+  static final List<String> UNITS = List.of("inches", "feet", "millimetres", "metres");
+
+  /** What {@code opening} takes. */
+  static final List<String> OPENINGS = List.of("door", "void", "louvre", "vent");
+
   private static final List<String> REMARKS = List.of("note", "verify", "hold");
 
   /** The offers at a cursor. */
@@ -34,7 +43,10 @@ public record Offers(TextRange range, List<Offer> all) {
     if (!line.closed()) {
       new Gathering(cursor, line, new Names(cursor), offers).gather();
     }
-    return new Offers(line.prefix(), List.copyOf(offers));
+    return new Offers(
+        line.prefix(),
+        new TextRange(line.prefix().start(), Math.max(line.prefix().end(), line.wordEnd())),
+        List.copyOf(offers));
   }
 
   private record Gathering(Cursor cursor, LineContext line, Names names, Set<Offer> offers) {
@@ -56,29 +68,31 @@ public record Offers(TextRange range, List<Offer> all) {
     }
 
     private void statements() {
+      Numbers numbers = Numbers.of(cursor.file());
+      Snippets snippets = new Snippets(names, numbers);
       for (StatementKind kind : StatementKind.values()) {
         if (kind.standsIn().contains(cursor.block()) && !kind.spelling().isEmpty()) {
-          boolean opens = kind.opens().isPresent();
           offers.add(
-              new Offer(
-                  kind.spelling(),
-                  CompletionItemKind.Keyword,
-                  kind.meaning(),
-                  "",
-                  opens ? kind.spelling() + heading(kind) + " {\n\t$0\n}" : ""));
+              Offer.of(
+                      kind.spelling(),
+                      CompletionItemKind.Keyword,
+                      kind.meaning(),
+                      new Topic("statement", "", kind.spelling()))
+                  .as(snippets.of(kind)));
         }
       }
       if (cursor.block() == BlockKind.CATALOG) {
         for (PartKind kind : PartKind.values()) {
           offers.add(
-              new Offer(
-                  kind.spelling(),
-                  CompletionItemKind.Keyword,
-                  "a part of the catalog",
-                  "",
-                  kind.spelling() + " ${1:name} {\n\t$0\n}"));
+              Offer.of(
+                      kind.spelling(),
+                      CompletionItemKind.Keyword,
+                      "a part of the catalog",
+                      new Topic("part-kind", "", kind.spelling()))
+                  .as(kind.spelling() + " ${1:name} {\n\t$0\n}"));
         }
       }
+      PropertySnippet stops = new PropertySnippet(names, snippets, numbers.first());
       Words.schema(cursor)
           .ifPresent(
               schema ->
@@ -87,21 +101,12 @@ public record Offers(TextRange range, List<Offer> all) {
                       .forEach(
                           property ->
                               offers.add(
-                                  new Offer(
-                                      property.word(),
-                                      CompletionItemKind.Property,
-                                      property.pattern(),
-                                      property.meaning(),
-                                      ""))));
-    }
-
-    private static String heading(StatementKind kind) {
-      return switch (kind) {
-        case WALL_BLOCK -> " ${1:Name}";
-        case PROJECT_BLOCK -> " \"${1:Name}\"";
-        case CATALOG_BLOCK -> " \"${1:Name}\"";
-        default -> "";
-      };
+                                  Offer.of(
+                                          property.word(),
+                                          CompletionItemKind.Property,
+                                          property.pattern(),
+                                          new Topic("property", schema.kind(), property.word()))
+                                      .as(stops.of(property)))));
     }
 
     /** What the patterns of the property have a place for: words, names of parts, units. */
@@ -130,7 +135,8 @@ public record Offers(TextRange range, List<Offer> all) {
       }
       for (PartKind kind : PartKind.values()) {
         if (kind.name().equals(token)) {
-          offers.addAll(names.parts(List.of(kind)));
+          Optional<Role> role = kind == PartKind.PROFILE ? role(line.keyword()) : Optional.empty();
+          offers.addAll(role.map(names::profilesFor).orElseGet(() -> names.parts(List.of(kind))));
         }
       }
       for (Kind kind : Kind.values()) {
@@ -144,9 +150,23 @@ public record Offers(TextRange range, List<Offer> all) {
       }
     }
 
+    private static Optional<Role> role(String word) {
+      for (Role role : Role.values()) {
+        if (role.spelling().equals(word)) {
+          return Optional.of(role);
+        }
+      }
+      return Optional.empty();
+    }
+
     private void units(Kind kind) {
       for (Unit unit : Unit.of(kind)) {
-        offers.add(Offer.of(unit.symbol(), CompletionItemKind.Unit, kind.words()));
+        offers.add(
+            Offer.of(
+                unit.symbol(),
+                CompletionItemKind.Unit,
+                kind.words(),
+                new Topic("unit", kind.name(), unit.symbol())));
       }
     }
 
@@ -168,13 +188,31 @@ public record Offers(TextRange range, List<Offer> all) {
       } else {
         argument();
       }
+      line.rangeFrom().ifPresent(this::goOn);
+    }
+
+    /** The far end of a range comes after its near end; {@code all} is none. */
+    private void goOn(String first) {
+      List<Offer> all = new ArrayList<>(offers);
+      for (int i = 0; i < all.size(); i++) {
+        if (all.get(i).text().equals(first)) {
+          offers.clear();
+          offers.addAll(all.subList(i + 1, all.size()));
+          return;
+        }
+      }
     }
 
     private void clauseOperand(ClauseWord clause) {
       switch (clause) {
         case AT, FROM -> {
-          offers.addAll(names.floors());
-          offers.addAll(names.rows());
+          Optional<String> from = line.extentFrom();
+          if (from.isPresent()) {
+            offers.addAll(names.above(from.get()));
+          } else {
+            offers.addAll(names.floors());
+            offers.addAll(names.rows());
+          }
           if (line.kind() == StatementKind.LINE) {
             offers.addAll(names.lines());
           }
@@ -183,16 +221,25 @@ public record Offers(TextRange range, List<Offer> all) {
         case BAYS, LINES, THROUGH, ONLY, SKIP -> lines();
         case ROWS -> offers.addAll(names.rows());
         case AS -> {
+          boolean standing = line.kind() != StatementKind.HORIZONTAL;
           for (Role role : Role.values()) {
-            offers.add(Offer.of(role.spelling(), CompletionItemKind.EnumMember, "role"));
+            if (role.vertical() == standing) {
+              offers.add(
+                  Offer.of(
+                      role.spelling(),
+                      CompletionItemKind.EnumMember,
+                      "role",
+                      new Topic("role", "", role.spelling())));
+            }
           }
-          offers.addAll(names.parts(List.of(PartKind.PROFILE)));
+          offers.addAll(names.profiles(standing));
         }
         case WITH -> offers.addAll(names.parts(List.of(PartKind.REINFORCEMENT)));
         case PART ->
             offers.addAll(
-                names.parts(
-                    List.of(line.kind() == StatementKind.CLIP ? PartKind.CLIP : PartKind.ANCHOR)));
+                line.kind() == StatementKind.CLIP
+                    ? names.parts(List.of(PartKind.CLIP))
+                    : names.anchors(line.kind()));
         case SLEEVE -> offers.addAll(names.parts(List.of(PartKind.SLEEVE)));
         case LIKE -> offers.addAll(names.walls());
         case ISOLATED_BY, BEDDED_ON -> offers.addAll(names.parts(List.of(PartKind.ISOLATION)));
@@ -230,15 +277,18 @@ public record Offers(TextRange range, List<Offer> all) {
           offers.add(Offer.of("all", CompletionItemKind.Keyword, "all rows"));
           offers.addAll(names.rows());
         }
-        case VISION, SPANDREL -> offers.addAll(names.parts(List.of(PartKind.GLASS)));
+        case VISION, SPANDREL -> offers.addAll(names.glass(line.kind() == StatementKind.VISION));
+        case LINES_STATEMENT, LINE -> next(names.lines(), "line");
+        case FLOOR, FLOORS -> next(names.floors(), "floor");
+        case ROW -> next(names.rows(), "row");
         case SLAB_STATEMENT -> offers.addAll(names.floors());
         case OPENING -> {
-          for (String kind : List.of("door", "void", "louvre", "vent")) {
+          for (String kind : OPENINGS) {
             offers.add(Offer.of(kind, CompletionItemKind.EnumMember, "kind of opening"));
           }
         }
         case UNITS -> {
-          for (String unit : List.of("inches", "feet", "millimetres", "metres")) {
+          for (String unit : UNITS) {
             offers.add(Offer.of(unit, CompletionItemKind.Unit, "unit of bare numbers"));
           }
         }
@@ -249,13 +299,25 @@ public record Offers(TextRange range, List<Offer> all) {
       }
     }
 
+    /** A new name nobody can guess, unless the names before it count. */
+    private void next(List<Offer> before, String what) {
+      NextName.after(before.stream().map(Offer::text).toList())
+          .ifPresent(
+              name -> offers.add(Offer.of(name, CompletionItemKind.Value, "next free " + what)));
+    }
+
     private void clauses() {
       Set<ClauseWord> open = EnumSet.noneOf(ClauseWord.class);
       open.addAll(line.kind().clauses());
       open.removeAll(line.given());
       open.remove(ClauseWord.LOADS);
       for (ClauseWord word : open) {
-        offers.add(Offer.of(word.spelling(), CompletionItemKind.Keyword, word.meaning()));
+        offers.add(
+            Offer.of(
+                word.spelling(),
+                CompletionItemKind.Keyword,
+                word.meaning(),
+                new Topic("clause", "", word.spelling())));
       }
       if (line.clause().filter(ClauseWord.BOLTED::equals).isPresent()) {
         offers.addAll(names.parts(List.of(PartKind.FASTENER)));
@@ -263,7 +325,7 @@ public record Offers(TextRange range, List<Offer> all) {
       if (line.kind() != StatementKind.UNKNOWN) {
         for (String remark : REMARKS) {
           offers.add(
-              new Offer(remark, CompletionItemKind.Keyword, "a remark", "", remark + " \"$0\""));
+              Offer.of(remark, CompletionItemKind.Keyword, "a remark").as(remark + " \"$0\""));
         }
       }
     }

@@ -3,32 +3,36 @@ package mullwright.server.feature;
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import mullwright.server.Client;
-import mullwright.server.Document;
+import mullwright.server.Desk;
 import mullwright.server.Feature;
 import mullwright.server.Route;
-import mullwright.server.completion.Offer;
-import mullwright.server.completion.Offers;
+import mullwright.server.completion.Topic;
+import mullwright.server.completion.TopicPages;
+import mullwright.server.hover.Page;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionParams;
-import org.eclipse.lsp4j.InsertTextFormat;
-import org.eclipse.lsp4j.Range;
-import org.eclipse.lsp4j.TextEdit;
-import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.MarkupContent;
+import org.eclipse.lsp4j.MarkupKind;
 
 /**
  * Offers what may be written next: statements of the block, clauses not yet given, names of the
  * kind that is wanted, units after a number, paths of files.
  *
- * <p>Answers {@code textDocument/completion} (LSP 3.17). Heeds {@code
- * textDocument.completion.completionItem.snippetSupport}. Each item brings its own range, since
- * names hold {@code -} and {@code .}, at which editors end a word.
+ * <p>Answers {@code textDocument/completion} and, with the page of an offer, {@code
+ * completionItem/resolve} (LSP 3.17). Heeds, below {@code textDocument.completion}, {@code
+ * completionItem.snippetSupport}, {@code completionItem.insertReplaceSupport}, {@code
+ * completionItem.labelDetailsSupport}, {@code completionItem.documentationFormat} and {@code
+ * completionList.itemDefaults}. Items bring their own range, since names hold {@code -} and {@code
+ * .}, at which editors end a word.
  */
 @AutoService(Feature.class)
 public final class CompletionFeature implements Feature {
+  private static final String FORMATS =
+      "textDocument.completion.completionItem.documentationFormat";
+
   @Override
   public List<Route<?>> routes() {
     return List.of(
@@ -36,10 +40,8 @@ public final class CompletionFeature implements Feature {
             "textDocument/completion",
             CompletionParams.class,
             (parameters, document, offset, desk) ->
-                items(
-                    document,
-                    offset,
-                    desk.client().can("textDocument.completion.completionItem.snippetSupport"))));
+                new CompletionItems(document, desk.client()).at(offset)),
+        new Route<>("completionItem/resolve", CompletionItem.class, CompletionFeature::resolved));
   }
 
   @Override
@@ -49,29 +51,31 @@ public final class CompletionFeature implements Feature {
     triggers.add("\"");
     JsonObject options = new JsonObject();
     options.add("triggerCharacters", triggers);
+    options.addProperty("resolveProvider", true);
+    if (client.can("textDocument.completion.completionItem.labelDetailsSupport")) {
+      JsonObject item = new JsonObject();
+      item.addProperty("labelDetailsSupport", true);
+      options.add("completionItem", item);
+    }
     server.add("completionProvider", options);
   }
 
-  static List<CompletionItem> items(Document document, int offset, boolean snippets) {
-    Offers offers = Offers.at(document.snapshot().cursor(document.path(), offset).orElseThrow());
-    Range range = document.range(offers.range().start(), offers.range().end());
-    List<CompletionItem> items = new ArrayList<>();
-    for (Offer offer : offers.all()) {
-      CompletionItem item = new CompletionItem(offer.text());
-      item.setKind(offer.kind());
-      item.setDetail(offer.detail());
-      if (!offer.documentation().isEmpty()) {
-        item.setDocumentation(offer.documentation());
-      }
-      boolean snippet = snippets && !offer.snippet().isEmpty();
-      item.setTextEdit(
-          Either.forLeft(new TextEdit(range, snippet ? offer.snippet() : offer.text())));
-      if (snippet) {
-        item.setInsertTextFormat(InsertTextFormat.Snippet);
-      }
-      item.setSortText(String.format(Locale.ROOT, "%04d", items.size()));
-      items.add(item);
-    }
-    return items;
+  /** The item with the page of what it offers; one that has none as it is. */
+  static CompletionItem resolved(CompletionItem item, Desk desk) {
+    Optional<Page> page =
+        Topic.read(item.getData())
+            .flatMap(
+                asked ->
+                    desk.document(asked.file())
+                        .flatMap(document -> new TopicPages(document).of(asked.topic())));
+    page.ifPresent(
+        shown -> {
+          boolean markdown = desk.client().words(FORMATS).contains(MarkupKind.MARKDOWN);
+          item.setDocumentation(
+              new MarkupContent(
+                  markdown ? MarkupKind.MARKDOWN : MarkupKind.PLAINTEXT,
+                  markdown ? shown.markdown() : shown.plain()));
+        });
+    return item;
   }
 }

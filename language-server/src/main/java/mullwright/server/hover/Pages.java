@@ -9,6 +9,9 @@ import mullwright.model.Origin;
 import mullwright.model.Reference;
 import mullwright.model.Role;
 import mullwright.model.Symbol;
+import mullwright.model.Wall;
+import mullwright.quantity.Kind;
+import mullwright.quantity.Unit;
 import mullwright.server.Document;
 import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Expression;
@@ -53,7 +56,32 @@ public final class Pages {
                     .map(
                         page ->
                             new Shown(
-                                document.file().absolute(cursor.segment(), leaf.range()), page)));
+                                document.file().absolute(cursor.segment(), leaf.range()), page)))
+        .or(() -> TokenPages.at(cursor, pages::around));
+  }
+
+  /** The page of a named thing, as a file sees it. */
+  public static Optional<Page> ofSymbol(Document document, Symbol symbol) {
+    return top(document).symbol(symbol);
+  }
+
+  /** The page of a role: which profile plays it in each wall of a file. */
+  public static Page role(Document document, String role) {
+    return top(document).rolePage(role);
+  }
+
+  /** The page of a unit: one of it in both systems; empty if there is no such unit of that kind. */
+  public static Optional<Page> unit(Document document, String spelling, String kind) {
+    for (Kind known : Kind.values()) {
+      if (known.name().equals(kind)) {
+        return TokenPages.unit(Numbers.of(document.file()), Unit.named(spelling, known));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Pages top(Document document) {
+    return new Pages(document, document.snapshot().cursor(document.path(), 0).orElseThrow());
   }
 
   private Optional<Page> page(Leaf leaf) {
@@ -91,19 +119,23 @@ public final class Pages {
     boolean as = cursor.clause().filter(clause -> clause.word() == ClauseWord.AS).isPresent();
     for (Role role : Role.values()) {
       if (as && role.spelling().equals(name.word().text())) {
-        Page page = new Page("role " + role.spelling());
-        for (WallDetails wall : reading().map(Reading::details).orElse(List.of())) {
-          wall.layout()
-              .wall()
-              .system()
-              .map(system -> system.profiles().get(role))
-              .ifPresent(
-                  profile -> page.fact("in wall " + wall.layout().wall().name(), profile.value()));
-        }
-        return Optional.of(page);
+        return Optional.of(rolePage(role.spelling()));
       }
     }
     return Optional.empty();
+  }
+
+  private Page rolePage(String word) {
+    Page page = new Page("role " + word);
+    for (Role role : Role.values()) {
+      for (Wall wall : reading().map(it -> it.model().walls()).orElse(List.of())) {
+        wall.system()
+            .map(system -> system.profiles().get(role))
+            .filter(profile -> role.spelling().equals(word))
+            .ifPresent(profile -> page.fact("in wall " + wall.name(), profile.value()));
+      }
+    }
+    return page;
   }
 
   /** A word that stands for nothing by itself: what it is a part of. */
@@ -187,7 +219,8 @@ public final class Pages {
           new PartPages(document, cursor.segment())
               .page(statement, reading().orElseThrow().model().catalog()));
     }
-    page.line(sentence(statement.kind().meaning()));
+    page.line(Words.sentence(statement.kind().meaning()));
+    page.fact("written", Forms.line(statement.kind()));
     statement.documentation().ifPresent(page::line);
     if (statement.block().isEmpty()) {
       pieces(statement, page);
@@ -208,21 +241,27 @@ public final class Pages {
     reading().ifPresent(reading -> new SymbolPages(reading, numbers).made(origin, page));
   }
 
-  private static Page clause(ClauseWord word) {
-    return new Page(word.spelling()).line(sentence(word.meaning()));
+  private Page clause(ClauseWord word) {
+    Page page = Words.page(word);
+    cursor
+        .statement()
+        .filter(statement -> statement.kind().clauses().contains(word))
+        .ifPresent(statement -> page.fact("written", Forms.of(statement.kind(), word)));
+    return page;
   }
 
   private Optional<Page> literal(Expression.Literal literal) {
     String unit = literal.unit() == null ? "" : literal.unit().text();
     return numbers
         .literal(literal.number(), unit)
+        .or(() -> Optional.of("A number."))
         .map(value -> new Page(literal.number() + (unit.isEmpty() ? "" : " " + unit)).line(value));
   }
 
   private Optional<Page> text(Leaf.Text text) {
     boolean use = cursor.statement().filter(s -> s.kind() == StatementKind.USE).isPresent();
     if (!use) {
-      return named();
+      return named().or(this::around);
     }
     Optional<String> path = UsedFile.resolve(document.path(), text.string().text());
     return path.flatMap(used -> document.snapshot().reading(used))
@@ -236,12 +275,11 @@ public final class Pages {
               page.fact("parts", String.valueOf(parts));
               reading.model().walls().forEach(wall -> page.fact("wall", wall.name()));
               return page;
-            });
-  }
-
-  private static String sentence(String words) {
-    return words.isEmpty()
-        ? ""
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+            })
+        .or(
+            () ->
+                Optional.of(
+                    new Page(text.string().text())
+                        .line("There is no such file below the root of the workspace.")));
   }
 }

@@ -6,7 +6,9 @@ import java.util.Optional;
 import mullwright.model.PartKind;
 import mullwright.model.PartSchema;
 import mullwright.syntax.BlockKind;
+import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
 import mullwright.workspace.Cursor;
 
 /** The pages of property words: what they tell, how they are written, what is taken without. */
@@ -40,11 +42,29 @@ public final class Words {
         .map(Words::page);
   }
 
+  /** The page of a statement's keyword: what it says and how it is written. */
+  public static Page page(StatementKind kind) {
+    return new Page(kind.spelling())
+        .line(sentence(kind.meaning()))
+        .fact("written", Forms.line(kind));
+  }
+
+  /** The page of a clause. */
+  public static Page page(ClauseWord word) {
+    return new Page(word.spelling()).line(sentence(word.meaning()));
+  }
+
+  /** Words as a sentence. */
+  static String sentence(String words) {
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+  }
+
   /** The page of a property. */
   public static Page page(PartSchema.Property property) {
     Page page = new Page(property.word());
-    String meaning = property.meaning();
-    page.line(meaning.substring(0, 1).toUpperCase(Locale.ROOT) + meaning.substring(1) + ".");
+    page.line(sentence(property.meaning()));
     page.fact("written", property.word() + " " + property.pattern());
     property
         .byDefault()

@@ -94,7 +94,9 @@ public record LoadSummary(String line, String caution, List<String> pieces) {
     if (kind == PieceRef.Kind.CELL) {
       return new LoadSummary(words.lites(lites), null, told);
     }
-    String verb = (bears(wall, pieces.get(0)) ? "carry" : "hold") + " ";
+    boolean bears = bears(wall, pieces.get(0));
+    String verb =
+        pieces.size() == 1 ? (bears ? "carries " : "holds ") : (bears ? "carry " : "hold ");
     String carried =
         lites.isEmpty()
             ? count + ", " + verb + "no lite"

@@ -1,0 +1,98 @@
+package mullwright.server.completion;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import mullwright.model.PartKind;
+import mullwright.model.PartSchema;
+import mullwright.model.Role;
+import mullwright.quantity.Kind;
+import mullwright.quantity.UnitSystem;
+
+/** A property with tab stops where its first pattern has a place for something. */
+final class PropertySnippet {
+  private static final Optional<String> NO_SAMPLE = Optional.empty();
+
+  private final Names names;
+  private final Snippets snippets;
+  private final UnitSystem system;
+
+  PropertySnippet(Names names, Snippets snippets, UnitSystem system) {
+    this.names = names;
+    this.snippets = snippets;
+    this.system = system;
+  }
+
+  /** The property with tab stops; what may be left out is left out. */
+  String of(PartSchema.Property property) {
+    Stops stops = new Stops().text(property.word());
+    String needed = property.patterns().get(0).replaceAll("\\[[^\\]]*\\]", " ");
+    for (String token : needed.trim().split("\\s+")) {
+      if (!token.isEmpty()) {
+        stops.text(" ");
+        place(token, property.word(), stops);
+      }
+    }
+    return stops.end().toString();
+  }
+
+  private void place(String token, String word, Stops stops) {
+    if (!token.equals(token.toUpperCase(Locale.ROOT))) {
+      if (token.contains("|")) {
+        stops.choice(List.of(token.split("\\|")), token);
+      } else {
+        stops.text(token);
+      }
+      return;
+    }
+    for (PartKind kind : PartKind.values()) {
+      if (kind.name().equals(token)) {
+        stops.choice(parts(kind, word), kind.spelling());
+        return;
+      }
+    }
+    switch (token) {
+      case "TEXT" -> stops.text("\"").stop("text").text("\"");
+      case "PLACE", "NAMES" ->
+          stops.choice(names.floors().stream().map(Offer::text).toList(), "L1");
+      case "NUMBER" -> stops.stop("1");
+      case "SPAN_RATIO" -> stops.stop("L/175");
+      default -> stops.stop(sample(token).orElse(token.toLowerCase(Locale.ROOT)));
+    }
+  }
+
+  private List<String> parts(PartKind kind, String word) {
+    for (Role role : Role.values()) {
+      if (kind == PartKind.PROFILE && role.spelling().equals(word)) {
+        return names.profilesFor(role).stream().map(Offer::text).toList();
+      }
+    }
+    return names.parts(List.of(kind)).stream().map(Offer::text).toList();
+  }
+
+  /** A value of that kind in the units of the file, to be written over. */
+  private Optional<String> sample(String token) {
+    boolean us = system == UnitSystem.US;
+    for (Kind kind : Kind.values()) {
+      if (kind.name().equals(token)) {
+        return switch (kind) {
+          case LENGTH -> Optional.of(snippets.length("1\"", "25"));
+          case PRESSURE -> Optional.of(us ? "32 psf" : "1.5 kPa");
+          case STRESS -> Optional.of(us ? "36 ksi" : "250 MPa");
+          case FORCE -> Optional.of(us ? "500 lb" : "2 kN");
+          case AREA -> Optional.of(us ? "2 in2" : "1300 mm2");
+          case SECTION_MODULUS -> Optional.of(us ? "3 in3" : "50e3 mm3");
+          case SECOND_MOMENT -> Optional.of(us ? "9 in4" : "4e6 mm4");
+          case MASS_PER_LENGTH -> Optional.of(us ? "2.4 lb/ft" : "3.6 kg/m");
+          case TEMPERATURE -> Optional.of(us ? "60 F" : "15 C");
+          case U_FACTOR -> Optional.of(us ? "0.3 Btu/hft2F" : "1.7 W/m2K");
+          case SPEED -> Optional.of(us ? "115 mph" : "51 m/s");
+          case ANGLE -> Optional.of("90 deg");
+          case RATIO -> Optional.of("5 %");
+          default -> NO_SAMPLE;
+        };
+      }
+    }
+    return NO_SAMPLE;
+  }
+}
