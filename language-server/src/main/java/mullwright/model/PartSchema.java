@@ -19,7 +19,8 @@ import java.util.stream.Stream;
  *
  * <ul>
  *   <li>{@code NUMBER} a whole number, {@code SPAN_RATIO} {@code L/240};
- *   <li>{@code WORD} one word, {@code WORDS} all that follows, {@code TEXT} text in quotes;
+ *   <li>{@code WORD} one word, {@code WORDS} all that follows, {@code TEXT} text in quotes, {@code
+ *       COLOUR} red, green and blue as {@code "#5b4636"};
  *   <li>{@code PLACE} a floor, a row, a height above or below one, or a length;
  *   <li>{@code NAMES} names and ranges of names.
  * </ul>
@@ -273,6 +274,14 @@ public final class PartSchema {
     frameParts(parts);
     fixings(parts);
     coversAndGlass(parts);
+    put(
+        parts,
+        PartKind.FINISH,
+        true,
+        metal(""),
+        of("thickness", "how thick it is", "LENGTH"),
+        of("kind", "which sort: paint, anodised", "WORD"),
+        of("colour", "as it is shown, in quotes: red, green and blue, #5b4636", "COLOUR"));
     for (PartKind kind : PartKind.values()) {
       if (!parts.containsKey(kind)) {
         put(

@@ -153,6 +153,9 @@ final class PhrasePattern {
       case "TEXT":
         fits = first instanceof Part.Quoted;
         break;
+      case "COLOUR":
+        fits = first instanceof Part.Quoted quoted && isColour(quoted.string().text());
+        break;
       case "SPAN_RATIO":
         fits = spanRatio(first) != null;
         break;
@@ -167,6 +170,13 @@ final class PhrasePattern {
                     || first instanceof Part.Plain && isValue.test(word);
     }
     return fits ? List.of(1) : List.of();
+  }
+
+  /** {@code #} and six hexadecimal digits: red, green, blue. */
+  private static boolean isColour(String text) {
+    return text.length() == 7
+        && text.charAt(0) == '#'
+        && text.chars().skip(1).allMatch(c -> Character.digit(c, 16) >= 0 && c < 128);
   }
 
   private static List<Integer> upTo(int most) {

@@ -40,6 +40,13 @@ public final class Client {
     return capability(path).filter(JsonElement::isJsonObject).isPresent();
   }
 
+  /** The whole number at that path, if it is one. */
+  public Optional<Integer> number(String path) {
+    return capability(path)
+        .filter(it -> it.isJsonPrimitive() && it.getAsJsonPrimitive().isNumber())
+        .map(JsonElement::getAsInt);
+  }
+
   /** The words of the list at that path, none if it is no list. */
   public List<String> words(String path) {
     List<String> words = new ArrayList<>();

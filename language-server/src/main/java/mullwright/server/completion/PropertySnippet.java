@@ -52,6 +52,7 @@ final class PropertySnippet {
       }
     }
     switch (token) {
+      case "COLOUR" -> stops.text("\"").stop("#808080").text("\"");
       case "TEXT" -> stops.text("\"").stop("text").text("\"");
       case "PLACE", "NAMES" ->
           stops.choice(names.floors().stream().map(Offer::text).toList(), "L1");

@@ -21,7 +21,9 @@ import org.eclipse.lsp4j.DocumentLinkParams;
 /**
  * Makes the path of each {@code use} a link to its file, if the file is there.
  *
- * <p>Answers {@code textDocument/documentLink} (LSP 3.17).
+ * <p>Answers {@code textDocument/documentLink} (LSP 3.17). Heeds {@code
+ * textDocument.documentLink.tooltipSupport}. Where a link leads costs nothing to tell, so none is
+ * resolved later.
  */
 @AutoService(Feature.class)
 public final class DocumentLinkFeature implements Feature {
@@ -32,7 +34,8 @@ public final class DocumentLinkFeature implements Feature {
             "textDocument/documentLink",
             DocumentLinkParams.class,
             DocumentLinkParams::getTextDocument,
-            (parameters, document, desk) -> links(document)));
+            (parameters, document, desk) ->
+                links(document, desk.client().can("textDocument.documentLink.tooltipSupport"))));
   }
 
   @Override
@@ -40,7 +43,7 @@ public final class DocumentLinkFeature implements Feature {
     server.add("documentLinkProvider", new JsonObject());
   }
 
-  static List<DocumentLink> links(Document document) {
+  static List<DocumentLink> links(Document document, boolean tooltips) {
     List<DocumentLink> links = new ArrayList<>();
     List<Segment> segments = document.file().segments();
     for (int i = 0; i < segments.size(); i++) {
@@ -49,21 +52,26 @@ public final class DocumentLinkFeature implements Feature {
           int segment = i;
           statement
               .argument(Argument.Text.class)
-              .ifPresent(path -> link(document, segment, path.string(), links));
+              .ifPresent(path -> link(document, segment, path.string(), tooltips, links));
         }
       }
     }
     return links;
   }
 
-  private static void link(Document document, int segment, Word path, List<DocumentLink> links) {
+  private static void link(
+      Document document, int segment, Word path, boolean tooltips, List<DocumentLink> links) {
     UsedFile.resolve(document.path(), path.text())
         .flatMap(document.view()::document)
         .ifPresent(
-            file ->
-                links.add(
-                    new DocumentLink(
-                        document.range(segment, withoutQuotes(path)), file.address())));
+            file -> {
+              DocumentLink link =
+                  new DocumentLink(document.range(segment, withoutQuotes(path)), file.address());
+              if (tooltips) {
+                link.setTooltip("Open " + file.path());
+              }
+              links.add(link);
+            });
   }
 
   private static TextRange withoutQuotes(Word path) {

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import mullwright.server.Client;
 import mullwright.server.Document;
 import mullwright.server.Feature;
@@ -12,6 +13,7 @@ import mullwright.syntax.Block;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Statement;
 import mullwright.syntax.TextRange;
+import mullwright.syntax.Token;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Cursor;
 import org.eclipse.lsp4j.Position;
@@ -19,7 +21,7 @@ import org.eclipse.lsp4j.SelectionRange;
 import org.eclipse.lsp4j.SelectionRangeParams;
 
 /**
- * Grows a selection by the tree: word, clause, statement, inside of the block, block, file.
+ * Grows a selection by the tree: word, clause, line, statement, inside of the block, block, file.
  *
  * <p>Answers {@code textDocument/selectionRange} (LSP 3.17).
  */
@@ -68,8 +70,16 @@ public final class SelectionRangeFeature implements Feature {
     Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
     List<TextRange> ranges = new ArrayList<>();
     ranges.add(new TextRange(0, file.text().length()));
+    TextRange line = line(file, offset);
     for (Statement statement : cursor.enclosing()) {
+      if (statement.block().isEmpty()) {
+        // a statement on one line has its comment around it; one on many has the line within it
+        add(ranges, line);
+      }
       add(ranges, file.absolute(cursor.segment(), statement.range()));
+      if (statement.block().isEmpty()) {
+        add(ranges, line);
+      }
       if (statement.block().isPresent()) {
         Block block = statement.block().get();
         TextRange braces = block.range();
@@ -88,7 +98,32 @@ public final class SelectionRangeFeature implements Feature {
         .clause()
         .ifPresent(clause -> add(ranges, file.absolute(cursor.segment(), clause.range())));
     cursor.leaf().ifPresent(leaf -> add(ranges, file.absolute(cursor.segment(), leaf.range())));
+    if (cursor.leaf().isEmpty()) {
+      token(cursor).ifPresent(token -> add(ranges, file.absolute(cursor.segment(), token)));
+    }
     return ranges;
+  }
+
+  /** The line without the blanks around it. */
+  private static TextRange line(ParsedFile file, int offset) {
+    int line = file.lines().line(Math.max(0, Math.min(offset, file.text().length())));
+    int start = file.lines().start(line);
+    int end = file.lines().end(line);
+    while (start < end && Character.isWhitespace(file.text().charAt(start))) {
+      start++;
+    }
+    while (end > start && Character.isWhitespace(file.text().charAt(end - 1))) {
+      end--;
+    }
+    return new TextRange(start, end);
+  }
+
+  /** A comment or a mark that is no part of a statement. */
+  private static Optional<TextRange> token(Cursor cursor) {
+    return cursor.file().tokens(cursor.segment()).stream()
+        .map(Token::range)
+        .filter(range -> range.start() <= cursor.offset() && cursor.offset() <= range.end())
+        .reduce((one, other) -> other);
   }
 
   /** Adds a range if it lies within the last and is not the same. */

@@ -13,7 +13,6 @@ import mullwright.server.Route;
 import org.eclipse.lsp4j.SemanticTokens;
 import org.eclipse.lsp4j.SemanticTokensDelta;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
-import org.eclipse.lsp4j.SemanticTokensEdit;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
 
@@ -27,7 +26,6 @@ import org.eclipse.lsp4j.SemanticTokensRangeParams;
  */
 @AutoService(Feature.class)
 public final class SemanticTokensFeature implements Feature {
-  private static final int NUMBERS_A_TOKEN = 5;
   private static final int REMEMBERED = 64;
 
   private final Map<String, SemanticTokens> last = new HashMap<>();
@@ -90,27 +88,7 @@ public final class SemanticTokensFeature implements Feature {
     if (before == null || !before.getResultId().equals(previous)) {
       return now;
     }
-    return new SemanticTokensDelta(difference(before.getData(), now.getData()), now.getResultId());
-  }
-
-  /** The one edit that turns the old numbers into the new; none if they are the same. */
-  static List<SemanticTokensEdit> difference(List<Integer> old, List<Integer> now) {
-    int most = Math.min(old.size(), now.size());
-    int same = 0;
-    while (same < most && old.get(same).equals(now.get(same))) {
-      same++;
-    }
-    same -= same % NUMBERS_A_TOKEN;
-    int tail = 0;
-    while (tail < most - same
-        && old.get(old.size() - 1 - tail).equals(now.get(now.size() - 1 - tail))) {
-      tail++;
-    }
-    tail -= tail % NUMBERS_A_TOKEN;
-    int gone = old.size() - tail - same;
-    List<Integer> come = List.copyOf(now.subList(same, now.size() - tail));
-    return gone == 0 && come.isEmpty()
-        ? List.of()
-        : List.of(new SemanticTokensEdit(same, gone, come.isEmpty() ? null : come));
+    return new SemanticTokensDelta(
+        TokenDifference.of(before.getData(), now.getData()), now.getResultId());
   }
 }

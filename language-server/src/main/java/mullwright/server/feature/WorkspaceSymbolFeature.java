@@ -3,6 +3,7 @@ package mullwright.server.feature;
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import mullwright.model.Reference;
@@ -22,7 +23,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
  * Finds things by name in all wall files: projects, walls, lines, floors, rows, openings, parts.
  *
  * <p>Answers {@code workspace/symbol} (LSP 3.17). A name is found if it holds the letters of the
- * question in their order, capital or small.
+ * question in their order, capital or small; those that fit best come first. What a symbol is made
+ * from is read to find it, so nothing is left to resolve.
  */
 @AutoService(Feature.class)
 public final class WorkspaceSymbolFeature implements Feature {
@@ -49,12 +51,18 @@ public final class WorkspaceSymbolFeature implements Feature {
       for (String path : view.snapshot().walls()) {
         desk.cancel().check();
         view.snapshot().reading(path).ifPresent(reading -> collect(question, reading, view, found));
-        if (found.size() >= LIMIT) {
-          return found.subList(0, LIMIT);
-        }
       }
     }
-    return found;
+    // stable: equally good ones stay in the order of paths and text
+    found.sort(Comparator.comparingInt(symbol -> fit(symbol.getName(), question)));
+    return found.size() > LIMIT ? List.copyOf(found.subList(0, LIMIT)) : found;
+  }
+
+  /** How well a name fits: 0 is the very name, then it begins so, holds it, holds its letters. */
+  private static int fit(String name, String question) {
+    String in = name.toLowerCase(Locale.ROOT);
+    String what = question.toLowerCase(Locale.ROOT);
+    return in.equals(what) ? 0 : in.startsWith(what) ? 1 : in.contains(what) ? 2 : 3;
   }
 
   private static void collect(
