@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -42,6 +43,16 @@ import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.SemanticTokensRangeParams;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.CallHierarchyPrepareParams;
+import org.eclipse.lsp4j.CodeLens;
+import org.eclipse.lsp4j.CodeLensParams;
+import org.eclipse.lsp4j.Color;
+import org.eclipse.lsp4j.ColorPresentationParams;
+import org.eclipse.lsp4j.DocumentColorParams;
+import org.eclipse.lsp4j.ImplementationParams;
+import org.eclipse.lsp4j.SignatureHelpParams;
+import org.eclipse.lsp4j.TypeDefinitionParams;
+import org.eclipse.lsp4j.TypeHierarchyPrepareParams;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
@@ -190,6 +201,12 @@ class AnywhereTest {
         text.references(new ReferenceParams(which, at, new ReferenceContext(true))),
         text.documentHighlight(new DocumentHighlightParams(which, at)),
         text.prepareRename(new PrepareRenameParams(which, at)),
+        text.signatureHelp(new SignatureHelpParams(which, at)),
+        text.typeDefinition(new TypeDefinitionParams(which, at)),
+        text.implementation(new ImplementationParams(which, at)),
+        text.prepareCallHierarchy(new CallHierarchyPrepareParams(which, at)),
+        text.prepareTypeHierarchy(new TypeHierarchyPrepareParams(which, at)),
+        text.resolveCodeLens(new CodeLens(new Range(at, at), null, Map.of("file", address))),
         text.selectionRange(new SelectionRangeParams(which, List.of(at))),
         text.codeAction(
             new CodeActionParams(which, new Range(at, at), new CodeActionContext(List.of()))));
@@ -203,6 +220,11 @@ class AnywhereTest {
     List<CompletableFuture<?>> answers = new ArrayList<>(askAt(talk, address, at));
     answers.add(text.rename(new RenameParams(which, at, "other")));
     answers.add(text.documentSymbol(new DocumentSymbolParams(which)));
+    answers.add(text.codeLens(new CodeLensParams(which)));
+    answers.add(text.documentColor(new DocumentColorParams(which)));
+    answers.add(
+        text.colorPresentation(
+            new ColorPresentationParams(which, new Color(1, 1, 1, 1), new Range(at, at))));
     answers.add(text.foldingRange(new FoldingRangeRequestParams(which)));
     answers.add(text.documentLink(new DocumentLinkParams(which)));
     answers.add(text.inlayHint(new InlayHintParams(which, range)));

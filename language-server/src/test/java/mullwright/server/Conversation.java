@@ -29,6 +29,7 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
 import org.eclipse.lsp4j.launch.LSPLauncher;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -42,6 +43,10 @@ final class Conversation implements AutoCloseable {
   static final long PATIENCE_SECONDS = 30;
 
   final LanguageServer server;
+
+  /** The same server, for messages that no type fits. */
+  final Endpoint endpoint;
+
   final Heard heard = new Heard();
   final CompletableFuture<Integer> exitCode;
   final OutputStream raw;
@@ -59,6 +64,7 @@ final class Conversation implements AutoCloseable {
     Launcher<LanguageServer> launcher = LSPLauncher.createClientLauncher(heard, toClient.out, raw);
     launcher.startListening();
     server = launcher.getRemoteProxy();
+    endpoint = launcher.getRemoteEndpoint();
   }
 
   /** Starts a server and greets it as a client that can do nothing special. */
