@@ -7,8 +7,9 @@ import java.util.List;
  * A string of dimensions: one line, an oblique stroke at each end of a part, extension lines back
  * to what is measured, the figures above the line, read from below or from the right.
  *
- * <p>A figure that finds no room between its strokes goes to the other side of the line, beside
- * those before it, with a leader. Source: ISO 129-1:2018, strokes at 45° (from memory).
+ * <p>A figure that finds no room between its strokes goes to the side of what is measured: turned
+ * square to the string if its part is wide enough for that, else beside those before it, with a
+ * leader. Source: ISO 129-1:2018, strokes at 45° (from memory).
  *
  * @param upright true if it measures heights, false for widths
  * @param at where the line lies: its y, or its x if upright
@@ -25,6 +26,7 @@ public record DimensionString(
   private static final double BEYOND = 1.6;
   private static final double STROKE = 1.1;
   private static final double ABOVE = 0.8;
+  private static final double OFF = 1.6;
 
   /**
    * One part of a string.
@@ -48,6 +50,32 @@ public record DimensionString(
     return new DimensionString(true, x, from, parts, Lettering.NOTE);
   }
 
+  private boolean fits(Part part) {
+    return lettering.width(part.text()) <= part.end() - part.start() - 1;
+  }
+
+  private boolean turned(Part part) {
+    return !fits(part) && lettering.height() + 1 <= part.end() - part.start();
+  }
+
+  /** Room its figures take on the side of what is measured, from the line [mm]. */
+  public double beside() {
+    double most = 0;
+    for (Part part : parts) {
+      if (turned(part)) {
+        most = Math.max(most, lettering.width(part.text()) + 2 * OFF);
+      } else if (!fits(part) && !part.text().isEmpty()) {
+        most = Math.max(most, lettering.height() + 1.6);
+      }
+    }
+    return most;
+  }
+
+  /** Room its figures take on the other side, from the line [mm]. */
+  public double above() {
+    return ABOVE + lettering.height();
+  }
+
   /** Paints it; to be called within a layer. */
   public void paint(Surface surface) {
     if (parts.isEmpty()) {
@@ -66,9 +94,10 @@ public record DimensionString(
       end(frame, part.end(), v, back, way);
       last = part.end();
       frame.line(part.start(), v, part.end(), v);
-      double room = part.end() - part.start() - 1;
-      if (lettering.width(part.text()) <= room) {
+      if (fits(part)) {
         frame.text(part.text(), (part.start() + part.end()) / 2, v + ABOVE, lettering);
+      } else if (turned(part)) {
+        frame.across(part, v, way, lettering);
       } else if (!part.text().isEmpty()) {
         crowded.add(part);
       }
@@ -116,6 +145,19 @@ public record DimensionString(
     void text(String text, double u, double v, Lettering lettering) {
       surface.text(
           text, upright ? -v : u, upright ? u : v, upright ? 90 : 0, lettering, Align.CENTRE);
+    }
+
+    // square to the string, ending or beginning off the line on the side of what is measured
+    void across(Part part, double v, double way, Lettering lettering) {
+      double u = (part.start() + part.end()) / 2;
+      double half = lettering.height() / 2;
+      double off = v - (way == 0 ? 1 : way) * OFF;
+      boolean before = way < 0;
+      if (upright) {
+        surface.text(part.text(), -off, u - half, 0, lettering, before ? Align.RIGHT : Align.LEFT);
+      } else {
+        surface.text(part.text(), u + half, off, 90, lettering, before ? Align.LEFT : Align.RIGHT);
+      }
     }
 
     // no extension line of a string further out goes through the figure

@@ -23,6 +23,7 @@ public final class FontMeasures {
   public static final String BOLD_FILE = "/mullwright/font/DejaVuSansCondensed-Bold.ttf";
 
   private final double[] widths = new double[0x10000];
+  private final java.util.BitSet known = new java.util.BitSet();
 
   private FontMeasures(ByteBuffer font) {
     int unitsPerEm = font.getShort(table(font, "head") + 18);
@@ -46,6 +47,7 @@ public final class FontMeasures {
             offset == 0
                 ? c + delta & 0xffff
                 : glyph(font, offsets + 2 * i + offset + 2 * (c - first), delta);
+        known.set(c, glyph != 0);
         widths[c] = width(font, advances, measured, glyph) / unitsPerEm;
       }
     }
@@ -90,6 +92,23 @@ public final class FontMeasures {
   /** Of the plain or the bold letters. */
   static FontMeasures of(boolean bold) {
     return bold ? Bold.MEASURES : Plain.MEASURES;
+  }
+
+  /**
+   * The text with a question mark for each character the font has not; the sign of a diameter
+   * stands as the letter that looks like it.
+   */
+  public static String printable(String text, boolean bold) {
+    StringBuilder out = new StringBuilder();
+    text.codePoints().forEach(c -> out.appendCodePoint(shown(c, bold)));
+    return out.toString();
+  }
+
+  private static int shown(int c, boolean bold) {
+    if (c < 0x10000 && of(bold).known.get(c)) {
+      return c;
+    }
+    return c == '⌀' ? 'Ø' : '?';
   }
 
   /** Width of a line of text in sizes of the font. */

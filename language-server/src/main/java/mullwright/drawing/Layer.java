@@ -29,7 +29,7 @@ public enum Layer {
   /** Fasteners, gaskets, plates and caps. */
   FITTING(6),
   /** Marks of pieces and lites. */
-  MARK(2),
+  MARK(7),
   /** Dimension strings. */
   DIMENSION(3),
   /** Notes, titles and legends. */

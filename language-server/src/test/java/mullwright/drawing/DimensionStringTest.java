@@ -46,6 +46,20 @@ class DimensionStringTest {
   }
 
   @Test
+  void aFigureWiderThanItsPartIsTurned() {
+    Recorded recorded =
+        painted(
+            DimensionString.upright(
+                -20, 0, List.of(part(0, 5, "2'-3 1/2\""), part(5, 40, "6'-6\""))));
+    Recorded.Text turned = recorded.texts.get(0);
+    assertThat(turned.angle()).isZero();
+    assertThat(turned.box().left()).isGreaterThan(-20);
+    assertThat(turned.box().bottom()).isGreaterThan(0);
+    assertThat(turned.box().top()).isLessThan(5);
+    assertThat(recorded.texts.get(1).angle()).isEqualTo(90);
+  }
+
+  @Test
   void figuresWithoutRoomStandBesideEachOther() {
     Recorded recorded =
         painted(

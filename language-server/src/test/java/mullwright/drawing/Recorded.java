@@ -21,6 +21,7 @@ public final class Recorded implements Surface {
   public final List<Line> lines = new ArrayList<>();
   public final List<Sign> signs = new ArrayList<>();
   public final List<Hatched> hatched = new ArrayList<>();
+  public final java.util.Set<mullwright.layout.PieceRef> pieces = new java.util.HashSet<>();
   private Layer layer;
   private final List<Subject> subjects = new ArrayList<>();
 
@@ -53,6 +54,7 @@ public final class Recorded implements Surface {
   @Override
   public void begin(Subject subject) {
     subjects.add(subject);
+    subject.piece().ifPresent(pieces::add);
   }
 
   @Override

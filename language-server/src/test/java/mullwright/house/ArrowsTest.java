@@ -59,6 +59,7 @@ class ArrowsTest {
       Map.of(
           "syntax", List.of("org.antlr.v4.runtime.."),
           "check", List.of("com.google.auto.service.."),
+          "drawing", List.of("org.apache.pdfbox.."),
           "workspace", List.of("org.eclipse.jgit.."),
           "report",
               List.of(

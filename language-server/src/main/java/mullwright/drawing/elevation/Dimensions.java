@@ -29,24 +29,35 @@ final class Dimensions implements ElevationPart {
   @Override
   public void paint(Surface surface) {
     surface.beginLayer(Layer.DIMENSION);
-    strings(surface, false, widths(), view.frame.bottom());
-    strings(surface, true, heights(), view.frame.left());
+    strings(surface, false, widths(), view.around.bottom());
+    strings(surface, true, heights(), view.around.left());
     surface.endLayer();
   }
 
   private void strings(
       Surface surface, boolean upright, List<List<DimensionString.Part>> strings, double edge) {
     double from = edge;
-    double at = edge - FIRST;
+    // room that figures of the string before take
+    double taken = 0;
     for (List<DimensionString.Part> parts : strings) {
       if (parts.isEmpty()) {
         continue;
       }
-      (upright ? DimensionString.upright(at, from, parts) : DimensionString.level(at, from, parts))
-          .paint(surface);
-      from = at;
-      at -= DimensionString.PITCH;
+      DimensionString string = string(upright, 0, 0, parts);
+      // above a level string, on the outer side of an upright one
+      double beside = Math.max(string.beside(), upright ? 0 : string.above());
+      double apart = Math.max(from == edge ? FIRST : DimensionString.PITCH, taken + beside + 1);
+      string(upright, from - apart, from, parts).paint(surface);
+      taken = upright ? string.above() : 0;
+      from -= apart;
     }
+  }
+
+  private static DimensionString string(
+      boolean upright, double at, double from, List<DimensionString.Part> parts) {
+    return upright
+        ? DimensionString.upright(at, from, parts)
+        : DimensionString.level(at, from, parts);
   }
 
   private List<List<DimensionString.Part>> widths() {

@@ -34,6 +34,10 @@ public final class Elevation implements Drawing {
     view.layout.horizontals().forEach(piece -> taken.take(Box.of(view.corners(piece)).grown(0.3)));
     view.layout.splices().forEach(joint -> taken.take(members.box(joint)));
     view.layout.anchors().forEach(anchor -> taken.take(anchors.box(anchor)));
+    view.layout.cells().stream()
+        .filter(cell -> cell.use().filter(use -> use.vision()).isPresent())
+        .forEach(cell -> taken.take(Lites.lightBox(Box.of(view.corners(cell)))));
+    new MatchLines(view).boxes().forEach(taken::take);
     this.marks = new Marks(view, taken);
     this.parts =
         List.of(
@@ -44,13 +48,23 @@ public final class Elevation implements Drawing {
             marks,
             new Surroundings(view),
             new Dimensions(view),
+            new MatchLines(view),
             new Keynotes(view, taken));
     this.extent = view.frame.empty() ? new Box(0, 0, 60, 20) : Measuring.of(this);
   }
 
   /** The whole elevation of a wall. */
   public static Elevation of(WallLayout layout, ElevationOptions options) {
-    return new Elevation(new View(layout, options, Window.ALL));
+    return of(layout, options, Window.ALL);
+  }
+
+  static Elevation of(WallLayout layout, ElevationOptions options, Window window) {
+    return new Elevation(new View(layout, options, window));
+  }
+
+  /** The members it shows, on paper. */
+  Box frame() {
+    return view.frame;
   }
 
   /** How many marks found no room at this scale. */
@@ -60,7 +74,7 @@ public final class Elevation implements Drawing {
 
   @Override
   public String title() {
-    return "Elevation " + view.layout.wall().name();
+    return "Elevation " + view.layout.wall().name() + view.part();
   }
 
   @Override
@@ -86,8 +100,8 @@ public final class Elevation implements Drawing {
   }
 
   private void title(Surface surface) {
-    double left = view.frame.left();
-    double y = view.frame.bottom() - 42;
+    double left = view.around.left();
+    double y = view.around.bottom() - 42;
     surface.beginLayer(Layer.NOTE);
     surface.text(title(), left, y, Lettering.TITLE, Align.LEFT);
     surface.line(left, y - 2, left + Math.max(60, Lettering.TITLE.width(title())), y - 2, Pen.CUT);

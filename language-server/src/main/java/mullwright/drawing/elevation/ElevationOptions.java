@@ -25,4 +25,14 @@ public record ElevationOptions(
     Scale scale = units == UnitSystem.US ? Scale.read("1/4\"").orElseThrow() : Scale.of(50);
     return new ElevationOptions(scale, units, labels, List.of());
   }
+
+  /** The same at another scale. */
+  public ElevationOptions at(Scale other) {
+    return new ElevationOptions(other, units, labels, keynotes);
+  }
+
+  /** The same with keynotes. */
+  public ElevationOptions with(List<Keynote> others) {
+    return new ElevationOptions(scale, units, labels, others);
+  }
 }

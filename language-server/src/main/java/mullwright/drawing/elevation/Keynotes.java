@@ -21,6 +21,10 @@ import mullwright.layout.PieceRef;
 final class Keynotes implements ElevationPart {
   static final double RADIUS = 2.9;
   private static final Pen PEN = new Pen(LineWeight.MEDIUM, LineType.CONTINUOUS, Tone.FINDING);
+
+  /** Where in a cell the dot stands: beside the words in its middle. */
+  private static final double ASIDE = 0.2;
+
   private static final int RINGS = 5;
   private static final int WAYS = 12;
 
@@ -110,7 +114,11 @@ final class Keynotes implements ElevationPart {
             });
     return box.empty()
         ? Optional.empty()
-        : Optional.of(new double[] {box.middleX(), box.middleY()});
+        : Optional.of(
+            new double[] {
+              piece.kind() == PieceRef.Kind.CELL ? box.left() + ASIDE * box.width() : box.middleX(),
+              box.middleY()
+            });
   }
 
   private Box carrier(int cover) {

@@ -19,6 +19,8 @@ import mullwright.model.Grid;
 final class Lites implements ElevationPart {
   private static final Pen LIGHT = new Pen(LineWeight.NARROW, LineType.CONTINUOUS, Tone.SOFT);
 
+  private static final double LEAST_LIGHT = 1.3;
+
   private final View view;
   private final Marks marks;
 
@@ -59,9 +61,20 @@ final class Lites implements ElevationPart {
     surface.end();
   }
 
-  private static void light(Surface surface, Box box) {
-    double size = Math.min(7, Math.min(box.width(), box.height()) / 4);
-    if (size < 1.5) {
+  private static double lightSize(Box box) {
+    return Math.min(7, Math.min(box.width(), box.height()) / 4);
+  }
+
+  /** The room its strokes of light take in a lite one sees through. */
+  static Box lightBox(Box box) {
+    double size = lightSize(box) + 1.4;
+    return new Box(box.right() - size, box.top() - size, box.right() - 1, box.top() - 1);
+  }
+
+  /** Two strokes of light in the upper corner. */
+  static void light(Surface surface, Box box) {
+    double size = lightSize(box);
+    if (size < LEAST_LIGHT) {
       return;
     }
     double x = box.right() - 1.2;

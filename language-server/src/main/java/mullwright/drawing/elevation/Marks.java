@@ -28,6 +28,12 @@ final class Marks implements ElevationPart {
   private static final double HALO = 0.3;
   private static final double STEP = 3;
 
+  /** From an edge to the tops of letters. */
+  private static final double OFF = 0.8;
+
+  /** From an edge to a base line, what goes below it included. */
+  private static final double LIFT = 1.6;
+
   /** A word at its place. */
   private record Word(
       String text, double x, double y, double angle, Lettering lettering, Align align) {
@@ -89,23 +95,28 @@ final class Marks implements ElevationPart {
     }
     for (int count = lines.size(); count > 0; count--) {
       for (boolean upright : new boolean[] {false, true}) {
-        if (fits(cell, lines.subList(0, count), room, upright)) {
-          return;
+        // where the sheet ends in a lite its middle may be taken
+        for (double share : new double[] {0.5, 0.25, 0.75}) {
+          double x = room.left() + (upright ? share : 0.5) * room.width();
+          double y = room.bottom() + (upright ? 0.5 : share) * room.height();
+          if (fits(cell, lines.subList(0, count), room, x, y, upright)) {
+            return;
+          }
         }
       }
     }
     leftOut++;
   }
 
-  private boolean fits(Cell cell, List<String> lines, Box room, boolean upright) {
+  private boolean fits(
+      Cell cell, List<String> lines, Box room, double x, double y, boolean upright) {
     double pitch = MARK.height() * Lettering.LINE_PITCH;
     double high = (lines.size() - 1) * pitch + MARK.height();
     double wide = 0;
     for (int i = 0; i < lines.size(); i++) {
       wide = Math.max(wide, lettering(i).width(lines.get(i)));
     }
-    Box box =
-        Box.around(room.middleX(), room.middleY(), upright ? high : wide, upright ? wide : high);
+    Box box = Box.around(x, y, upright ? high : wide, upright ? wide : high);
     if (!room.holds(box.grown(1.2)) || !taken.takeIfFree(box.grown(CLEAR))) {
       return false;
     }
@@ -115,8 +126,8 @@ final class Marks implements ElevationPart {
       words.add(
           new Word(
               lines.get(i),
-              room.middleX() - (upright ? down : 0),
-              room.middleY() + (upright ? 0 : down),
+              x - (upright ? down : 0),
+              y + (upright ? 0 : down),
               upright ? 90 : 0,
               lettering(i),
               Align.CENTRE));
@@ -167,7 +178,7 @@ final class Marks implements ElevationPart {
     double width = WORD.width(subject.mark());
     for (double y = box.bottom() + 4 + width / 2; y < box.top() - width / 2; y += STEP) {
       for (int side : piece.bayRight() ? new int[] {1, -1} : new int[] {-1, 1}) {
-        double x = side > 0 ? box.right() + 0.8 + WORD.height() : box.left() - 0.8;
+        double x = side > 0 ? box.right() + OFF + WORD.height() : box.left() - LIFT;
         if (put(subject, new Word(subject.mark(), x, y, 90, WORD, Align.CENTRE))) {
           return;
         }
@@ -186,7 +197,7 @@ final class Marks implements ElevationPart {
     double width = WORD.width(subject.mark());
     for (double x = box.left() + 1.5; x < box.right() - width; x += STEP) {
       for (int side : new int[] {1, -1}) {
-        double y = side > 0 ? box.top() + 0.8 : box.bottom() - 0.8 - WORD.height();
+        double y = side > 0 ? box.top() + LIFT : box.bottom() - OFF - WORD.height();
         if (put(subject, new Word(subject.mark(), x, y, 0, WORD, Align.LEFT))) {
           return;
         }
@@ -197,8 +208,7 @@ final class Marks implements ElevationPart {
 
   private boolean put(Subject subject, Word word) {
     Box box = word.box().grown(HALO);
-    boolean shown = view.cut(box).equals(box);
-    if (!shown || !taken.takeIfFree(box)) {
+    if (!view.frame.holds(box) || !taken.takeIfFree(box)) {
       return false;
     }
     placed.add(new Placed(subject, List.of(word)));

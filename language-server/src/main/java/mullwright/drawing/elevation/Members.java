@@ -1,6 +1,7 @@
 package mullwright.drawing.elevation;
 
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import mullwright.drawing.Box;
 import mullwright.drawing.Layer;
 import mullwright.drawing.LineWeight;
@@ -34,11 +35,8 @@ final class Members implements ElevationPart {
   public void paint(Surface surface) {
     surface.beginLayer(Layer.MEMBER);
     for (HorizontalPiece piece : view.layout.horizontals()) {
-      shape(
-          surface,
-          view.cut(view.corners(piece)),
-          edge(view.p(piece.profile().face().value())),
-          () -> view.subjects.of(piece));
+      Pen pen = edge(view.p(piece.profile().face().value()));
+      shape(surface, view.corners(piece), pen, () -> view.subjects.of(piece));
     }
     for (VerticalPiece piece : view.layout.verticals()) {
       Box box = view.whole(piece);
@@ -50,12 +48,28 @@ final class Members implements ElevationPart {
     surface.endLayer();
   }
 
-  private static void shape(
-      Surface surface, double[] corners, Pen pen, java.util.function.Supplier<Subject> subject) {
-    if (corners.length > 0) {
-      surface.begin(subject.get());
+  private void shape(Surface surface, double[] whole, Pen pen, Supplier<Subject> subject) {
+    double[] corners = view.cut(whole);
+    if (corners.length == 0) {
+      return;
+    }
+    surface.begin(subject.get());
+    if (corners == whole) {
       surface.polygon(corners, pen, Tone.METAL);
-      surface.end();
+    } else {
+      open(surface, corners, pen);
+    }
+    surface.end();
+  }
+
+  // where the sheet ends the member goes on: no edge there
+  private void open(Surface surface, double[] corners, Pen pen) {
+    surface.polygon(corners, null, Tone.METAL);
+    for (int at = 0; at < corners.length; at += 2) {
+      int next = (at + 2) % corners.length;
+      if (!view.onEdge(corners[at], corners[at + 1], corners[next], corners[next + 1])) {
+        surface.line(corners[at], corners[at + 1], corners[next], corners[next + 1], pen);
+      }
     }
   }
 

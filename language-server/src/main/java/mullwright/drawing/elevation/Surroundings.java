@@ -35,7 +35,7 @@ final class Surroundings implements ElevationPart {
       double y = view.p(floor.elevation().value());
       surface.begin(view.subjects.grid("floor", "floor " + floor.name(), floor.origin()));
       new LevelMark(
-              view.frame.right() + OFF,
+              view.around.right() + OFF,
               y,
               floor.name(),
               view.figures.level(floor.elevation().value()))
@@ -48,17 +48,17 @@ final class Surroundings implements ElevationPart {
   /** Where the bubbles end above. */
   private double lines(Surface surface) {
     Taken taken = new Taken();
-    double top = view.frame.top() + STEM;
+    double top = view.around.top() + STEM;
     for (Grid.Line line : view.lines()) {
       double x = view.p(line.x());
       GridBubble bubble =
-          new GridBubble(line.name(), x, view.frame.top() + STEM + GridBubble.RADIUS);
+          new GridBubble(line.name(), x, view.around.top() + STEM + GridBubble.RADIUS);
       while (!taken.free(bubble.box())) {
         bubble = new GridBubble(line.name(), x, bubble.y() + 2 * GridBubble.RADIUS + 1);
       }
       taken.take(bubble.box().grown(0.4));
       surface.begin(view.subjects.grid("line", "line " + line.name(), line.origin()));
-      surface.line(x, view.frame.top() + OFF, x, bubble.y() - GridBubble.RADIUS, Pen.CENTRE);
+      surface.line(x, view.around.top() + OFF, x, bubble.y() - GridBubble.RADIUS, Pen.CENTRE);
       bubble.paint(surface);
       surface.end();
       top = Math.max(top, bubble.box().top());
@@ -71,7 +71,7 @@ final class Surroundings implements ElevationPart {
     for (Grid.Face face : grid.faces()) {
       double left = view.p(grid.lines().get(face.firstLine()).x());
       double right = view.p(grid.lines().get(face.lastLine()).x());
-      Box part = view.cut(new Box(left, view.frame.bottom(), right, view.frame.bottom()));
+      Box part = view.cut(new Box(left, view.around.bottom(), right, view.around.bottom()));
       if (!face.name().isEmpty() && part.width() > 0) {
         surface.text(face.name(), part.middleX(), y, Lettering.HEADING, Align.CENTRE);
       }
@@ -115,7 +115,7 @@ final class Surroundings implements ElevationPart {
           .forEach(
               cell -> {
                 Box box = view.cut(Box.of(view.corners(cell)));
-                if (box.bottom() < y && y < box.top() && cell.opening().isEmpty()) {
+                if (!box.empty() && box.bottom() < y && y < box.top() && cell.opening().isEmpty()) {
                   List<double[]> gaps =
                       marks.clear(cell).stream()
                           .filter(clear -> clear.bottom() < y && y < clear.top())

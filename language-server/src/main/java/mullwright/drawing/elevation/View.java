@@ -28,6 +28,9 @@ final class View {
   /** The frame on paper, all members, as far as it is shown. */
   final Box frame;
 
+  /** The frame with room for words at match lines; what stands round it begins here. */
+  final Box around;
+
   private final Box shown;
 
   View(WallLayout layout, ElevationOptions options, Window window) {
@@ -40,6 +43,7 @@ final class View {
     Box model = window.shown();
     this.shown = new Box(p(model.left()), p(model.bottom()), p(model.right()), p(model.top()));
     this.frame = frame().common(shown);
+    this.around = window.around(frame);
   }
 
   private Box frame() {
@@ -70,6 +74,17 @@ final class View {
   /** The part of a box that is shown. */
   Box cut(Box box) {
     return box.common(shown);
+  }
+
+  /** What is shown, on paper. */
+  Box shown() {
+    return shown;
+  }
+
+  /** True if a line lies on the edge of what is shown. */
+  boolean onEdge(double x1, double y1, double x2, double y2) {
+    return x1 == x2 && (x1 == shown.left() || x1 == shown.right())
+        || y1 == y2 && (y1 == shown.bottom() || y1 == shown.top());
   }
 
   /** True if a point on paper is shown. */
@@ -140,6 +155,29 @@ final class View {
     double share = (x - left) / (right - left);
     double y = p(piece.yLeft()) + share * (p(piece.yRight()) - p(piece.yLeft()));
     return y + side * p(piece.profile().face().value()) / 2;
+  }
+
+  /** Which part of the wall is shown, {@code , lines 1 to 11, L1 to L5}, or "" if all of it is. */
+  String part() {
+    if (window.equals(Window.ALL)) {
+      return "";
+    }
+    List<Grid.Line> lines = layout.wall().grid().lines();
+    List<Grid.Floor> floors = layout.wall().grid().floors();
+    String part = "";
+    if (window.left().isPresent() || window.right().isPresent()) {
+      part += ", lines " + window.left().map(Window.Match::name).orElse(lines.get(0).name());
+      part +=
+          " to "
+              + window.right().map(Window.Match::name).orElse(lines.get(lines.size() - 1).name());
+    }
+    if (window.bottom().isPresent() || window.top().isPresent()) {
+      part += ", " + window.bottom().map(Window.Match::name).orElse(floors.get(0).name());
+      part +=
+          " to "
+              + window.top().map(Window.Match::name).orElse(floors.get(floors.size() - 1).name());
+    }
+    return part;
   }
 
   /** The lines of the grid that are shown. */
