@@ -47,7 +47,8 @@ final class Dimensions implements ElevationPart {
       // above a level string, on the outer side of an upright one
       double beside = Math.max(string.beside(), upright ? 0 : string.above());
       double apart = Math.max(from == edge ? FIRST : DimensionString.PITCH, taken + beside + 1);
-      string(upright, from - apart, from, parts).paint(surface);
+      // no extension line goes through figures of the string before
+      string(upright, from - apart, from - taken, parts).paint(surface);
       taken = upright ? string.above() : 0;
       from -= apart;
     }

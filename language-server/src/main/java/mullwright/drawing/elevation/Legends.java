@@ -32,6 +32,11 @@ final class Legends {
     List<Panel> panels = new ArrayList<>();
     panels.add(new Panel("Glass", glass(layout)));
     panels.add(new Panel("Signs", signs(layout)));
+    List<Panel.Row> keys = new ArrayList<>();
+    for (Keynote note : options.keynotes()) {
+      keys.add(new Panel.Row(surface -> Keynotes.sign(surface, note.number(), 0, 0), note.text()));
+    }
+    panels.add(new Panel("Keynotes", keys));
     List<Panel.Row> said = new ArrayList<>();
     said.add(
         Panel.Row.of(
@@ -44,11 +49,6 @@ final class Legends {
                 + " daylight openings of the first bay, rows, floors, overall."));
     notes.forEach(note -> said.add(Panel.Row.of(note)));
     panels.add(new Panel("Notes", said));
-    List<Panel.Row> keys = new ArrayList<>();
-    for (Keynote note : options.keynotes()) {
-      keys.add(new Panel.Row(surface -> Keynotes.sign(surface, note.number(), 0, 0), note.text()));
-    }
-    panels.add(new Panel("Keynotes", keys));
     panels.removeIf(panel -> panel.rows().isEmpty());
     return panels;
   }
@@ -82,7 +82,7 @@ final class Legends {
                 Align.CENTRE);
           }
         };
-    return new Panel("Parts, by sheet", List.of(new Panel.Row(plan, storeys * cell, "")));
+    return new Panel("Parts", List.of(new Panel.Row(plan, storeys * cell, "")));
   }
 
   private static List<Panel.Row> glass(WallLayout layout) {

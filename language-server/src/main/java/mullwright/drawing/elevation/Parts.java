@@ -72,7 +72,7 @@ record Parts(List<Double> xs, List<Double> ys, List<Window> windows) {
                 bottom.map(it -> it.at() - lap * ratio).orElse(Double.NEGATIVE_INFINITY),
                 right.map(it -> it.at() + lap * ratio).orElse(Double.POSITIVE_INFINITY),
                 top.map(it -> it.at() + lap * ratio).orElse(Double.POSITIVE_INFINITY));
-        windows.add(new Window(shown, left, right, bottom, top));
+        windows.add(new Window(number, columns * (ys.size() - 1), shown, left, right, bottom, top));
       }
     }
     return new Parts(xs, ys, windows);
@@ -87,9 +87,9 @@ record Parts(List<Double> xs, List<Double> ys, List<Window> windows) {
   }
 
   private static Optional<Window.Match> match(
-      List<Double> edges, int at, Map<Double, String> names, int sheet) {
+      List<Double> edges, int at, Map<Double, String> names, int part) {
     return at == 0 || at == edges.size() - 1
         ? Optional.empty()
-        : Optional.of(new Window.Match(edges.get(at), names.get(edges.get(at)), sheet));
+        : Optional.of(new Window.Match(edges.get(at), names.get(edges.get(at)), part));
   }
 }

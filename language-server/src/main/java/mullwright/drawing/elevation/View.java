@@ -1,5 +1,6 @@
 package mullwright.drawing.elevation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.drawing.Box;
@@ -157,27 +158,35 @@ final class View {
     return y + side * p(piece.profile().face().value()) / 2;
   }
 
-  /** Which part of the wall is shown, {@code , lines 1 to 11, L1 to L5}, or "" if all of it is. */
+  /**
+   * Which part of the wall is shown, {@code , part 1 of 6: lines 1 to 11, L1 to L5}, or "" if all
+   * of it is.
+   */
   String part() {
     if (window.equals(Window.ALL)) {
       return "";
     }
     List<Grid.Line> lines = layout.wall().grid().lines();
     List<Grid.Floor> floors = layout.wall().grid().floors();
-    String part = "";
+    List<String> part = new ArrayList<>();
     if (window.left().isPresent() || window.right().isPresent()) {
-      part += ", lines " + window.left().map(Window.Match::name).orElse(lines.get(0).name());
-      part +=
-          " to "
-              + window.right().map(Window.Match::name).orElse(lines.get(lines.size() - 1).name());
+      String first = window.left().map(Window.Match::name).orElse(lines.get(0).name());
+      String last =
+          window.right().map(Window.Match::name).orElse(lines.get(lines.size() - 1).name());
+      part.add("lines " + first + " to " + last);
     }
     if (window.bottom().isPresent() || window.top().isPresent()) {
-      part += ", " + window.bottom().map(Window.Match::name).orElse(floors.get(0).name());
-      part +=
-          " to "
-              + window.top().map(Window.Match::name).orElse(floors.get(floors.size() - 1).name());
+      String first = window.bottom().map(Window.Match::name).orElse(floors.get(0).name());
+      String last =
+          window.top().map(Window.Match::name).orElse(floors.get(floors.size() - 1).name());
+      part.add(first + " to " + last);
     }
-    return part;
+    return ", part "
+        + window.number()
+        + " of "
+        + window.count()
+        + (part.isEmpty() ? "" : ": ")
+        + String.join(", ", part);
   }
 
   /** The lines of the grid that are shown. */

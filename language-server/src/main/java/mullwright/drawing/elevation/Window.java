@@ -6,10 +6,14 @@ import mullwright.drawing.Box;
 /**
  * The part of a wall that is shown.
  *
+ * @param number of the part, from 1; 0 if all of the wall is shown
+ * @param count how many parts there are
  * @param shown what is drawn, in millimetres of the wall
- * @param left where the sheet to the left goes on, if there is one; so the others
+ * @param left where the part to the left goes on, if there is one; so the others
  */
 record Window(
+    int number,
+    int count,
     Box shown,
     Optional<Match> left,
     Optional<Match> right,
@@ -21,6 +25,8 @@ record Window(
   /** The whole wall. */
   static final Window ALL =
       new Window(
+          0,
+          1,
           new Box(
               Double.NEGATIVE_INFINITY,
               Double.NEGATIVE_INFINITY,
@@ -32,15 +38,15 @@ record Window(
           Optional.empty());
 
   /**
-   * A line two sheets have in common.
+   * A line two parts have in common.
    *
    * @param at its x or y in millimetres of the wall
    * @param name of the grid line or the floor
-   * @param sheet the other sheet's number
+   * @param part the other part's number
    */
-  record Match(double at, String name, int sheet) {
+  record Match(double at, String name, int part) {
     String words() {
-      return "Match line at " + name + ", see sheet " + sheet;
+      return "Match line at " + name + ", see part " + part;
     }
   }
 

@@ -90,7 +90,7 @@ class ElevationSheetsTest {
     for (Sheet sheet : sheets) {
       for (Recorded.Text text : Recorded.of(sheet).texts) {
         if (text.layer() == Layer.MATCH) {
-          String[] words = text.text().split(", see sheet ");
+          String[] words = text.text().split(", see part ");
           meets
               .computeIfAbsent(sheet.number(), any -> new HashMap<>())
               .put(words[0], Integer.parseInt(words[1]));
