@@ -13,10 +13,11 @@ import mullwright.syntax.StatementKind;
  * The system of units a file is written in: that of its first {@code units} statement, else the one
  * most of its lengths are written in, else feet and inches.
  */
-final class FileUnits {
+public final class FileUnits {
   private FileUnits() {}
 
-  static UnitSystem of(Optional<ParsedFile> file) {
+  /** The system of a file; feet and inches if there is none. */
+  public static UnitSystem of(Optional<ParsedFile> file) {
     return file.map(FileUnits::of).orElse(UnitSystem.US);
   }
 

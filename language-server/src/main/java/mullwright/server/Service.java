@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
   private static final String INITIALIZE = "initialize";
   private static final String SHUTDOWN = "shutdown";
   private static final String EXIT = "exit";
+  private static final String SHOW_DOCUMENT = "window/showDocument";
 
   private final Map<String, Route<?>> routes = new LinkedHashMap<>();
   private final List<Feature> features;
@@ -65,6 +67,9 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
     routes.forEach(
         (name, route) ->
             methods.put(name, JsonRpcMethod.request(name, Object.class, route.parameters())));
+    // a question of the server's own: without this its answer would be dropped unread
+    methods.put(
+        SHOW_DOCUMENT, JsonRpcMethod.request(SHOW_DOCUMENT, JsonElement.class, JsonElement.class));
     notices
         .parameters()
         .forEach((name, type) -> methods.put(name, JsonRpcMethod.notification(name, type)));

@@ -69,6 +69,7 @@ class ArrowsTest {
                   "org.dhatim.fastexcel.."),
           "server",
               List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
+          "preview", List.of("com.google.gson..", "com.sun.net.httpserver.."),
           "cli", List.of("com.google.auto.service..", "picocli.."));
 
   private static JavaClasses house;

@@ -23,6 +23,8 @@ import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.RegistrationParams;
+import org.eclipse.lsp4j.ShowDocumentParams;
+import org.eclipse.lsp4j.ShowDocumentResult;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -158,6 +160,7 @@ final class Conversation implements AutoCloseable {
     final BlockingQueue<MessageParams> logged = new LinkedBlockingQueue<>();
     final BlockingQueue<RegistrationParams> registrations = new LinkedBlockingQueue<>();
     final BlockingQueue<String> refreshes = new LinkedBlockingQueue<>();
+    final BlockingQueue<ShowDocumentParams> shown = new LinkedBlockingQueue<>();
 
     /** The next diagnostics for that address. */
     PublishDiagnosticsParams next(String address) {
@@ -211,6 +214,12 @@ final class Conversation implements AutoCloseable {
     public CompletableFuture<Void> refreshInlayHints() {
       refreshes.add("inlayHints");
       return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public CompletableFuture<ShowDocumentResult> showDocument(ShowDocumentParams request) {
+      shown.add(request);
+      return CompletableFuture.completedFuture(new ShowDocumentResult(true));
     }
 
     @Override

@@ -16,12 +16,12 @@ public record Tributary(int cell, double from, double to, double width, MemberWi
   }
 
   /** Line load inward [N/m]. */
-  double in() {
+  public double in() {
     return pressure().in() * width;
   }
 
   /** Line load outward [N/m]. */
-  double out() {
+  public double out() {
     return pressure().out() * width;
   }
 }

@@ -15,7 +15,7 @@ import mullwright.drawing.Symbol;
 import mullwright.drawing.Tone;
 
 /** Writes elements as they are painted. */
-final class SvgSurface implements Surface {
+class SvgSurface implements Surface {
   private final String id;
   private final StringBuilder body = new StringBuilder(1 << 16);
   private final SvgStyle.Used used = new SvgStyle.Used();
@@ -41,6 +41,12 @@ final class SvgSurface implements Surface {
       return;
     }
     to.append("<defs>\n");
+    content(to);
+    to.append("</defs>\n");
+  }
+
+  /** What stands in the definitions. */
+  void content(StringBuilder to) {
     hatches.write(to);
     symbols.forEach(
         (symbol, drawn) ->
@@ -51,7 +57,6 @@ final class SvgSurface implements Surface {
                 .append("\">\n")
                 .append(drawn)
                 .append("</g>\n"));
-    to.append("</defs>\n");
   }
 
   @Override

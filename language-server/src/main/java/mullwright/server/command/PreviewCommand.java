@@ -3,6 +3,7 @@ package mullwright.server.command;
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
 import java.io.UncheckedIOException;
 import java.util.List;
 import mullwright.server.Command;
@@ -68,11 +69,12 @@ public final class PreviewCommand implements Command {
         new ResponseError(ResponseErrorCode.RequestFailed, why, null));
   }
 
+  // the wire reads an answer that has no type of its own as JSON
   private static boolean success(Object answer) {
     return answer instanceof JsonObject said
-        && said.has("success")
-        && said.get("success").isJsonPrimitive()
-        && said.get("success").getAsBoolean();
+        && said.get("success") instanceof JsonPrimitive success
+        && success.isBoolean()
+        && success.getAsBoolean();
   }
 
   private static void tell(Editor editor, String address) {

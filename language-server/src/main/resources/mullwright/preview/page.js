@@ -1,0 +1,513 @@
+// The page: listens to the server, shows what it sends, and tells it what is looked at and clicked.
+
+import { apply } from "./parts.js";
+import { View } from "./view.js";
+
+const $ = (selector) => document.querySelector(selector);
+const drawing = $("#drawing");
+const view = new View(drawing);
+const section = new View($("#section"));
+const look = { wall: "", at: "", base: "" };
+const sheet = new CSSStyleSheet();
+const sectionSheet = new CSSStyleSheet();
+document.adoptedStyleSheets = [sheet, sectionSheet];
+
+let page = null;
+let lit = [];
+let traced = [];
+let events = null;
+
+// ---- what is kept from visit to visit; a browser may refuse, then nothing is kept
+
+function kept(name) {
+  try {
+    return localStorage.getItem("preview-" + name);
+  } catch {
+    return null;
+  }
+}
+
+function keep(name, value) {
+  try {
+    localStorage.setItem("preview-" + name, value);
+  } catch {
+    // not worth a word
+  }
+}
+
+// ---- listening
+
+function query(extra) {
+  return new URLSearchParams({ ...look, ...extra }).toString();
+}
+
+function listen() {
+  events = new EventSource("events?" + query({}));
+  events.addEventListener("hello", (event) => {
+    page = JSON.parse(event.data).page;
+    status("Live");
+  });
+  events.addEventListener("parts", (event) => take(JSON.parse(event.data)));
+  events.addEventListener("over", () => {
+    events.close();
+    status("Ended: what is shown is the last state.", true);
+  });
+  events.onerror = () => {
+    if (events.readyState === EventSource.CLOSED) {
+      status("Not connected. Too many pages may be open, or the server has ended.", true);
+    } else {
+      status("Connecting …", true);
+    }
+  };
+}
+
+function status(words, trouble = false) {
+  const place = $("#status");
+  if (place.textContent !== words) {
+    place.textContent = words;
+    place.classList.toggle("trouble", trouble);
+  }
+}
+
+/** Values that are no markup. */
+const values = {
+  frame: (text) => view.frame(text),
+  style: (text) => sheet.replaceSync(text),
+  lit: (text) => {
+    lit = text ? text.split(" ") : [];
+    mark("lit", lit);
+  },
+  "section-frame": (text) => section.frame(text),
+  "section-style": (text) => sectionSheet.replaceSync(text),
+};
+
+function take(changes) {
+  for (const change of changes) {
+    if (values[change.slot]) {
+      const text = change.set[change.slot];
+      if (text !== undefined || change.order?.length === 0) {
+        values[change.slot](text ?? "");
+      }
+      continue;
+    }
+    apply(change);
+    if (change.slot === "title") {
+      document.title = $("h1").textContent;
+      drawing.setAttribute("aria-label", "Elevation of " + $("h1").textContent);
+    }
+    if (change.slot === "walls") {
+      $("#walls").value = look.wall;
+    }
+    if (["drawing", "section"].includes(change.slot)) {
+      settle();
+    }
+    if (["findings", "schedule", "calculations"].includes(change.slot)) {
+      markRows();
+    }
+  }
+  drawing.dispatchEvent(new CustomEvent("drawn"));
+}
+
+/** What came anew is told what it is and whether it is lit or chosen. */
+function settle() {
+  for (const piece of drawing.querySelectorAll("[data-piece]:not([role])")) {
+    piece.setAttribute("role", "option");
+    // what shows a piece a second time, such as its mark, is no second piece
+    const id = "piece-" + piece.dataset.piece;
+    if (document.getElementById(id)) {
+      piece.setAttribute("role", "presentation");
+      continue;
+    }
+    piece.id = id;
+    piece.setAttribute("aria-selected", "false");
+  }
+  layers();
+  mark("lit", lit);
+  mark("traced", traced);
+  markChosen();
+}
+
+function pieces(ids) {
+  return ids
+    .map((id) => document.getElementById("piece-" + id))
+    .filter((piece) => piece !== null);
+}
+
+/** In both drawings. */
+function mark(word, ids) {
+  const wanted = new Set(ids);
+  for (const piece of document.querySelectorAll("svg [data-piece]")) {
+    piece.classList.toggle(word, wanted.has(piece.dataset.piece));
+  }
+}
+
+// ---- choosing
+
+function chosen() {
+  return look.at ? document.getElementById("piece-" + look.at) : null;
+}
+
+function markChosen() {
+  mark("chosen", look.at ? [look.at] : []);
+  for (const was of drawing.querySelectorAll("[aria-selected=true]")) {
+    was.setAttribute("aria-selected", "false");
+  }
+  const piece = chosen();
+  if (piece) {
+    piece.setAttribute("aria-selected", "true");
+    drawing.setAttribute("aria-activedescendant", piece.id);
+  } else {
+    drawing.removeAttribute("aria-activedescendant");
+  }
+}
+
+function markRows() {
+  for (const row of document.querySelectorAll("[data-pieces]")) {
+    row.classList.toggle(
+      "chosen",
+      look.at !== "" && row.dataset.pieces.split(" ").includes(look.at),
+    );
+  }
+}
+
+function words(piece) {
+  const name = piece.querySelector("title")?.textContent ?? "";
+  const notes = [...document.querySelectorAll(".finding")]
+    .filter((note) => note.dataset.pieces.split(" ").includes(piece.dataset.piece))
+    .map((note) => note.dataset.finding);
+  const found = notes.length
+    ? `, ${notes.length === 1 ? "finding" : "findings"} ${notes.join(", ")}`
+    : "";
+  return (piece.dataset.mark ? piece.dataset.mark + ", " : "") + name + found;
+}
+
+function choose(id, opens) {
+  look.at = id;
+  const piece = chosen();
+  markChosen();
+  markRows();
+  trace([]);
+  $("#chosen").textContent = piece ? words(piece) : "Nothing is chosen.";
+  $("[role=tabpanel]:not([hidden]) :is(li, tr).chosen")?.scrollIntoView({ block: "nearest" });
+  if (piece) {
+    view.reveal(piece);
+  }
+  tell();
+  if (opens && piece) {
+    open({ piece: id });
+  }
+}
+
+function trace(ids) {
+  picked(null);
+  traced = ids;
+  mark("traced", ids);
+}
+
+function tell() {
+  if (page !== null) {
+    post("look", { page });
+  }
+}
+
+async function post(path, extra) {
+  try {
+    const answer = await fetch(path + "?" + query(extra), { method: "POST" });
+    return answer.ok ? await answer.json() : null;
+  } catch {
+    // the line to the server says what is wrong
+    return null;
+  }
+}
+
+/** Goes to the text: the editor does, or the page shows it where there is no editor. */
+async function open(what) {
+  const answer = await post("open", what);
+  if (answer?.lines) {
+    $("#text-file").textContent = answer.file;
+    $("#text-lines").replaceChildren(
+      ...answer.lines.map((line) => {
+        const row = document.createElement(line.meant ? "mark" : "span");
+        row.textContent = String(line.number).padStart(5) + "  " + line.text + "\n";
+        return row;
+      }),
+    );
+    $("#tab-text").hidden = false;
+    turn($("#tab-text"), false);
+  }
+}
+
+drawing.addEventListener("click", (event) => {
+  if (drawing.classList.contains("dragged")) {
+    return;
+  }
+  const pin = event.target.closest("[data-finding]");
+  const piece = event.target.closest("[data-piece]");
+  if (pin) {
+    showFinding(pin.dataset.finding);
+  } else if (piece) {
+    choose(piece.dataset.piece, true);
+  } else {
+    choose("", false);
+  }
+});
+
+function showFinding(number) {
+  turn($("#tab-findings"), false);
+  const note = document.querySelector(`.finding[data-finding="${number}"]`);
+  if (note) {
+    trace(note.dataset.pieces ? note.dataset.pieces.split(" ") : []);
+    picked(note);
+    note.scrollIntoView({ block: "nearest" });
+    note.querySelector("button").focus({ preventScroll: true });
+  }
+}
+
+// ---- the other views
+
+$("aside").addEventListener("click", (event) => {
+  const note = event.target.closest(".finding");
+  const row = event.target.closest("tr[data-pieces], [data-piece]");
+  if (note) {
+    trace(note.dataset.pieces ? note.dataset.pieces.split(" ") : []);
+    picked(note);
+    pieces(traced).slice(0, 1).forEach((piece) => view.reveal(piece));
+    open({ finding: note.dataset.finding });
+  } else if (row?.dataset.piece) {
+    choose(row.dataset.piece, true);
+  } else if (row) {
+    rowChosen(row);
+  }
+});
+
+/** Shows which row or finding lit what is lit. */
+function picked(row) {
+  document.querySelectorAll(".picked").forEach((was) => was.classList.remove("picked"));
+  row?.classList.add("picked");
+}
+
+function rowChosen(row) {
+  const ids = row.dataset.pieces.split(" ");
+  if (ids.length === 1) {
+    choose(ids[0], false);
+  }
+  trace(ids);
+  picked(row);
+  $("#chosen").textContent =
+    ids.length === 1 ? words(pieces(ids)[0] ?? row) : `${ids.length} pieces lit: ${row.cells[0].textContent}`;
+  pieces(ids).slice(0, 1).forEach((piece) => view.reveal(piece));
+}
+
+$("aside").addEventListener("keydown", (event) => {
+  const row = event.target.closest("tr[data-pieces]");
+  if (!row) {
+    return;
+  }
+  const rows = [...row.closest("[role=tabpanel]").querySelectorAll("tr[data-pieces]")];
+  const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+  if (by) {
+    rows[rows.indexOf(row) + by]?.focus();
+    event.preventDefault();
+  } else if (event.key === "Enter" || event.key === " ") {
+    rowChosen(row);
+    event.preventDefault();
+  }
+});
+
+// the first row of a panel can be reached by Tab, the others by arrow keys from there
+new MutationObserver(() => {
+  for (const panel of document.querySelectorAll("[role=tabpanel]")) {
+    const rows = panel.querySelectorAll("tr[data-pieces]");
+    if (rows.length && rows[0].tabIndex !== 0) {
+      rows[0].tabIndex = 0;
+    }
+  }
+}).observe($("aside"), { childList: true, subtree: true });
+
+const tabs = [...document.querySelectorAll("[role=tab]")];
+
+function turn(tab, focus) {
+  for (const each of tabs) {
+    const on = each === tab;
+    each.setAttribute("aria-selected", String(on));
+    each.tabIndex = on ? 0 : -1;
+    document.getElementById(each.getAttribute("aria-controls")).hidden = !on;
+  }
+  if (focus) {
+    tab.focus();
+  }
+  section.show();
+}
+
+$("[role=tablist]").addEventListener("click", (event) => {
+  const tab = event.target.closest("[role=tab]");
+  if (tab) {
+    turn(tab, false);
+  }
+});
+
+$("[role=tablist]").addEventListener("keydown", (event) => {
+  const shown = tabs.filter((tab) => !tab.hidden);
+  const at = shown.indexOf(event.target);
+  const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: shown.length - 1 }[event.key];
+  if (to !== undefined) {
+    turn(shown[(to + shown.length) % shown.length], true);
+    event.preventDefault();
+  }
+});
+
+// ---- keys of the drawing
+
+function next(dx, dy) {
+  const all = [...drawing.querySelectorAll("[role=option]")].filter(
+    (piece) => piece.getClientRects().length > 0 && getComputedStyle(piece).visibility !== "hidden",
+  );
+  const from = chosen();
+  if (!from) {
+    return all[0];
+  }
+  const middle = (piece) => {
+    const box = piece.getBoundingClientRect();
+    return { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  };
+  const here = middle(from);
+  let best = null;
+  let least = Infinity;
+  for (const piece of all) {
+    const there = middle(piece);
+    const along = (there.x - here.x) * dx + (there.y - here.y) * dy;
+    const across = Math.abs((there.x - here.x) * dy) + Math.abs((there.y - here.y) * dx);
+    // what lies straight ahead is nearer than what lies aside
+    const distance = along + 3 * across;
+    if (piece !== from && along > 0.5 && along >= across && distance < least) {
+      best = piece;
+      least = distance;
+    }
+  }
+  return best;
+}
+
+const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
+
+drawing.addEventListener("keydown", (event) => {
+  if (event.ctrlKey || event.metaKey || event.altKey) {
+    return;
+  }
+  const arrow = ARROWS[event.key];
+  if (arrow && event.shiftKey) {
+    view.pan(arrow[0] * 0.1, arrow[1] * 0.1);
+  } else if (arrow) {
+    const piece = next(...arrow);
+    if (piece) {
+      choose(piece.dataset.piece, false);
+    }
+  } else if ((event.key === "Enter" || event.key === " ") && look.at) {
+    open({ piece: look.at });
+  } else if (event.key === "Escape") {
+    choose("", false);
+  } else if (event.key === "+" || event.key === "=") {
+    view.in();
+  } else if (event.key === "-") {
+    view.out();
+  } else if (event.key === "0") {
+    view.fit();
+  } else {
+    return;
+  }
+  event.preventDefault();
+});
+
+$("#in").addEventListener("click", () => view.in());
+$("#out").addEventListener("click", () => view.out());
+$("#fit").addEventListener("click", () => view.fit());
+
+// ---- layers and what is laid over
+
+const LAYERS = {
+  grid: "Grid lines", floor: "Floors", building: "Slabs", lite: "Lites", hatch: "Hatches",
+  opening: "Openings", member: "Members", splice: "Splices", anchor: "Anchors", mark: "Marks",
+  dimension: "Dimensions", note: "Notes", pins: "Findings",
+};
+const off = new Set((kept("layers-off") ?? "").split(" ").filter(Boolean));
+
+function layers() {
+  const known = new Set(["pins"]);
+  for (const part of drawing.querySelectorAll("[data-layer]")) {
+    known.add(part.dataset.layer);
+  }
+  const list = $("#layers");
+  for (const [name, label] of Object.entries(LAYERS)) {
+    const there = list.querySelector(`[value="${name}"]`)?.parentElement;
+    if (known.has(name) && !there) {
+      const row = document.createElement("label");
+      const box = document.createElement("input");
+      box.type = "checkbox";
+      box.value = name;
+      box.checked = !off.has(name);
+      row.append(box, " " + label);
+      list.append(row);
+    }
+  }
+  drawing.setAttribute("data-off", [...off].join(" "));
+}
+
+$("#layers").addEventListener("change", (event) => {
+  off[event.target.checked ? "delete" : "add"](event.target.value);
+  keep("layers-off", [...off].join(" "));
+  layers();
+});
+
+document.addEventListener("click", (event) => {
+  const menu = $("#layers-menu");
+  if (menu.open && !menu.contains(event.target)) {
+    menu.open = false;
+  }
+});
+
+for (const box of document.querySelectorAll("[data-overlay]")) {
+  const name = box.dataset.overlay;
+  box.addEventListener("change", () => {
+    drawing.classList.toggle("with-" + name, box.checked);
+    if (box.checked && !look.at.startsWith("vertical-")) {
+      $("#chosen").textContent = "Choose a vertical: its diagrams are laid over it.";
+    }
+  });
+}
+
+$("#base-on").addEventListener("change", (event) => {
+  look.base = event.target.checked ? "1" : "";
+  $("#legend").hidden = !event.target.checked;
+  $(".ask").hidden = event.target.checked;
+  tell();
+  if (event.target.checked) {
+    turn($("#tab-changes"), false);
+  }
+});
+
+$("#walls").addEventListener("change", (event) => {
+  look.wall = event.target.value;
+  choose("", false);
+  view.moved = false;
+});
+
+// ---- light and dark
+
+function theme(name) {
+  document.documentElement.dataset.theme = name;
+  $("#theme").setAttribute("aria-label", name === "dark" ? "Show it light" : "Show it dark");
+}
+
+const systemDark = matchMedia("(prefers-color-scheme: dark)");
+theme(kept("theme") ?? (systemDark.matches ? "dark" : "light"));
+systemDark.addEventListener("change", () => {
+  if (!kept("theme")) {
+    theme(systemDark.matches ? "dark" : "light");
+  }
+});
+$("#theme").addEventListener("click", () => {
+  const other = document.documentElement.dataset.theme === "dark" ? "light" : "dark";
+  keep("theme", other);
+  theme(other);
+});
+
+listen();
