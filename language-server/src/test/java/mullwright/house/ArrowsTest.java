@@ -51,7 +51,9 @@ class ArrowsTest {
     STANDS_ON.put("report", List.of("workspace"));
     STANDS_ON.put("server", List.of("workspace"));
     STANDS_ON.put("preview", List.of("workspace"));
-    STANDS_ON.put("cli", List.of("report", "server", "preview"));
+    // the editor in a browser is one more client of the server, and saves what it edits
+    STANDS_ON.put("web", List.of("server"));
+    STANDS_ON.put("cli", List.of("report", "server", "preview", "web"));
   }
 
   /** Libraries that one room only may know, beside the JDK. */
@@ -70,6 +72,7 @@ class ArrowsTest {
           "server",
               List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
           "preview", List.of("com.google.gson..", "com.sun.net.httpserver.."),
+          "web", List.of("com.google.gson..", "com.sun.net.httpserver..", "org.java_websocket.."),
           "cli", List.of("com.google.auto.service..", "picocli.."));
 
   private static JavaClasses house;

@@ -1,0 +1,187 @@
+package mullwright.web;
+
+import com.google.gson.Gson;
+import com.google.gson.JsonObject;
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpHandler;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.URLDecoder;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Gives out the page with all it needs, lists and reads the files of the folder, saves them. */
+final class Site implements HttpHandler {
+  /** Where the editor's own files stand in the jar. */
+  static final String MONACO = "/META-INF/resources/webjars/monaco-editor/0.52.2/min/";
+
+  private static final String TEXT = "text/plain; charset=utf-8";
+  private static final String JSON = "application/json; charset=utf-8";
+  private static final Map<String, String> TYPES =
+      Map.of(
+          "html", "text/html; charset=utf-8",
+          "css", "text/css; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
+          "svg", "image/svg+xml",
+          "ttf", "font/ttf");
+
+  private static final Pattern OWN = Pattern.compile("[a-z-]{1,40}\\.(html|css|js|svg)");
+  private static final Pattern EDITOR =
+      Pattern.compile("vs(/[A-Za-z.-]{1,40}){1,8}\\.(css|js|ttf)");
+
+  private final Gate gate;
+  private final Folder folder;
+  private final String talk;
+  private final Gson gson = new Gson();
+
+  /**
+   * @param talk address of the socket the page talks over
+   */
+  Site(Gate gate, Folder folder, String talk) {
+    this.gate = gate;
+    this.folder = folder;
+    this.talk = talk;
+  }
+
+  @Override
+  public void handle(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      protect(exchange.getResponseHeaders());
+      String method = exchange.getRequestMethod();
+      String path = exchange.getRequestURI().getRawPath();
+      Headers headers = exchange.getRequestHeaders();
+      Optional<String> refusal =
+          gate.refusal(
+              new Gate.Caller(
+                  headers.getOrDefault("Host", List.of()),
+                  headers.getOrDefault("Origin", List.of()),
+                  path,
+                  gate.port(),
+                  !method.equals("GET")));
+      if (refusal.isPresent()) {
+        answer(exchange, 403, TEXT, refusal.get());
+        return;
+      }
+      String below = gate.below(path);
+      switch (method + " " + below) {
+        case "GET settings.json" -> answer(exchange, 200, JSON, settings());
+        case "GET files" -> answer(exchange, 200, JSON, gson.toJson(folder.list()));
+        case "GET file" -> read(exchange);
+        case "PUT file" -> save(exchange);
+        default -> part(exchange, method, below.isEmpty() ? "page.html" : below);
+      }
+    }
+  }
+
+  // nothing from outside, nothing inline but the styles the editor sets, no frame round it
+  private void protect(Headers headers) {
+    String socket = talk.substring(0, talk.indexOf('/', "ws://".length()));
+    headers.set(
+        "Content-Security-Policy",
+        "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self'"
+            + " data:; font-src 'self' data:; worker-src 'self'; connect-src 'self' "
+            + socket
+            + "; base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("X-Frame-Options", "DENY");
+    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+    headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    headers.set("Cache-Control", "no-store");
+  }
+
+  private String settings() {
+    JsonObject settings = new JsonObject();
+    settings.addProperty("talk", talk);
+    settings.addProperty("folder", folder.root().toString());
+    // without the slash at the end that a folder's address has
+    settings.addProperty("root", folder.root().toUri().toString().replaceAll("/+$", ""));
+    return settings.toString();
+  }
+
+  private void part(HttpExchange exchange, String method, String path) throws IOException {
+    if (!method.equals("GET")) {
+      answer(exchange, 405, TEXT, "This can only be read.");
+      return;
+    }
+    String resource =
+        OWN.matcher(path).matches() ? path : EDITOR.matcher(path).matches() ? MONACO + path : null;
+    try (InputStream in = resource == null ? null : Site.class.getResourceAsStream(resource)) {
+      if (in == null) {
+        answer(exchange, 404, TEXT, "There is nothing here.");
+      } else {
+        String type = TYPES.get(path.substring(path.lastIndexOf('.') + 1));
+        answer(exchange, 200, type, in.readAllBytes());
+      }
+    }
+  }
+
+  private void read(HttpExchange exchange) throws IOException {
+    Optional<Folder.Content> content = folder.read(asked(exchange));
+    if (content.isEmpty()) {
+      answer(exchange, 404, TEXT, "There is no such wall in the folder.");
+    } else {
+      answer(exchange, 200, JSON, gson.toJson(content.get()));
+    }
+  }
+
+  private void save(HttpExchange exchange) throws IOException {
+    byte[] body = exchange.getRequestBody().readNBytes((int) Folder.SIZE_LIMIT + 1);
+    if (body.length > Folder.SIZE_LIMIT) {
+      answer(exchange, 413, TEXT, "A text of more than 8 MiB is not saved.");
+      return;
+    }
+    String text;
+    try {
+      text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
+    } catch (CharacterCodingException damaged) {
+      answer(exchange, 400, TEXT, "The text is not UTF-8.");
+      return;
+    }
+    Optional<String> edited =
+        Optional.ofNullable(exchange.getRequestHeaders().getFirst("If-Match"))
+            .map(quoted -> quoted.replace("\"", ""));
+    Folder.Outcome outcome = folder.save(asked(exchange), text, edited);
+    if (outcome instanceof Folder.Saved saved) {
+      answer(exchange, 200, JSON, gson.toJson(saved));
+    } else if (outcome instanceof Folder.Conflict conflict) {
+      answer(exchange, 412, TEXT, conflict.sentence());
+    } else if (outcome instanceof Folder.Refused refused) {
+      answer(exchange, 403, TEXT, refused.sentence());
+    }
+  }
+
+  /** The file a request is about: {@code ?path=…}. */
+  private static String asked(HttpExchange exchange) {
+    String query = exchange.getRequestURI().getRawQuery();
+    if (query == null || !query.startsWith("path=")) {
+      return "";
+    }
+    try {
+      return URLDecoder.decode(query.substring("path=".length()), StandardCharsets.UTF_8);
+    } catch (IllegalArgumentException unreadable) {
+      return "";
+    }
+  }
+
+  private static void answer(HttpExchange exchange, int status, String type, String text)
+      throws IOException {
+    answer(exchange, status, type, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static void answer(HttpExchange exchange, int status, String type, byte[] body)
+      throws IOException {
+    exchange.getResponseHeaders().set("Content-Type", type);
+    exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
+    try (OutputStream out = exchange.getResponseBody()) {
+      out.write(body);
+    }
+  }
+}

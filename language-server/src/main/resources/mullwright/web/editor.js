@@ -1,0 +1,59 @@
+// Loads Monaco from the page's own server and makes the editor.
+
+/** Resolves with Monaco. */
+export function load() {
+  // its one worker, from the page's own server: it compares texts and finds links
+  window.MonacoEnvironment = {
+    getWorker: () => new Worker(new URL("vs/base/worker/workerMain.js", document.baseURI)),
+  };
+  window.require.config({ paths: { vs: new URL("vs", document.baseURI).href } });
+  return new Promise((loaded, failed) =>
+    window.require(["vs/editor/editor.main"], () => loaded(window.monaco), failed),
+  );
+}
+
+export function make(monaco, element) {
+  return monaco.editor.create(element, {
+    model: null,
+    automaticLayout: true,
+    "semanticHighlighting.enabled": true,
+    fontSize: 14,
+    minimap: { enabled: false },
+    scrollBeyondLastLine: false,
+    fixedOverflowWidgets: true,
+    wordBasedSuggestions: "off",
+    quickSuggestions: { other: true, strings: true, comments: false },
+    inlayHints: { enabled: "on", maximumLength: 90 },
+    bracketPairColorization: { enabled: false },
+    // feet and inches may be written with their typographic marks
+    unicodeHighlight: { ambiguousCharacters: false },
+    formatOnType: true,
+  });
+}
+
+/** Two texts side by side until the dialog is closed. */
+export function compare(monaco, title, theirs, mine) {
+  const dialog = document.createElement("dialog");
+  const heading = document.createElement("h2");
+  heading.textContent = title;
+  const close = document.createElement("button");
+  close.textContent = "Close";
+  close.onclick = () => dialog.close();
+  const place = document.createElement("div");
+  dialog.append(heading, place, close);
+  document.body.append(dialog);
+  dialog.showModal();
+  const texts = [theirs, mine].map((text) => monaco.editor.createModel(text, "plaintext"));
+  const editor = monaco.editor.createDiffEditor(place, {
+    readOnly: true,
+    originalEditable: false,
+    automaticLayout: true,
+    minimap: { enabled: false },
+  });
+  editor.setModel({ original: texts[0], modified: texts[1] });
+  dialog.onclose = () => {
+    editor.dispose();
+    texts.forEach((text) => text.dispose());
+    dialog.remove();
+  };
+}

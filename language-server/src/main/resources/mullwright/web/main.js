@@ -1,0 +1,242 @@
+// Puts the page together: files at the side, the text, what is found in it.
+import * as completion from "./completion.js";
+import { Documents } from "./documents.js";
+import { compare, load, make } from "./editor.js";
+import * as files from "./files.js";
+import { draw as drawFindings, Findings } from "./findings.js";
+import { Conflict, list, read } from "./folder.js";
+import * as hints from "./hints.js";
+import * as hover from "./hover.js";
+import * as layout from "./layout.js";
+import { isHere, listen, Refreshes } from "./listen.js";
+import * as mends from "./mends.js";
+import * as names from "./names.js";
+import * as outline from "./outline.js";
+import { Session } from "./session.js";
+import * as tokens from "./tokens.js";
+import { followScheme, register as registerWall } from "./wall.js";
+import { say, state } from "./word.js";
+
+const LOOK_EVERY = 3000;
+const PREVIEW = "mullwright.preview";
+const FEATURES = [completion, hints, hover, layout, mends, names, outline, tokens];
+
+const element = (id) => document.getElementById(id);
+const settings = await (await fetch("settings.json")).json();
+const monaco = await load();
+registerWall(monaco);
+followScheme(monaco);
+const editor = make(monaco, element("editor"));
+const session = new Session(settings);
+const documents = new Documents(monaco, session, settings.root);
+const findings = new Findings(monaco, documents);
+const page = { monaco, session, documents, findings, refreshes: new Refreshes(monaco), open, run };
+
+let there = [];
+let current;
+const views = new Map();
+
+// --- the server
+
+async function begin() {
+  await session.begin((wire) => listen(page, wire));
+  session.wire.whenOver = gone;
+  state("Connected");
+  const { commands = [] } = session.capabilities.executeCommandProvider ?? {};
+  element("drawing").hidden = !commands.includes(PREVIEW);
+}
+
+function gone(reason) {
+  state("Not connected", true);
+  say(reason || "The server is gone. Nothing you see here is checked or saved any more.", [
+    ["Try again", () => begin().catch(() => gone("The server does not answer. Start it again, and open the address it prints."))],
+  ]);
+}
+
+/** Asks the server to run one of its commands; a refusal is said. */
+async function run({ command, arguments: given = [] }) {
+  try {
+    return await session.wire.ask("workspace/executeCommand", { command, arguments: given });
+  } catch (refused) {
+    say(refused.message);
+    return null;
+  }
+}
+
+// --- files
+
+async function open(path, range) {
+  let model;
+  try {
+    model = await documents.model(path);
+  } catch (failed) {
+    say(`“${path}” cannot be opened: ${failed.message}`);
+    return null;
+  }
+  if (current !== path) {
+    if (current !== undefined) {
+      views.set(current, editor.saveViewState());
+    }
+    current = path;
+    model.updateOptions({
+      tabSize: 2,
+      insertSpaces: true,
+      bracketColorizationOptions: { enabled: false, independentColorPoolPerBracketType: false },
+    });
+    editor.setModel(model);
+    editor.restoreViewState(views.get(path) ?? null);
+    editor.updateOptions({ readOnly: documents.isDamaged(path) });
+    history.replaceState(null, "", `#${encodeURIComponent(path)}`);
+    if (documents.isDamaged(path)) {
+      say(`“${path}” holds bytes that are no text, and can be read only: save it as UTF-8 first.`);
+    }
+  }
+  if (range) {
+    editor.setSelection(range);
+    editor.revealRangeInCenterIfOutsideViewport(range);
+  }
+  editor.focus();
+  draw();
+  return editor;
+}
+
+async function save() {
+  const path = current;
+  if (path === undefined || !documents.isChanged(path)) {
+    return;
+  }
+  try {
+    await documents.save(path);
+  } catch (failed) {
+    if (failed instanceof Conflict) {
+      conflict(path, failed.message);
+    } else {
+      say(`“${path}” was not saved: ${failed.message}`);
+    }
+  }
+}
+
+function conflict(path, sentence) {
+  say(sentence, [
+    ["Compare", async () => {
+      const { text } = await read(path);
+      const model = await documents.model(path);
+      compare(monaco, `${path}: on the disk, and here`, text, model.getValue());
+      conflict(path, sentence);
+    }],
+    ["Take the one on the disk", () => documents.takeFromDisk(path).catch((failed) => say(failed.message))],
+    ["Write mine over it", () => documents.keepMine(path).catch((failed) => say(failed.message))],
+    ["Close", () => {}],
+  ]);
+}
+
+async function look() {
+  const stamps = new Map(there.map(({ path, stamp }) => [path, stamp]));
+  there = await list();
+  const changed = there.filter(({ path, stamp }) => stamps.get(path) !== stamp).map(({ path }) => path);
+  there.forEach(({ path }) => stamps.delete(path));
+  changed.push(...stamps.keys());
+  if (changed.length > 0) {
+    await documents.refresh(changed);
+    draw();
+  }
+}
+
+// --- what is shown
+
+let due = false;
+function draw() {
+  // many changes in a row are drawn once
+  if (!due) {
+    due = true;
+    requestAnimationFrame(() => {
+      due = false;
+      drawNow();
+    });
+  }
+}
+
+function drawNow() {
+  const rows = findings.all(current);
+  const count = (path, severity) =>
+    rows.filter((row) => row.path === path && row.severity === severity).length;
+  files.draw(
+    there,
+    (path) => ({
+      current: path === current,
+      changed: documents.isChanged(path),
+      errors: count(path, "error"),
+      warnings: count(path, "warning"),
+    }),
+    open,
+  );
+  drawFindings(rows, open);
+  const changed = current !== undefined && documents.isChanged(current);
+  element("save").disabled = !changed;
+  element("place").textContent = current === undefined ? settings.folder : `${settings.folder} / ${current}`;
+  document.title = `${changed ? "• " : ""}${current ?? "Mullwright"}`;
+}
+
+// --- what can be done
+
+const act = (action) => () => {
+  editor.focus();
+  editor.getAction(action)?.run();
+};
+element("save").onclick = save;
+element("lay-out").onclick = act("editor.action.formatDocument");
+element("mend").onclick = act("editor.action.quickFix");
+element("drawing").onclick = async () => {
+  const argument = current === undefined ? [] : [documents.uri(current).toString()];
+  const answer = await run({ command: PREVIEW, arguments: argument });
+  const address = answer?.uri ?? answer?.url ?? answer;
+  if (typeof address === "string" && isHere(address)) {
+    window.open(address, "_blank", "noopener");
+  }
+};
+editor.addAction({
+  id: "mullwright.save",
+  label: "Save",
+  keybindings: [monaco.KeyMod.CtrlCmd | monaco.KeyCode.KeyS],
+  run: save,
+});
+window.addEventListener("keydown", (event) => {
+  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
+    event.preventDefault();
+    save();
+  }
+});
+window.addEventListener("beforeunload", (event) => {
+  if (documents.anyChanged) {
+    event.preventDefault();
+  }
+});
+monaco.editor.registerEditorOpener({
+  async openCodeEditor(_from, resource, where) {
+    const path = documents.path(resource);
+    if (path === undefined) {
+      return false;
+    }
+    const range =
+      where && (monaco.Range.isIRange(where) ? where : monaco.Range.fromPositions(where));
+    return (await open(path, range)) !== null;
+  },
+});
+documents.whenChanged = draw;
+findings.whenChanged = draw;
+
+await begin();
+FEATURES.forEach((feature) => feature.register(page));
+there = await list();
+const asked = decodeURIComponent(location.hash.slice(1));
+const first = there.find(({ path }) => path === asked) ?? there.find(({ path }) => !path.startsWith("catalog/"));
+if (first) {
+  await open(first.path);
+}
+draw();
+setInterval(() => {
+  if (document.visibilityState === "visible") {
+    // where the server is gone that is said already
+    look().catch(() => undefined);
+  }
+}, LOOK_EVERY);

@@ -1,0 +1,32 @@
+// Colours by what each word is in its place.
+
+export function register({ monaco, session, refreshes }) {
+  const { semanticTokensProvider: offered } = session.capabilities;
+  if (!offered) {
+    return;
+  }
+  monaco.languages.registerDocumentSemanticTokensProvider("wall", {
+    onDidChange: refreshes.event("workspace/semanticTokens/refresh"),
+    getLegend: () => offered.legend,
+    async provideDocumentSemanticTokens(model, lastResultId, token) {
+      const delta = lastResultId && offered.full?.delta;
+      const answer = delta
+        ? await session.about(model, "semanticTokens/full/delta", { previousResultId: lastResultId }, token)
+        : await session.about(model, "semanticTokens/full", {}, token);
+      if (!answer) {
+        return null;
+      }
+      return answer.edits
+        ? {
+            resultId: answer.resultId,
+            edits: answer.edits.map(({ start, deleteCount, data }) => ({
+              start,
+              deleteCount,
+              data: data && new Uint32Array(data),
+            })),
+          }
+        : { resultId: answer.resultId, data: new Uint32Array(answer.data) };
+    },
+    releaseDocumentSemanticTokens() {},
+  });
+}

@@ -1,0 +1,163 @@
+// Edits a wall in the browser as a drafter would, and holds what is seen against what must be.
+// Takes the address of the page, the wall on disk (ferry-terminal/east.wall in a copy of the
+// examples) and a folder for pictures of each step.
+import assert from "node:assert/strict";
+import { appendFileSync, mkdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+
+const [address, wall, pictures] = process.argv.slice(2);
+const PATIENCE = 60_000;
+
+mkdirSync(pictures, { recursive: true });
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+  args: ["--no-sandbox", "--disable-gpu"],
+});
+const page = await browser.newPage({ viewport: { width: 1360, height: 1120 } });
+page.setDefaultTimeout(PATIENCE);
+
+const wrong = [];
+page.on("pageerror", (error) => wrong.push(`error: ${error.stack}`));
+page.on("console", (said) => {
+  if (said.type() === "error") {
+    wrong.push(`console: ${said.text()} ${said.location().url}`);
+  }
+});
+const foreign = [];
+page.on("request", (request) => {
+  const { protocol, hostname } = new URL(request.url());
+  if (["http:", "https:", "ws:", "wss:"].includes(protocol) && hostname !== "127.0.0.1") {
+    foreign.push(request.url());
+  }
+});
+
+let step = 0;
+async function done(what) {
+  step += 1;
+  await page.screenshot({ path: join(pictures, `${step}-${what.replace(/[^a-z]+/g, "-")}.png`) });
+  console.log(`${step} ${what}`);
+}
+
+async function until(what, holds) {
+  const end = Date.now() + PATIENCE;
+  while (Date.now() < end) {
+    if (await holds()) {
+      return;
+    }
+    await new Promise((later) => setTimeout(later, 100));
+  }
+  throw new Error(`waited in vain: ${what}`);
+}
+
+const line = (text) => page.locator(".view-line", { hasText: text }).first();
+const word = (text, of) => line(of).locator("span span", { hasText: text }).first();
+const rows = () => page.locator("#rows li");
+const mullions = async () => (await line("as mullion").innerText()).replace(/\u00a0/g, " ");
+
+try {
+  await page.goto(address);
+  await page.getByRole("button", { name: "east.wall" }).click();
+  await line("as mullion").waitFor();
+  await until("cut lengths stand at the end of the line", async () => /\d'-\d/.test(await mullions()));
+  await until("nothing is found", async () => (await page.locator("#summary").innerText()) === "Nothing found");
+  const before = await mullions();
+  await page.waitForSelector(".view-line .mtk1, .view-line [class*=mtk]");
+  await done("a wall and its cut lengths");
+
+  // a gap too small: the splice's length is typed anew
+  await page.keyboard.press("Control+f");
+  await page.keyboard.type(`gap 5/8"`);
+  await page.keyboard.press("Escape");
+  await page.keyboard.type(`gap 1/4"`);
+  await page.waitForSelector(".squiggly-error");
+  await until("the finding is listed", async () => (await rows().count()) === 1);
+  assert.match(await rows().innerText(), /splice of vertical B above L2: The gap is 1\/4", it needs/);
+  assert.match(await page.locator("#files [aria-current=true]").innerText(), /1/);
+  await until("the cut lengths follow", async () => (await mullions()) !== before);
+  await done("a mistake is underlined and listed");
+
+  await word("splice", "gap 1/4").hover();
+  const hover = page.locator(".monaco-hover-content", { hasText: "gap needed" });
+  await hover.waitFor({ state: "visible" });
+  assert.match(await hover.innerText(), /The gap is 1\/4"/);
+  await done("hover tells the number and its limit");
+
+  await page.mouse.move(2, 2);
+  await word("splice", "gap 1/4").click();
+  await page.keyboard.press("Control+.");
+  const offer = page.locator(".action-widget .monaco-list-row", { hasText: `Write gap 5/8"` });
+  await offer.waitFor();
+  await done("a mend is offered");
+  await page.keyboard.press("Enter");
+  await until("the finding goes", async () => (await rows().count()) === 0);
+  await until("the cut lengths are back", async () => (await mullions()) === before);
+  await done("the mend is taken and the length is back");
+
+  // completion: a part's name
+  await word("jamb", "as jamb").dblclick();
+  await page.keyboard.type("mul");
+  const suggestion = page.locator(".suggest-widget .monaco-list-row", { hasText: "mullion" });
+  await suggestion.first().waitFor();
+  await done("names are offered while one is typed");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await until("undone", async () => (await line("A, G").innerText()).includes("jamb"));
+
+  // the layout: blanks in excess go
+  await word("vertical", "as jamb").click();
+  await page.keyboard.press("Home");
+  await page.keyboard.type("        ");
+  await until("changed", async () => page.locator("#save").isEnabled());
+  await page.getByRole("button", { name: "Lay out" }).click();
+  await until("laid out", async () => !(await line("as jamb").innerText()).startsWith("            "));
+  await done("the text is laid out");
+
+  // saving: what is on the disk is what is seen
+  await page.locator("#editor").click({ position: { x: 300, y: 60 } });
+  await page.keyboard.press("Control+End");
+  await page.keyboard.type("\n// looked over");
+  await page.keyboard.press("Control+s");
+  await until("saved", () => readFileSync(wall, "utf8").endsWith("// looked over"));
+  await until("the page knows", async () => page.locator("#save").isDisabled());
+
+  // the disk changes while it is edited here: nothing is written over
+  await page.keyboard.type(" by me");
+  appendFileSync(wall, " by another");
+  await page.keyboard.press("Control+s");
+  await page.waitForSelector("#word:not([hidden])");
+  assert.match(await page.locator("#word").innerText(), /changed since it was opened, so nothing was written/);
+  assert.ok(readFileSync(wall, "utf8").endsWith("// looked over by another"));
+  await done("a conflict with the disk is said");
+  await page.getByRole("button", { name: "Take the one on the disk" }).click();
+  await until("taken", async () => (await line("looked over").innerText()).includes("by"));
+  await until("clean", async () => page.locator("#save").isDisabled());
+
+  // an outside edit of a clean text shows by itself
+  appendFileSync(wall, ", twice");
+  await line("twice").waitFor();
+
+  // the definition of a part: the catalog opens
+  await word("captured-6", "system captured-6").click();
+  await page.keyboard.press("F12");
+  await until("the catalog opens", async () => (await page.locator("#place").innerText()).includes("catalog/captured.wall"));
+  await done("the part's own lines in the catalog");
+
+  await page.emulateMedia({ colorScheme: "dark" });
+  await page.getByRole("button", { name: "east.wall" }).click();
+  await line("as mullion").waitFor();
+  await done("in the dark");
+
+  assert.deepEqual(foreign, [], "nothing is asked of another machine");
+  // the browser itself tells of the refused save
+  const unseen = wrong.filter((said) => !said.includes("412 (Precondition Failed)"));
+  assert.deepEqual(unseen, [], "nothing goes wrong unseen");
+  assert.equal(wrong.length, 1, "the save over another's text was refused once");
+  console.log("edited, mended, saved");
+} catch (failed) {
+  await page.screenshot({ path: join(pictures, "failed.png") });
+  console.error(wrong.join("\n"));
+  throw failed;
+} finally {
+  await browser.close();
+}
