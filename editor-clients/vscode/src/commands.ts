@@ -18,3 +18,16 @@ export function title(command: string): string {
     .toLowerCase();
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+/** The text of an answer: words, or a title with its lines and the caution that goes with them. */
+export function words(answer: unknown): string | undefined {
+  if (typeof answer === "string") {
+    return answer.trim() === "" ? undefined : `${answer.trimEnd()}\n`;
+  }
+  if (typeof answer !== "object" || answer === null || !("title" in answer)) {
+    return undefined;
+  }
+  const { title: heading, lines = [], caution } = answer as Record<string, unknown>;
+  const parts = [String(heading), (lines as unknown[]).join("\n"), caution ? String(caution) : ""];
+  return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
+}

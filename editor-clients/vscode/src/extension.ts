@@ -15,6 +15,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   server = running;
   const status = new Status();
   const preview = new Preview(running);
+  running.showPage = (address) => preview.frame(address);
   const checks = new Checks(running);
   const command = (name: string, does: () => unknown): vscode.Disposable =>
     vscode.commands.registerCommand(name, does);

@@ -19,6 +19,16 @@ export function isLoopback(address: string): boolean {
   }
 }
 
+/**
+ * The address to frame, given the way VS Code opened to it. A way that changes the path is a proxy
+ * of an editor that runs in a browser, and the page takes no proxy: where that browser runs on this
+ * machine the page itself is reached.
+ */
+export function reachable(address: string, way: string): string {
+  const proxied = new URL(way).pathname !== new URL(address).pathname;
+  return proxied && isLoopback(way) ? address : way;
+}
+
 export function page(address: string): string {
   const { origin } = new URL(address);
   const source = address.replace(/&/g, "&amp;").replace(/"/g, "&quot;").replace(/</g, "&lt;");
@@ -30,10 +40,16 @@ export function page(address: string): string {
   content="default-src 'none'; frame-src ${origin}; style-src 'unsafe-inline'">
 <title>Drawing</title>
 <style>
-html, body, iframe { width: 100%; height: 100%; margin: 0; padding: 0; border: 0; display: block; }
+html, body { height: 100%; margin: 0; padding: 0; }
+body { display: flex; flex-direction: column; }
+iframe { flex: 1; width: 100%; border: 0; background: #ffffff; }
+p { margin: 0; padding: 2px 8px; text-align: right; }
 </style>
 </head>
-<body><iframe src="${source}" title="Drawing of the wall"></iframe></body>
+<body>
+<p><a href="${source}">Open in a browser</a></p>
+<iframe src="${source}" title="Drawing of the wall"></iframe>
+</body>
 </html>
 `;
 }

@@ -1,12 +1,13 @@
 /** The live drawing in a panel at the side. */
 import * as vscode from "vscode";
 import { SERVER_PREVIEW } from "./commands";
-import { addressIn, page } from "./page";
+import { addressIn, page, reachable } from "./page";
 import { ask, offered } from "./run";
 import { Server } from "./server";
 
 export class Preview {
   private panel: vscode.WebviewPanel | undefined;
+  private shown: string | undefined;
 
   constructor(private readonly server: Server) {}
 
@@ -29,9 +30,7 @@ export class Preview {
     try {
       const address = addressIn(await ask(this.server, SERVER_PREVIEW));
       if (address) {
-        // where the server runs on another machine, VS Code opens a way to its port
-        const reachable = await vscode.env.asExternalUri(vscode.Uri.parse(address, true));
-        this.frame(reachable.toString(true));
+        await this.frame(address);
       }
     } catch (refused) {
       const why = refused instanceof Error ? refused.message : String(refused);
@@ -39,7 +38,11 @@ export class Preview {
     }
   }
 
-  private frame(address: string): void {
+  /** Shows a page of the server at the side; one that is there already is only brought forward. */
+  async frame(address: string): Promise<void> {
+    // where the server runs on another machine, VS Code opens a way to its port
+    const way = await vscode.env.asExternalUri(vscode.Uri.parse(address, true));
+    const framed = reachable(address, way.toString(true));
     if (!this.panel) {
       this.panel = vscode.window.createWebviewPanel(
         "mullwright.preview",
@@ -48,8 +51,12 @@ export class Preview {
         { enableScripts: true, retainContextWhenHidden: true },
       );
       this.panel.onDidDispose(() => (this.panel = undefined));
+      this.shown = undefined;
     }
-    this.panel.webview.html = page(address);
+    if (this.shown !== framed) {
+      this.shown = framed;
+      this.panel.webview.html = page(framed);
+    }
     this.panel.reveal(undefined, true);
   }
 }

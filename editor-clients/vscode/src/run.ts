@@ -1,7 +1,7 @@
 /** Asks the server to run one of its own commands. */
 import * as vscode from "vscode";
 import { ExecuteCommandRequest } from "vscode-languageclient/node";
-import { title } from "./commands";
+import { title, words } from "./commands";
 import { Server } from "./server";
 
 /** The commands the running server offers; none if it does not run. */
@@ -43,8 +43,8 @@ export async function pick(server: Server): Promise<void> {
 
 /** An answer in words is shown; what the server did by itself needs no word. */
 async function show(answer: unknown): Promise<void> {
-  if (typeof answer === "string" && answer.trim() !== "") {
-    const content = answer.endsWith("\n") ? answer : `${answer}\n`;
+  const content = words(answer);
+  if (content !== undefined) {
     await vscode.window.showTextDocument(
       await vscode.workspace.openTextDocument({ content, language: "plaintext" }),
       { preview: true, viewColumn: vscode.ViewColumn.Beside },

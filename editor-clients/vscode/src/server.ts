@@ -6,6 +6,7 @@ import { LanguageClient, LanguageClientOptions, State } from "vscode-languagecli
 import { findJava, Java, NoJava } from "./java";
 import { archive, argumentFile, Launch, serve } from "./launch";
 import { thisMachine } from "./machine";
+import { isLoopback } from "./page";
 
 /** What the status item shows. */
 export type Mood =
@@ -23,6 +24,9 @@ export class Server implements vscode.Disposable {
   private readonly moods = new vscode.EventEmitter<Mood>();
   readonly onMood = this.moods.event;
   private client: LanguageClient | undefined;
+
+  /** Shows a page of the server; set by whoever can. */
+  showPage: ((address: string) => Promise<void>) | undefined;
 
   constructor(
     private readonly context: vscode.ExtensionContext,
@@ -100,6 +104,18 @@ export class Server implements vscode.Disposable {
         { scheme: "untitled", language: "wall" },
       ],
       outputChannel: this.log,
+      middleware: {
+        window: {
+          // the server's own pages stand beside the text, not in a browser
+          showDocument: async (asked, token, next) => {
+            if (!this.showPage || !isLoopback(asked.uri)) {
+              return next(asked, token);
+            }
+            await this.showPage(asked.uri);
+            return { success: true };
+          },
+        },
+      },
       synchronize: {
         fileEvents: vscode.workspace.createFileSystemWatcher("**/mullwright.properties"),
       },

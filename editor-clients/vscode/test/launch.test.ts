@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { title } from "../src/commands";
+import { title, words } from "../src/commands";
 import { archive, check, serve } from "../src/launch";
 
 const launch = { java: "/jdk/bin/java", jar: "/ext/server/mullwright.jar", extra: ["-Xmx1g"] };
@@ -48,4 +48,12 @@ test("a command of the server reads as words", () => {
   assert.equal(title("mullwright.preview"), "Preview");
   assert.equal(title("mullwright.issue-marks"), "Issue marks");
   assert.equal(title("mullwright.showCutList"), "Show cut list");
+});
+
+test("an answer of the server reads as text", () => {
+  assert.equal(words("done\n\n"), "done\n");
+  assert.equal(words({ title: "T", lines: ["a", "b"], caution: "C" }), "T\n\na\nb\n\nC\n");
+  assert.equal(words({ title: "T" }), "T\n");
+  assert.equal(words({ uri: "http://127.0.0.1:1/" }), undefined);
+  assert.equal(words(null), undefined);
 });

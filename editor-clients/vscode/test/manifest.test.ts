@@ -13,8 +13,9 @@ const code = readdirSync("src")
   .join("\n");
 
 test("every command of the manifest is one of the code, and the reverse", () => {
-  const { SERVER_PREVIEW, title: _, ...own } = names;
-  assert.deepEqual([...offered].sort(), Object.values(own).sort());
+  const { SERVER_PREVIEW, ...own } = names;
+  const named = Object.values(own).filter((value) => typeof value === "string");
+  assert.deepEqual([...offered].sort(), named.sort());
   // the client registers the server's commands itself: a name may not be taken twice
   assert.ok(!offered.includes(SERVER_PREVIEW));
 });

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { addressIn, isLoopback, page } from "../src/page";
+import { addressIn, isLoopback, page, reachable } from "../src/page";
 
 test("only pages of this machine are framed", () => {
   for (const address of ["http://127.0.0.1:4000/a/", "http://localhost:1/x?y", "http://[::1]:9/"]) {
@@ -31,4 +31,13 @@ test("the page frames that address and may load nothing else", () => {
   assert.match(framed, /frame-src http:\/\/127\.0\.0\.1:4000;/);
   assert.match(framed, /default-src 'none'/);
   assert.match(framed, /src="http:\/\/127\.0\.0\.1:4000\/t\/\?wall=&quot;a&quot;&amp;b"/);
+});
+
+test("a proxy in the same machine's browser is gone round, a way from another machine is taken", () => {
+  const address = "http://127.0.0.1:4000/token/";
+  assert.equal(reachable(address, address), address);
+  assert.equal(reachable(address, "http://127.0.0.1:8080/proxy/4000/token/"), address);
+  assert.equal(reachable(address, "http://127.0.0.1:4001/token/"), "http://127.0.0.1:4001/token/");
+  const far = "https://editor.example.test/proxy/4000/token/";
+  assert.equal(reachable(address, far), far);
 });

@@ -71,6 +71,7 @@ try {
   await page.keyboard.press("Escape");
   await page.keyboard.type(`gap 1/4"`);
   await page.waitForSelector(".squiggly-error");
+  await page.keyboard.press("Escape");
   await until("the finding is listed", async () => (await rows().count()) === 1);
   assert.match(await rows().innerText(), /splice of vertical B above L2: The gap is 1\/4", it needs/);
   assert.match(await page.locator("#files [aria-current=true]").innerText(), /1/);
@@ -136,6 +137,13 @@ try {
   // an outside edit of a clean text shows by itself
   appendFileSync(wall, ", twice");
   await line("twice").waitFor();
+
+  // what a lens says in short, its click says piece by piece
+  const lens = page.locator(".codelens-decoration a", { hasText: "10 lengths, carry 36 lites" });
+  await lens.click();
+  await page.locator("dialog li", { hasText: "vertical B" }).first().waitFor();
+  await done("what the mullions carry, piece by piece");
+  await page.getByRole("dialog").getByRole("button", { name: "Close" }).click();
 
   // the definition of a part: the catalog opens
   await word("captured-6", "system captured-6").click();

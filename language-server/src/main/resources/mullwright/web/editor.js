@@ -2,6 +2,12 @@
 
 /** Resolves with Monaco. */
 export function load() {
+  // a question that Monaco takes back itself is no fault
+  window.addEventListener("unhandledrejection", (event) => {
+    if (event.reason?.name === "Canceled") {
+      event.preventDefault();
+    }
+  });
   // its one worker, from the page's own server: it compares texts and finds links
   window.MonacoEnvironment = {
     getWorker: () => new Worker(new URL("vs/base/worker/workerMain.js", document.baseURI)),

@@ -8,14 +8,14 @@ import { Conflict, list, read } from "./folder.js";
 import * as hints from "./hints.js";
 import * as hover from "./hover.js";
 import * as layout from "./layout.js";
-import { isHere, listen, Refreshes } from "./listen.js";
+import { listen, Refreshes } from "./listen.js";
 import * as mends from "./mends.js";
 import * as names from "./names.js";
 import * as outline from "./outline.js";
 import { Session } from "./session.js";
 import * as tokens from "./tokens.js";
 import { followScheme, register as registerWall } from "./wall.js";
-import { say, state } from "./word.js";
+import { say, state, tell } from "./word.js";
 
 const LOOK_EVERY = 3000;
 const PREVIEW = "mullwright.preview";
@@ -53,13 +53,15 @@ function gone(reason) {
   ]);
 }
 
-/** Asks the server to run one of its commands; a refusal is said. */
+/** Asks the server to run one of its commands; what it answers in words is shown. */
 async function run({ command, arguments: given = [] }) {
   try {
-    return await session.wire.ask("workspace/executeCommand", { command, arguments: given });
+    const answer = await session.wire.ask("workspace/executeCommand", { command, arguments: given });
+    if (answer?.lines?.length > 0) {
+      tell(answer);
+    }
   } catch (refused) {
     say(refused.message);
-    return null;
   }
 }
 
@@ -186,14 +188,8 @@ const act = (action) => () => {
 element("save").onclick = save;
 element("lay-out").onclick = act("editor.action.formatDocument");
 element("mend").onclick = act("editor.action.quickFix");
-element("drawing").onclick = async () => {
-  const argument = current === undefined ? [] : [documents.uri(current).toString()];
-  const answer = await run({ command: PREVIEW, arguments: argument });
-  const address = answer?.uri ?? answer?.url ?? answer;
-  if (typeof address === "string" && isHere(address)) {
-    window.open(address, "_blank", "noopener");
-  }
-};
+// the server asks to show its page, as it does in any editor
+element("drawing").onclick = () => run({ command: PREVIEW });
 editor.addAction({
   id: "mullwright.save",
   label: "Save",

@@ -23,6 +23,29 @@ export function unsay() {
   bar().hidden = true;
 }
 
+/** An answer of several lines, in a dialog: `{ title, lines, caution }`. */
+export function tell({ title, lines, caution }) {
+  unsay();
+  const dialog = document.createElement("dialog");
+  const heading = document.createElement("h2");
+  heading.textContent = title;
+  const list = document.createElement("ul");
+  for (const line of lines) {
+    const item = document.createElement("li");
+    item.textContent = line;
+    list.append(item);
+  }
+  const remark = document.createElement("p");
+  remark.textContent = caution ?? "";
+  const close = document.createElement("button");
+  close.textContent = "Close";
+  close.onclick = () => dialog.close();
+  dialog.append(heading, list, remark, close);
+  dialog.onclose = () => dialog.remove();
+  document.body.append(dialog);
+  dialog.showModal();
+}
+
 /** The state at the right of the bar. */
 export function state(words, gone = false) {
   const element = document.getElementById("state");
