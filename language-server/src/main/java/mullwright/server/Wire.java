@@ -9,13 +9,11 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
-import org.eclipse.lsp4j.jsonrpc.MessageIssueHandler;
 import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethodProvider;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
-import org.eclipse.lsp4j.jsonrpc.json.StreamMessageProducer;
 import org.eclipse.lsp4j.jsonrpc.messages.CancelParams;
 import org.eclipse.lsp4j.jsonrpc.messages.MessageIssue;
 import org.eclipse.lsp4j.jsonrpc.messages.NotificationMessage;
@@ -34,7 +32,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseMessage;
 final class Wire {
   private static final int BUFFER = 1 << 16;
 
-  private final StreamMessageProducer reader;
+  private final MessageReader reader;
   private final Remote remote;
 
   <S extends Endpoint & JsonRpcMethodProvider> Wire(
@@ -44,7 +42,7 @@ final class Wire {
     this.remote = new Remote(new StreamMessageConsumer(out, json), service, log);
     json.setMethodProvider(remote);
     remote.setJsonHandler(json);
-    this.reader = new Reader(new BufferedInputStream(in, BUFFER), json, remote, log);
+    this.reader = new MessageReader(new BufferedInputStream(in, BUFFER), json, remote, log);
   }
 
   /** The client. */
@@ -60,21 +58,6 @@ final class Wire {
   /** Stops reading after the message in hand. */
   void hangUp() {
     reader.close();
-  }
-
-  /** Reads on after what cannot be read, and says so once. */
-  private static final class Reader extends StreamMessageProducer {
-    private final Log log;
-
-    Reader(InputStream in, MessageJsonHandler json, MessageIssueHandler issues, Log log) {
-      super(in, json, issues);
-      this.log = log;
-    }
-
-    @Override
-    protected void fireError(Throwable error) {
-      log.unreadable("A message could not be read and is passed over: " + error.getMessage());
-    }
   }
 
   private static final class Remote extends RemoteEndpoint {

@@ -49,6 +49,9 @@ final class BytePipe {
 
         @Override
         public int read(byte[] bytes, int from, int length) throws IOException {
+          if (length == 0) {
+            return 0;
+          }
           while (at == chunk.length && !ended) {
             try {
               chunk = written.take();

@@ -1,0 +1,228 @@
+package mullwright.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What no editor should send costs an answer or ends the talk; it never breaks the server. */
+class NonsenseTest {
+  private static final String HOVER =
+      "{'jsonrpc':'2.0','id':7,'method':'textDocument/hover','params':{'textDocument':"
+          + "{'uri':'file:///nowhere.wall'},'position':{'line':0,'character':0}}}";
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        " ",
+        "null",
+        "42",
+        "[]",
+        "{}",
+        "[{}]",
+        "{'jsonrpc':'2.0'",
+        "not json",
+        "{'jsonrpc':'2.0','id':5}",
+        "{'jsonrpc':'2.0','id':5,'method':null}",
+        "{'jsonrpc':'2.0','id':5,'method':17}",
+        "{'jsonrpc':'2.0','id':null,'method':'textDocument/hover'}",
+        "{'jsonrpc':'2.0','id':{},'method':'textDocument/hover'}",
+        "{'jsonrpc':'2.0','id':99,'result':{}}",
+        "{'jsonrpc':'2.0','id':99,'result':{},'error':{}}",
+        "{'jsonrpc':'2.0','id':'x','error':{'code':1,'message':'no'}}",
+        "{'jsonrpc':'1.0','id':5,'method':'textDocument/hover','params':[]}",
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen'}",
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':null}",
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':'text'}",
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':{'textDocument':null}}",
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':{'textDocument':{'uri':'a'}}}",
+        "{'jsonrpc':'2.0','method':'textDocument/didChange','params':{'textDocument':{}}}",
+        "{'jsonrpc':'2.0','method':'textDocument/didChange','params':{'contentChanges':[null]}}",
+        "{'jsonrpc':'2.0','method':'textDocument/didClose','params':{}}",
+        "{'jsonrpc':'2.0','method':'workspace/didChangeWorkspaceFolders','params':{}}",
+        "{'jsonrpc':'2.0','method':'workspace/didChangeWorkspaceFolders'}",
+        "{'jsonrpc':'2.0','method':'workspace/didChangeWatchedFiles','params':[1,2]}",
+        "{'jsonrpc':'2.0','method':'$/cancelRequest'}",
+        "{'jsonrpc':'2.0','method':'$/cancelRequest','params':{}}",
+        "{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':12345}}",
+        "{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':{}}}",
+        "{'jsonrpc':'2.0','method':'$/setTrace','params':{'value':'loud'}}",
+        "{'jsonrpc':'2.0','method':'no/such/notice','params':{}}",
+        "{'jsonrpc':'2.0','id':5,'method':'no/such/request','params':{}}",
+        "{'jsonrpc':'2.0','id':5,'method':'textDocument/hover'}",
+        "{'jsonrpc':'2.0','id':5,'method':'textDocument/hover','params':{'position':'here'}}",
+        "{'jsonrpc':'2.0','id':5,'method':'textDocument/inlayHint','params':{'range':{}}}",
+        "{'jsonrpc':'2.0','id':5,'method':'textDocument/hover','params':{'position':"
+            + "{'line':-3,'character':1e99},'textDocument':{'uri':'file:///nowhere.wall'}}}",
+        "{'jsonrpc':'2.0','id':5,'method':'initialize','params':{}}"
+      })
+  void aMessageThatMeansNothingIsPassedOver(String nonsense) {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.say(nonsense).say(HOVER);
+    assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  @Test
+  void anUnknownRequestIsRefusedByNumber() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.say("{'jsonrpc':'2.0','id':5,'method':'no/such/request','params':{}}");
+    JsonObject error = talk.answer(5).getAsJsonObject("error");
+    assertThat(error.get("code").getAsInt()).isEqualTo(-32601); // JSON-RPC 2.0, method not found
+    assertThat(error.get("message").getAsString()).contains("no/such/request");
+    leave(talk);
+  }
+
+  @Test
+  void anIdMayBeAText() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE.replace("'id':1", "'id':'first'"));
+    assertThat(talk.next().get("id").getAsString()).isEqualTo("first");
+    leave(talk);
+  }
+
+  @Test
+  void bytesThatAreNoTextArePassedOver() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    byte[] bytes = {(byte) 0xFF, (byte) 0xFE, '{', (byte) 0xC3, '}', 0};
+    talk.raw("Content-Length: " + bytes.length + "\r\n\r\n").raw(bytes).say(HOVER);
+    assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  @Test
+  void longTextThatIsNoJsonIsPassedOver() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.say("}" + "x".repeat(100_000)).say(HOVER);
+    assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  @Test
+  void bracketsWithoutEndArePassedOver() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.say(
+        "{'jsonrpc':'2.0','method':'workspace/didChangeWatchedFiles','params':"
+            + "[".repeat(200_000)
+            + "]".repeat(200_000)
+            + "}");
+    talk.say(HOVER);
+    assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Content-Length: -5\r\n\r\n",
+        "Content-Length: many\r\n\r\n",
+        "Content-Length:\r\n\r\n",
+        "Content-Type: application/json\r\n\r\n",
+        "\r\n\r\n",
+        "GET / HTTP/1.1\r\nHost: here\r\n\r\n"
+      })
+  void aHeaderThatSaysNothingIsPassedOver(String header) {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.raw(header).say(HOVER);
+    assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  @Test
+  void aHeaderOfBareLineFeedsIsRead() {
+    RawTalk talk = new RawTalk();
+    byte[] body = RawTalk.INITIALIZE.replace('\'', '"').getBytes(StandardCharsets.UTF_8);
+    talk.raw("content-type: text; charset=utf-8\ncontent-length: " + body.length + "\n\n");
+    talk.raw(body);
+    talk.answer(1);
+    leave(talk);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"104857600", "2147483647", "4294967296", "99999999999999999999"})
+  void aMessageBeyondTheLimitIsToldAndTheTalkEndsWithTheInput(String length) {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.raw("Content-Length: " + length + "\r\n\r\n{\"jsonrpc\":");
+    JsonObject told = talk.next();
+    assertThat(told.get("method").getAsString()).isEqualTo("window/logMessage");
+    assertThat(told.getAsJsonObject("params").get("message").getAsString())
+        .contains(length, "limit");
+    talk.hangUp();
+    assertThat(talk.end()).isEqualTo(1);
+  }
+
+  @Test
+  void whatFollowsAMessageBeyondTheLimitIsRead() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    int length = MessageReader.LIMIT + 1;
+    talk.raw("Content-Length: " + length + "\r\n\r\n");
+    byte[] chunk = new byte[1 << 20];
+    for (int sent = 0; sent < length; sent += chunk.length) {
+      talk.raw(java.util.Arrays.copyOf(chunk, Math.min(chunk.length, length - sent)));
+    }
+    talk.say(HOVER);
+    assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "Content-Len",
+        "Content-Length: 50\r\n",
+        "Content-Length: 50\r\n\r\n",
+        "Content-Length: 50\r\n\r\n{\"jsonrpc\":\"2.0\""
+      })
+  void halfAMessageEndsTheTalk(String half) {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    talk.raw(half).hangUp();
+    assertThat(talk.end()).isEqualTo(1);
+  }
+
+  @Test
+  void aLengthThatIsTooShortOrTooLongCostsWhatItCoversAtMost() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    byte[] hover = HOVER.replace('\'', '"').getBytes(StandardCharsets.UTF_8);
+    // ten bytes too few: the rest is read as a header without an end, so an empty line follows
+    talk.raw("Content-Length: " + (hover.length - 10) + "\r\n\r\n").raw(hover).raw("\r\n\r\n");
+    talk.say(HOVER.replace("'id':7", "'id':8"));
+    assertThat(talk.answer(8).get("result")).isNotNull();
+    talk.raw("Content-Length: " + (hover.length + 9) + "\r\n\r\n").raw(hover);
+    talk.raw("\r\n\r\nxxxxx");
+    talk.say(HOVER.replace("'id':7", "'id':9"));
+    assertThat(talk.answer(9).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  private static void leave(RawTalk talk) {
+    talk.say("{'jsonrpc':'2.0','id':90,'method':'shutdown'}");
+    assertThat(talk.answer(90).get("result").isJsonNull()).isTrue();
+    talk.say("{'jsonrpc':'2.0','method':'exit'}");
+    assertThat(talk.end()).isZero();
+  }
+}
