@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -41,14 +42,19 @@ final class ArchiveCommand implements Callable<Integer> {
     Path archive = jar.resolveSibling("mullwright.jsa");
     Path arguments = jar.resolveSibling("mullwright.args");
     try {
+      // half an archive ends a Java that maps it: it takes its name when it is whole
+      Path unfinished = jar.resolveSibling("mullwright.jsa.unfinished");
       Files.deleteIfExists(archive);
-      Files.writeString(arguments, arguments(archive));
       Path folder = Files.createTempDirectory("mullwright");
       try {
         FirstTalk.walls(folder);
-        record(jar, archive, folder);
+        record(jar, unfinished, folder);
       } finally {
         remove(folder);
+      }
+      if (Files.exists(unfinished)) {
+        Files.move(unfinished, archive, StandardCopyOption.REPLACE_EXISTING);
+        Files.writeString(arguments, arguments(archive));
       }
     } catch (IOException failed) {
       throw new CannotException(

@@ -10,16 +10,16 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 
 /** Runs the programs these tests need, and finds out whether they are there. */
-final class Tools {
+public final class Tools {
   private static final long PATIENCE_SECONDS = 180;
 
   private Tools() {}
 
   /** What a program printed, and how it ended. */
-  record Ran(int exit, String output) {}
+  public record Ran(int exit, String output) {}
 
   /** Skips the test, naming the tool, if the command cannot be run. */
-  static void needed(String tool, String... command) throws InterruptedException {
+  public static void needed(String tool, String... command) throws InterruptedException {
     boolean there;
     try {
       there = run(Path.of("."), Map.of(), List.of(command)).exit() == 0;
@@ -30,7 +30,7 @@ final class Tools {
   }
 
   /** Runs a command to its end; standard error is part of the output. */
-  static Ran run(Path folder, Map<String, String> environment, List<String> command)
+  public static Ran run(Path folder, Map<String, String> environment, List<String> command)
       throws IOException, InterruptedException {
     Path output = Files.createTempFile("mullwright-tool", ".txt");
     try {
@@ -54,14 +54,14 @@ final class Tools {
   }
 
   /** The runnable jar, as packaged. */
-  static Path jar() {
+  public static Path jar() {
     Path jar = Path.of("target", "mullwright.jar").toAbsolutePath();
     Assumptions.assumeTrue(Files.exists(jar), "the jar is not packaged yet: run mvn verify");
     return jar;
   }
 
   /** The folder of the whole project. */
-  static Path project() {
+  public static Path project() {
     return Path.of("").toAbsolutePath().getParent();
   }
 }

@@ -109,6 +109,12 @@ final class RawTalk {
     return raw("Content-Length: " + bytes.length + "\r\n\r\n").raw(bytes);
   }
 
+  /** Sends a message. */
+  RawTalk say(JsonObject message) {
+    byte[] bytes = message.toString().getBytes(StandardCharsets.UTF_8);
+    return raw("Content-Length: " + bytes.length + "\r\n\r\n").raw(bytes);
+  }
+
   void hangUp() {
     close(to);
   }
@@ -126,6 +132,10 @@ final class RawTalk {
     try {
       JsonObject next = heard.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
       if (next == null) {
+        if (allHeard.isDone()) {
+          // what made it end
+          allHeard.join();
+        }
         throw new AssertionError("the server says nothing");
       }
       return next;

@@ -1,0 +1,247 @@
+package mullwright.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import mullwright.editor.Tools;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The packaged server in a process of its own: it ends with its client, and its standard output
+ * carries the protocol and nothing else whatever goes wrong ({@link RawTalk} reads every byte).
+ */
+class ServerProcessIT {
+  private static final String SHUTDOWN = "{'jsonrpc':'2.0','id':90,'method':'shutdown'}";
+  private static final String HOVER =
+      "{'jsonrpc':'2.0','id':7,'method':'textDocument/hover','params':{'textDocument':"
+          + "{'uri':'file:///nowhere.wall'},'position':{'line':0,'character':0}}}";
+  private static final String EXIT = "{'jsonrpc':'2.0','method':'exit'}";
+
+  @TempDir Path folder;
+
+  private final List<Process> started = new ArrayList<>();
+  private Path errors;
+
+  @BeforeEach
+  void places() {
+    errors = folder.resolve("stderr.txt");
+  }
+
+  @AfterEach
+  void endAll() {
+    started.forEach(Process::destroyForcibly);
+  }
+
+  @Test
+  void endsWhenItsClientIsKilledAndThePipeStaysOpen() throws IOException {
+    Process client = started(new ProcessBuilder("sleep", "600"));
+    RawTalk talk = server(jar());
+    greet(talk, "'processId':" + client.pid() + ",");
+    // once this is answered it watches
+    talk.say(HOVER);
+    talk.answer(7);
+    assertThat(talk.exitCode).isNotDone();
+    client.destroyForcibly();
+    assertThat(talk.end()).isEqualTo(1); // LSP 3.17, exit: 1 without shutdown
+  }
+
+  @Test
+  void endsWhenThePipeIsClosed() throws IOException {
+    RawTalk talk = server(jar());
+    greet(talk, "'processId':null,");
+    talk.hangUp();
+    assertThat(talk.end()).isEqualTo(1);
+  }
+
+  @Test
+  void endsWhenNobodyEverSpeaks() throws IOException {
+    RawTalk talk = server(jar());
+    talk.hangUp();
+    assertThat(talk.end()).isEqualTo(1);
+  }
+
+  @Test
+  void anArchiveThatIsNoneOrOfAnotherJarCostsNoWord() throws Exception {
+    Path jar = Files.copy(Tools.jar(), folder.resolve("mullwright.jar"));
+    Tools.Ran made =
+        Tools.run(folder, java.util.Map.of(), List.of("java", "-jar", jar.toString(), "archive"));
+    assertThat(made.exit()).as(made.output()).isZero();
+    String arguments = "@" + folder.resolve("mullwright.args");
+    goodTalk(server(List.of(arguments, "-jar", jar.toString())));
+    // the jar is newer than its archive
+    Files.setLastModifiedTime(jar, java.nio.file.attribute.FileTime.fromMillis(1_000_000_000_000L));
+    goodTalk(server(List.of(arguments, "-jar", jar.toString())));
+    Files.write(folder.resolve("mullwright.jsa"), new byte[5000]);
+    goodTalk(server(List.of(arguments, "-jar", jar.toString())));
+    Files.delete(folder.resolve("mullwright.jsa"));
+    goodTalk(server(List.of(arguments, "-jar", jar.toString())));
+  }
+
+  @Test
+  void whatLibrariesPrintDoesNotReachTheProtocol() throws IOException {
+    // a logger that is told all of what happens, and a property nobody should set
+    RawTalk talk =
+        server(
+            List.of(
+                "-Djava.util.logging.ConsoleHandler.level=ALL",
+                "-Dfile.encoding=UTF-16",
+                "-jar",
+                Tools.jar().toString()));
+    goodTalk(talk);
+  }
+
+  @Test
+  void aHugeFileAndAHugeTextAreToldAndServed() throws IOException {
+    String line = "// " + "x".repeat(60) + "\n";
+    Files.writeString(folder.resolve("huge.wall"), line.repeat((9 << 20) / line.length()));
+    RawTalk talk = server(jar());
+    greet(talk, "'processId':null,'rootUri':'" + folder.toUri() + "',");
+    String east = folder.resolve("east.wall").toUri().toString();
+    talk.say(opened(east, "use \\\"huge.wall\\\"\\nwall East {\\n}\\n"));
+    assertThat(published(talk, east)).contains("huge.wall");
+    String huge = folder.resolve("other.wall").toUri().toString();
+    talk.say(
+        opened(
+            huge,
+            IntStream.range(0, 20_000)
+                .mapToObj(i -> "let a" + i + " = 1\\n")
+                .collect(Collectors.joining())));
+    published(talk, huge);
+    leave(talk);
+  }
+
+  @Test
+  void aRuleWithAFaultCostsItsOwnAnswerAndIsToldOnce() throws IOException {
+    String classes = Path.of("target/test-classes").toAbsolutePath().toString();
+    RawTalk talk =
+        server(
+            List.of(
+                "-cp",
+                String.join(
+                    File.pathSeparator,
+                    Tools.jar().toString(),
+                    classes,
+                    classes + File.separator + "breaking-rule"),
+                "mullwright.cli.Main"));
+    greet(talk, "'processId':null,");
+    String east = folder.resolve("east.wall").toUri().toString();
+    talk.say(opened(east, "wall East {\\n  gridd {\\n  }\\n}\\n"));
+    List<String> told = new ArrayList<>();
+    for (int version = 2; version < 6; version++) {
+      told.addAll(until(talk, "textDocument/publishDiagnostics"));
+      talk.say(
+          "{'jsonrpc':'2.0','method':'textDocument/didChange','params':{'textDocument':{'uri':'"
+              + east
+              + "','version':"
+              + version
+              + "},'contentChanges':[{'text':'wall East {\\n  gridd"
+              + " ".repeat(version)
+              + "{\\n  }\\n}\\n'}]}}");
+    }
+    told.addAll(until(talk, "textDocument/publishDiagnostics"));
+    assertThat(told.get(told.size() - 1)).contains("gridd");
+    assertThat(told.stream().filter(message -> message.contains("window/logMessage")))
+        .singleElement()
+        .asString()
+        .contains("breaks-on-purpose", "broken on purpose");
+    leave(talk);
+    assertThat(Files.readString(errors)).containsOnlyOnce("broken on purpose");
+  }
+
+  @Test
+  void formatReadsAPipe() throws Exception {
+    List<String> command = new ArrayList<>(List.of("java"));
+    command.addAll(jar());
+    command.addAll(List.of("format", "-"));
+    Process format = started(new ProcessBuilder(command));
+    format
+        .getOutputStream()
+        .write("wall   East{\n}\n".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    format.getOutputStream().close();
+    assertThat(
+            new String(
+                format.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8))
+        .isEqualTo("wall East {\n}\n");
+    assertThat(format.waitFor()).isZero();
+  }
+
+  private static List<String> jar() {
+    return List.of("-jar", Tools.jar().toString());
+  }
+
+  private Process started(ProcessBuilder builder) throws IOException {
+    Process process = builder.start();
+    started.add(process);
+    return process;
+  }
+
+  private RawTalk server(List<String> java) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(java);
+    command.add("serve");
+    return new RawTalk(started(new ProcessBuilder(command).redirectError(errors.toFile())));
+  }
+
+  private static void greet(RawTalk talk, String said) {
+    talk.say(RawTalk.INITIALIZE.replace("'params':{", "'params':{" + said));
+    talk.answer(1);
+    talk.say("{'jsonrpc':'2.0','method':'initialized','params':{}}");
+  }
+
+  private void goodTalk(RawTalk talk) {
+    greet(talk, "");
+    String east = folder.resolve("east.wall").toUri().toString();
+    talk.say(opened(east, "wall East {\\n  gridd {\\n  }\\n}\\n"));
+    assertThat(published(talk, east)).contains("gridd");
+    leave(talk);
+  }
+
+  private static void leave(RawTalk talk) {
+    talk.say(SHUTDOWN);
+    talk.answer(90);
+    talk.say(EXIT);
+    assertThat(talk.end()).isZero();
+  }
+
+  private static String opened(String address, String text) {
+    return "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':{'textDocument':{'uri':'"
+        + address
+        + "','languageId':'wall','version':1,'text':'"
+        + text
+        + "'}}}";
+  }
+
+  private static String published(RawTalk talk, String address) {
+    while (true) {
+      List<String> told = until(talk, "textDocument/publishDiagnostics");
+      String last = told.get(told.size() - 1);
+      if (last.contains(address)) {
+        return last;
+      }
+    }
+  }
+
+  /** What the server says up to the first message of that method. */
+  private static List<String> until(RawTalk talk, String method) {
+    List<String> told = new ArrayList<>();
+    while (true) {
+      JsonObject next = talk.next();
+      told.add(next.toString());
+      if (next.has("method") && next.get("method").getAsString().equals(method)) {
+        return told;
+      }
+    }
+  }
+}
