@@ -55,6 +55,17 @@ final class EditorTalk {
     }
   }
 
+  /** Keeps the talk for the replay, if asked to by {@code -Dsessions.record=true}. */
+  void keep() throws IOException {
+    if (Boolean.getBoolean("sessions.record")) {
+      Session.keep(editor, recording(), folder);
+    }
+  }
+
+  private Path recording() {
+    return Path.of("target/lsp-messages", "editor-" + editor + ".jsonl").toAbsolutePath();
+  }
+
   /** What every editor must have seen, and what the wall must look like in the end. */
   void hold(String said) throws IOException {
     assertThat(said)
@@ -77,8 +88,7 @@ final class EditorTalk {
     command.addAll(
         List.of(java, "-cp", Path.of("target/test-classes").toAbsolutePath().toString()));
     command.add(WireRecorder.class.getName());
-    command.add(
-        Path.of("target/lsp-messages", "editor-" + editor + ".jsonl").toAbsolutePath() + "");
+    command.add(recording().toString());
     command.addAll(List.of(java, "-jar", Tools.jar().toString(), "serve"));
     return command;
   }

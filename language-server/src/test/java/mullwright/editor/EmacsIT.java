@@ -31,6 +31,7 @@ class EmacsIT {
     String said = talk.run(emacs.toArray(String[]::new));
 
     talk.hold(said);
+    talk.keep();
   }
 
   @Test

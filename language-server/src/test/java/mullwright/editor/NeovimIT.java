@@ -54,6 +54,7 @@ class NeovimIT {
             "luafile " + talk.client().resolve("test/features.lua"));
 
     talk.hold(said);
+    talk.keep();
   }
 
   /** The ferry terminal's wall with its first {@code good} text made bad, its catalog beside it. */

@@ -18,5 +18,6 @@ class VimIT {
         talk.run("vim", "-u", "NONE", "-N", "-es", "-S", talk.client() + "/test/features.vim");
 
     talk.hold(said);
+    talk.keep();
   }
 }

@@ -17,6 +17,7 @@ import mullwright.syntax.LineTable;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeActionCapabilities;
 import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionKindCapabilities;
 import org.eclipse.lsp4j.CodeActionLiteralSupportCapabilities;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.CompletionParams;
@@ -245,7 +246,10 @@ class AnywhereTest {
     ClientCapabilities capabilities = new ClientCapabilities();
     TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
     text.setCodeAction(
-        new CodeActionCapabilities(new CodeActionLiteralSupportCapabilities(), false));
+        new CodeActionCapabilities(
+            new CodeActionLiteralSupportCapabilities(
+                new CodeActionKindCapabilities(List.of("quickfix"))),
+            false));
     capabilities.setTextDocument(text);
     return capabilities;
   }

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import mullwright.syntax.LineTable;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeActionCapabilities;
+import org.eclipse.lsp4j.CodeActionKindCapabilities;
 import org.eclipse.lsp4j.CodeActionLiteralSupportCapabilities;
 import org.eclipse.lsp4j.DocumentSymbolCapabilities;
 import org.eclipse.lsp4j.HoverCapabilities;
@@ -98,7 +99,10 @@ abstract class WallTalk {
     hover.setContentFormat(List.of("plaintext"));
     capabilities.setHover(hover);
     CodeActionCapabilities actions =
-        new CodeActionCapabilities(new CodeActionLiteralSupportCapabilities(), false);
+        new CodeActionCapabilities(
+            new CodeActionLiteralSupportCapabilities(
+                new CodeActionKindCapabilities(List.of("quickfix"))),
+            false);
     actions.setIsPreferredSupport(true);
     capabilities.setCodeAction(actions);
     PublishDiagnosticsCapabilities diagnostics = new PublishDiagnosticsCapabilities();
