@@ -1,11 +1,12 @@
 package mullwright.installation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import mullwright.layout.HoleSide;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.HorizontalsOnLine;
+import mullwright.layout.PieceRef;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.SystemPart;
@@ -103,10 +104,20 @@ final class FrameWork {
             work.stretches().ofBay(bay.index()),
             Length.min(left.bottom(), right.bottom()),
             "ladder of " + left.name() + " and " + right.name(),
-            left.origin());
+            left.origin(),
+            pieces(left, right, rungs));
     ofVertical[left.index()] = step;
     ofVertical[right.index()] = step;
     rungs.forEach(piece -> ofHorizontal[piece.index()] = step);
+  }
+
+  private static List<PieceRef> pieces(
+      VerticalPiece left, VerticalPiece right, List<HorizontalPiece> rungs) {
+    List<PieceRef> pieces = new ArrayList<>(rungs.size() + 2);
+    pieces.add(new PieceRef(PieceRef.Kind.VERTICAL, left.index()));
+    pieces.add(new PieceRef(PieceRef.Kind.VERTICAL, right.index()));
+    rungs.forEach(piece -> pieces.add(new PieceRef(PieceRef.Kind.HORIZONTAL, piece.index())));
+    return pieces;
   }
 
   private void singles() {
@@ -118,7 +129,8 @@ final class FrameWork {
                 work.stretches().ofLine(piece.line()),
                 piece.bottom(),
                 piece.name(),
-                piece.origin());
+                piece.origin(),
+                List.of(new PieceRef(PieceRef.Kind.VERTICAL, piece.index())));
       }
     }
     for (HorizontalPiece piece : layout.horizontals()) {
@@ -129,7 +141,8 @@ final class FrameWork {
                 work.stretches().ofBay(piece.lastBay()),
                 piece.yLeft(),
                 piece.name(),
-                piece.origin());
+                piece.origin(),
+                List.of(new PieceRef(PieceRef.Kind.HORIZONTAL, piece.index())));
       }
     }
   }
@@ -139,18 +152,20 @@ final class FrameWork {
       AnchorUse use = anchor.use();
       int place = work.stretches().ofLine(use.line());
       boolean clip = use.kind() == AnchorUse.Kind.CLIP;
+      List<PieceRef> of = List.of(new PieceRef(PieceRef.Kind.ANCHOR, anchor.index()));
       int step =
           work.step(
               clip ? WorkKind.CLIP : WorkKind.ANCHOR,
               place,
               anchor.y(),
               anchor.name(),
-              use.origin());
+              use.origin(),
+              of);
       ofAnchor[anchor.index()] = step;
       int held = anchor.vertical() < 0 ? -1 : ofVertical[anchor.vertical()];
       work.before(step, held, clip ? "it stands over its clip" : "it hangs on its anchor");
       if (use.isolation().isPresent()) {
-        int pad = work.step(WorkKind.ISOLATION, place, anchor.y(), anchor.name(), use.origin());
+        int pad = work.step(WorkKind.ISOLATION, place, anchor.y(), anchor.name(), use.origin(), of);
         work.before(step, pad, "it is put on the anchor");
         work.before(pad, held, "isolated before steel meets aluminium");
       }
@@ -183,7 +198,8 @@ final class FrameWork {
               work.stretches().ofLine(joint.line()),
               joint.y(),
               joint.name(),
-              joint.splice().origin());
+              joint.splice().origin(),
+              List.of(new PieceRef(PieceRef.Kind.SPLICE, joint.index())));
       work.before(below, sleeve, "the sleeve goes into the lower length");
       work.before(sleeve, above, "the upper length slides over the sleeve");
       work.before(below, above, "the upper length stands on the lower");
@@ -308,11 +324,11 @@ final class FrameWork {
 
   private void squaring() {
     for (Grid.Bay bay : layout.wall().grid().bays()) {
-      Optional<HorizontalPiece> any =
+      List<HorizontalPiece> inBay =
           layout.horizontals().stream()
               .filter(piece -> piece.firstBay() <= bay.index() && bay.index() <= piece.lastBay())
-              .findFirst();
-      if (any.isEmpty()) {
+              .toList();
+      if (inBay.isEmpty()) {
         continue;
       }
       String name =
@@ -324,9 +340,12 @@ final class FrameWork {
           work.step(
               WorkKind.SQUARE,
               work.stretches().ofBay(bay.index()),
-              any.get().yLeft(),
+              inBay.get(0).yLeft(),
               name,
-              any.get().origin());
+              inBay.get(0).origin(),
+              inBay.stream()
+                  .map(piece -> new PieceRef(PieceRef.Kind.HORIZONTAL, piece.index()))
+                  .toList());
     }
     for (HorizontalPiece piece : layout.horizontals()) {
       for (int bay = piece.firstBay(); bay <= piece.lastBay(); bay++) {

@@ -7,6 +7,7 @@ import mullwright.layout.Cell;
 import mullwright.layout.CoverPiece;
 import mullwright.layout.Glazed;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PieceRef;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.Origin;
@@ -41,9 +42,10 @@ final class GlassWork {
   private void lite(Cell cell, int[] lowerLite) {
     int place = work.stretches().ofBay(cell.firstBay());
     Origin origin = cell.use().orElseThrow().origin();
-    int zone = work.step(WorkKind.ZONE, place, cell.bottom(), cell.name(), origin);
-    int blocks = work.step(WorkKind.BLOCKS, place, cell.bottom(), cell.name(), origin);
-    int glass = work.step(WorkKind.GLASS, place, cell.bottom(), cell.name(), origin);
+    List<PieceRef> lite = List.of(new PieceRef(PieceRef.Kind.CELL, cell.index()));
+    int zone = work.step(WorkKind.ZONE, place, cell.bottom(), cell.name(), origin, lite);
+    int blocks = work.step(WorkKind.BLOCKS, place, cell.bottom(), cell.name(), origin, lite);
+    int glass = work.step(WorkKind.GLASS, place, cell.bottom(), cell.name(), origin, lite);
     ofLite[cell.index()] = glass;
     for (int bay = cell.firstBay(); bay <= cell.lastBay(); bay++) {
       work.before(
@@ -61,7 +63,8 @@ final class GlassWork {
     List<Integer> plates = new ArrayList<>();
     int[] plateOf = new int[layout.verticals().size() + layout.horizontals().size()];
     Arrays.fill(plateOf, -1);
-    for (CoverPiece cover : layout.covers()) {
+    for (int at = 0; at < layout.covers().size(); at++) {
+      CoverPiece cover = layout.covers().get(at);
       boolean plate = cover.what() == CoverPiece.What.PRESSURE_PLATE;
       int step =
           work.step(
@@ -69,7 +72,8 @@ final class GlassWork {
               place(cover),
               height(cover),
               cover.name().replaceFirst("^(pressure plate|face cap) of ", ""),
-              origin(cover));
+              origin(cover),
+              List.of(new PieceRef(PieceRef.Kind.COVER, at)));
       int carrier = cover.carrier() + (cover.vertical() ? 0 : layout.verticals().size());
       if (plate) {
         plates.add(step);
@@ -94,7 +98,8 @@ final class GlassWork {
               Integer.MAX_VALUE,
               Length.ZERO,
               "wall " + layout.wall().name(),
-              layout.wall().origin());
+              layout.wall().origin(),
+              List.of());
       plates.forEach(
           plate -> work.before(plate, seal, "the wall is clamped before it is sealed in"));
     }

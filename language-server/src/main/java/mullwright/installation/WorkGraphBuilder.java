@@ -2,6 +2,7 @@ package mullwright.installation;
 
 import java.util.ArrayList;
 import java.util.List;
+import mullwright.layout.PieceRef;
 import mullwright.layout.WallLayout;
 import mullwright.model.Origin;
 import mullwright.quantity.Length;
@@ -21,8 +22,9 @@ final class WorkGraphBuilder {
     return stretches;
   }
 
-  int step(WorkKind kind, int place, Length height, String what, Origin origin) {
-    steps.add(new WorkStep(steps.size(), kind, place, height, what, origin));
+  int step(
+      WorkKind kind, int place, Length height, String what, Origin origin, List<PieceRef> pieces) {
+    steps.add(new WorkStep(steps.size(), kind, place, height, what, origin, pieces));
     return steps.size() - 1;
   }
 
