@@ -75,7 +75,7 @@ final class DrawCommand implements Callable<Integer> {
       names = "--scale",
       paramLabel = "SCALE",
       description =
-          "1:50, or 1/4\" for 1/4\" = 1'-0\"; the largest usual one that fits a sheet, down to 1:100"
+          "Of elevations: 1:50, or 1/4\" for 1/4\" = 1'-0\"; else the largest usual one that fits a sheet, down to 1:100"
               + " or 1/8\" = 1'-0\", beyond which the wall is cut into several sheets.")
   private String scale;
 
@@ -83,7 +83,8 @@ final class DrawCommand implements Callable<Integer> {
       names = "--view",
       split = ",",
       paramLabel = "NAME",
-      description = "Which drawings: elevation; all there are if none is named.")
+      description =
+          "Which drawings: elevation, details, pieces, order; all of them if none is named.")
   private List<String> views = new ArrayList<>();
 
   @Option(

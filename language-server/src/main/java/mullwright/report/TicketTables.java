@@ -39,6 +39,10 @@ final class TicketTables {
   }
 
   private LengthFormat small() {
+    return small(units);
+  }
+
+  private static LengthFormat small(UnitSystem units) {
     return units == UnitSystem.US
         ? LengthFormat.feetIfAny(Step.SIXTY_FOURTH)
         : LengthFormat.millimetres(Step.TENTH_MILLIMETRE);
@@ -91,17 +95,22 @@ final class TicketTables {
   }
 
   private String ends(Ticket ticket) {
-    String first = end(ticket.first());
-    String last = end(ticket.last());
+    return ends(ticket, units);
+  }
+
+  /** How both ends are cut, in words. */
+  static String ends(Ticket ticket, UnitSystem units) {
+    String first = end(ticket.first(), units);
+    String last = end(ticket.last(), units);
     return first.equals(last) ? first : first + "; " + last;
   }
 
-  private String end(EndCut cut) {
+  private static String end(EndCut cut, UnitSystem units) {
     String form =
         cut.square()
             ? "square"
             : "slanted, "
-                + small().print(cut.slant().abs())
+                + small(units).print(cut.slant().abs())
                 + (cut.slant().signum() > 0 ? " rising" : " falling");
     return cut.sleeve().isEmpty() ? form : form + ", " + cut.sleeve() + " screwed on";
   }
