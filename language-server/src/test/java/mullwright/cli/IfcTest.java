@@ -215,15 +215,15 @@ class IfcTest {
     StepText ifc = read("library-corner");
     // lines 1 to 5 spaced 1500: the corner stands at 6000; line 8 is 1400 + 2 × 1600 beyond it, on
     // a
-    // face that turns inwards by a right angle; its profile lies 150 behind the glass, as all do
-    assertThat(place(ifc, "vertical 8, lower length, G to L1")).containsExactly(5850, 4600, 30);
-    // the corner's back lies on the halving line, 150 and half of 95 (its face) into the room
+    // face that turns by a right angle; the backs of all profiles lie 184 behind the glass
+    assertThat(place(ifc, "vertical 8, lower length, G to L1")).containsExactly(5816, 4600, 30);
+    // the corner's back lies on the halving line, 184 and half of 95 (its face) into the room
     double[] corner = place(ifc, "vertical 5, lower length, G to L1");
-    double in = (150 + 95 / 2.0) / Math.sqrt(2);
+    double in = (184 + 95 / 2.0) / Math.sqrt(2);
     assertThat(corner[0]).isCloseTo(6000 - in, within(1e-6));
     assertThat(corner[1]).isCloseTo(in, within(1e-6));
     // a horizontal begins half a jamb's face (30) and 0.8 mm from its line
-    assertThat(place(ifc, "horizontal sill, bay 1-2")).containsExactly(30.8, 150, 60);
+    assertThat(place(ifc, "horizontal sill, bay 1-2")).containsExactly(30.8, 184, 60);
   }
 
   // all placements above a part's own are shifts up and down that cancel out

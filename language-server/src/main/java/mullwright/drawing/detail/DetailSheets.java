@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import mullwright.drawing.Arrangement;
+import mullwright.drawing.Box;
 import mullwright.drawing.Drawing;
 import mullwright.drawing.Figures;
 import mullwright.drawing.Panel;
@@ -47,17 +48,19 @@ public final class DetailSheets {
     return Arrangement.board("Details " + layout.wall().name(), at(layout, units, half), ROW, GAP);
   }
 
-  // the largest usual scale at which two stand beside each other
+  // the largest usual scale at which each finds room
   private static List<Drawing> fitting(
       WallLayout layout, UnitSystem units, Arrangement arrangement) {
-    double most = (arrangement.room().width() - GAP) / 2;
+    Box room = arrangement.room();
     List<Drawing> drawings = List.of();
     for (Scale scale : Scale.usual(units)) {
       if (scale.ratio() < LARGEST || scale.ratio() > SMALLEST) {
         continue;
       }
       drawings = at(layout, units, scale);
-      if (drawings.stream().allMatch(one -> one.extent().width() <= most)) {
+      if (drawings.stream()
+          .map(Drawing::extent)
+          .allMatch(it -> it.width() <= room.width() && it.height() <= room.height())) {
         break;
       }
     }

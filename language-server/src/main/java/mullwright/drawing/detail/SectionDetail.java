@@ -11,6 +11,7 @@ import mullwright.drawing.Hatch;
 import mullwright.drawing.Layer;
 import mullwright.drawing.Lettering;
 import mullwright.drawing.Measuring;
+import mullwright.drawing.Paragraph;
 import mullwright.drawing.Pen;
 import mullwright.drawing.Scale;
 import mullwright.drawing.Subject;
@@ -38,6 +39,11 @@ final class SectionDetail implements Drawing {
   private static final double CAP_WALL = 2;
   private static final double SOFT_WIDTH = 9;
   private static final double BUILDING = 30;
+
+  /** Most that the name of a lite takes beside an upright or a level one [mm of paper]. */
+  private static final double WIDE_NAME = 50;
+
+  private static final double NAME = 25;
 
   private final Joint joint;
   private final int number;
@@ -403,17 +409,21 @@ final class SectionDetail implements Drawing {
             scale.paper(mm(first)), scale.paper(mm(last)), figures.of(last.minus(first)));
     double from = level ? whole.bottom() : mirrored() ? whole.right() : whole.left();
     int way = !level && mirrored() ? 1 : -1;
-    string(surface, level, from + way * 7, from, parts);
+    DimensionString near = string(level, from, from, parts);
+    double at = from + way * Math.max(7, near.beside() + 2);
+    string(level, at, from, parts).paint(surface);
     if (parts.size() > 1) {
-      string(
-          surface, level, from + way * (7 + DimensionString.PITCH), from + way * 7, List.of(all));
+      DimensionString far = string(level, at, at, List.of(all));
+      double room = Math.max(DimensionString.PITCH, near.above() + far.beside() + 2);
+      string(level, at + way * room, at, List.of(all)).paint(surface);
     }
   }
 
-  private static void string(
-      Surface surface, boolean level, double at, double from, List<DimensionString.Part> parts) {
-    (level ? DimensionString.level(at, from, parts) : DimensionString.upright(at, from, parts))
-        .paint(surface);
+  private static DimensionString string(
+      boolean level, double at, double from, List<DimensionString.Part> parts) {
+    return level
+        ? DimensionString.level(at, from, parts)
+        : DimensionString.upright(at, from, parts);
   }
 
   // --- words
@@ -494,12 +504,21 @@ final class SectionDetail implements Drawing {
     }
     double[] point = across.point(sign * (mm(side.sight()) + GOES_ON), -mm(side.thickness()));
     Lettering lettering = Lettering.NOTE;
+    double pitch = lettering.height() * Lettering.LINE_PITCH;
     String words = side.layers().isEmpty() ? side.name() + ": not in the catalog" : side.name();
-    if (joint.upright()) {
-      double y = sign > 0 ? point[1] - lettering.height() - 1 : point[1] + 1;
-      surface.text(words, point[0] + 2, y, lettering, Align.LEFT);
-    } else {
-      surface.text(words, point[0], point[1] + 1.5, lettering, sign > 0 ? Align.RIGHT : Align.LEFT);
+    double width = joint.upright() ? WIDE_NAME : Math.max(NAME, scale.paper(GOES_ON));
+    List<String> lines = Paragraph.lines(words, lettering, width);
+    boolean down = joint.upright() && sign > 0;
+    double first =
+        down ? point[1] - lettering.height() - 1 : point[1] + 1.5 + (lines.size() - 1) * pitch;
+    Align align = joint.upright() || sign < 0 ? Align.LEFT : Align.RIGHT;
+    for (int at = 0; at < lines.size(); at++) {
+      surface.text(
+          lines.get(at),
+          joint.upright() ? point[0] + 2 : point[0],
+          first - at * pitch,
+          lettering,
+          align);
     }
   }
 

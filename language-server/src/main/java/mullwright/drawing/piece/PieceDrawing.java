@@ -96,27 +96,22 @@ public final class PieceDrawing implements Drawing {
 
   /** A place as tickets print it, to 1/32" or to 0.1 mm. */
   private String place(Length length) {
-    return LengthFormatOf.place(units).print(length);
+    return units == UnitSystem.US
+        ? LengthFormat.feetIfAny(Step.THIRTY_SECOND).print(length)
+        : millimetres(length);
   }
 
-  /** A diameter or a depth. */
+  /** A diameter or a depth, to 1/64" or to 0.1 mm. */
   private String small(Length length) {
-    return LengthFormatOf.small(units).print(length);
+    return units == UnitSystem.US
+        ? LengthFormat.feetIfAny(Step.SIXTY_FOURTH).print(length)
+        : millimetres(length);
   }
 
-  /** The formats of the tickets. */
-  private static final class LengthFormatOf {
-    static LengthFormat place(UnitSystem units) {
-      return units == UnitSystem.US
-          ? LengthFormat.feetIfAny(Step.THIRTY_SECOND)
-          : LengthFormat.millimetres(Step.TENTH_MILLIMETRE);
-    }
-
-    static LengthFormat small(UnitSystem units) {
-      return units == UnitSystem.US
-          ? LengthFormat.feetIfAny(Step.SIXTY_FOURTH)
-          : LengthFormat.millimetres(Step.TENTH_MILLIMETRE);
-    }
+  // on a drawing without the unit
+  private static String millimetres(Length length) {
+    String text = LengthFormat.millimetres(Step.TENTH_MILLIMETRE).print(length);
+    return text.substring(0, text.length() - " mm".length());
   }
 
   private String kind(Bar.Hole hole) {

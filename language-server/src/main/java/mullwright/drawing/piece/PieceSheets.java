@@ -14,7 +14,7 @@ import mullwright.quantity.UnitSystem;
 /** Drawings of all bars of a wall on sheets, two or more on each. */
 public final class PieceSheets {
   /** Larger drawings are for details, smaller ones lose the holes (common practice). */
-  private static final double LARGEST = 2;
+  private static final double LARGEST = 4;
 
   private static final double SMALLEST = 16;
 
@@ -36,7 +36,7 @@ public final class PieceSheets {
   /** The bars without a sheet and unbroken, under each other. */
   public static Drawing uncut(String title, List<Bar> bars, UnitSystem units) {
     Scale scale =
-        Scale.usual(units).stream().filter(it -> it.ratio() >= 4).findFirst().orElseThrow();
+        Scale.usual(units).stream().filter(it -> it.ratio() >= LARGEST).findFirst().orElseThrow();
     List<PieceDrawing> drawings =
         bars.stream()
             .map(bar -> new PieceDrawing(bar, scale, units, Double.POSITIVE_INFINITY))
