@@ -51,7 +51,7 @@ public final class FrameNumbers {
     return List.copyOf(worst.values());
   }
 
-  /** Moment, stress, deflection and weight of a length of vertical. */
+  /** Moment, stress, deflection, weight and head joint of a length of vertical. */
   public List<FrameNumber> vertical(VerticalPiece piece) {
     List<FrameNumber> numbers = new ArrayList<>();
     VerticalRun run = analysis.runOf(piece);
@@ -84,6 +84,7 @@ public final class FrameNumbers {
             Kind.FORCE,
             "",
             () -> AnchorDemand.weightOf(analysis, piece)));
+    HeadJoint.of(analysis, piece).ifPresent(joint -> joint.numbers(numbers));
     return numbers;
   }
 

@@ -408,6 +408,92 @@ class WallBeamsTest {
   }
 
   @Test
+  void theWeightTurnsAboutTheSlabEdge() {
+    WallText wall =
+        new WallText(
+            """
+              grid {
+                lines A..C spaced 2 @ 60
+                floor L1 at 0
+                floor L2 at 144 slab 8 edge 9
+                row sill at 0
+                row head at 144
+              }
+              members {
+                vertical all as mullion
+                horizontal all
+              }
+              anchors {
+                clip all at sill
+                dead-load all at L2 part angle
+              }
+              lites {
+                vision G all
+              }
+            """);
+    SlabCouple couple = SlabCouple.of(wall.analysis(), wall.anchors("B").get(1)).orElseThrow();
+    // CHECK 5a's arms: 9 in to the slab edge less 6 in behind the glass is 3 in out, couple arm
+    // 4 in; of the 234.9 lb of the wall above (480 lb would give 1440 lb·in and 360 lb)
+    close(couple.couple().moment() / (LB * IN), 234.9 * 1440 / 480);
+    close(couple.couple().pull() / LB, 234.9 * 360 / 480);
+    assertThat(new FrameNumbers(wall.analysis()).anchor(wall.anchors("B").get(1)))
+        .extracting(FrameNumber::what)
+        .contains("moment at the slab edge", "pull in the slab's fasteners by weight");
+  }
+
+  private static WallText underASlab(String slabs, String anchors) {
+    return new WallText(
+        """
+          criteria {
+            metal temperature -20 F to 160 F, set at 70 F
+            %s
+          }
+          fabrication {
+            perimeter-joint 1/2"
+          }
+          grid {
+            lines A..C spaced 2 @ 60
+            floor L1 at 0
+            floor L2 at 156 slab 8
+            row sill at 0
+            row head at 144
+          }
+          members {
+            vertical all as mullion
+            horizontal all
+          }
+          anchors {
+            %s
+          }
+          lites {
+            vision G all
+          }
+        """
+            .formatted(slabs, anchors));
+  }
+
+  @Test
+  void theHeadJointTakesTheSlabAndTheHeat() {
+    WallText wall =
+        underASlab(
+            "slab deflection 3/8\"", "dead-load all at 0 above L1 part angle\nclip all at head");
+    HeadJoint joint = HeadJoint.of(wall.analysis(), wall.lengths("B").get(0)).orElseThrow();
+    // CHECK 4b: 144 in and 90 °F grow 0.1698 in (half a face of 1/32 in more); rule A3 of the
+    // handbook: slab + growth + tolerance
+    close(joint.result().input().thermalGrowth() / IN, 0.16980);
+    close(joint.result().needed() / IN, 0.375 + 0.16980 + 0.0625);
+    close(joint.needed().value().toSi() / IN, 0.6073);
+    FrameNumber number =
+        new FrameNumbers(wall.analysis())
+            .vertical(wall.lengths("B").get(0)).stream()
+                .filter(each -> each.what().equals("head joint needed"))
+                .findFirst()
+                .orElseThrow();
+    close(number.limit().orElseThrow() / IN, 0.5);
+    assertThat(number.severity()).isGreaterThan(1);
+  }
+
+  @Test
   void aSlidingAnchorNeedsItsSlot() {
     WallText wall =
         new WallText(

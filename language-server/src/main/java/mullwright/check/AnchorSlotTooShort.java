@@ -1,0 +1,67 @@
+package mullwright.check;
+
+import com.google.auto.service.AutoService;
+import mullwright.analysis.wall.Inputs;
+import mullwright.analysis.wall.SlotMovement;
+import mullwright.layout.PlacedAnchor;
+import mullwright.quantity.Length;
+import mullwright.quantity.LengthFormat;
+import mullwright.quantity.Rounding;
+import mullwright.quantity.Step;
+import mullwright.quantity.UnitSystem;
+
+/**
+ * A sliding anchor whose slot is too short for what the vertical moves past it.
+ *
+ * <p>The bolt reaches the end of the slot and the anchor takes weight, or locks the length against
+ * heat. Common practice.
+ */
+@AutoService(Rule.class)
+public final class AnchorSlotTooShort implements AnchorRule {
+  @Override
+  public About about() {
+    return About.of(Group.ANCHOR, Severity.ERROR);
+  }
+
+  @Override
+  public void check(PlacedAnchor it, WallFacts facts, Findings found) {
+    SlotMovement.of(facts.analysis(), it)
+        .filter(SlotMovement::tooShort)
+        .ifPresent(slot -> tell(it, slot, facts, found));
+  }
+
+  private static void tell(PlacedAnchor it, SlotMovement slot, WallFacts facts, Findings found) {
+    Measures say = Measures.of(facts);
+    double needed = slot.result().needed();
+    Length enough = format(say).round(Length.nearest(needed));
+    found
+        .at(it.use().origin())
+        .piece(it.name())
+        .what(
+            "The slot of "
+                + it.part().orElseThrow().name()
+                + " is "
+                + say.length(slot.slot().value())
+                + ", it needs "
+                + say.length(needed)
+                + ": the bolt, "
+                + say.length(slot.result().input().up())
+                + " up, "
+                + say.length(slot.result().input().down())
+                + " down, "
+                + say.length(SlotMovement.ADJUSTMENT)
+                + " to install.")
+        .mend("Take a part with a slot of " + format(say).print(enough) + " or more.")
+        .measured(Inputs.length("slot", slot.slot()))
+        .limit(slot.needed())
+        .related(slot.slot().origin(), "the slot")
+        .related(slot.hangs().use().origin(), "the length grows from here");
+  }
+
+  private static LengthFormat format(Measures say) {
+    return (say.system() == UnitSystem.US
+            ? LengthFormat.feetIfAny(Step.SIXTEENTH)
+            : LengthFormat.millimetres(Step.MILLIMETRE))
+        .rounding(Rounding.UP);
+  }
+}
