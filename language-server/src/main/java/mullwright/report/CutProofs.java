@@ -30,12 +30,21 @@ final class CutProofs {
     List<Table> tables = new ArrayList<>();
     for (CutPlan plan : plans) {
       Certificate certificate = plan.result().orElseThrow().certificate();
-      if (certificate.rules().isEmpty()) {
+      // a search stands by itself
+      boolean ruled = certificate.search().isEmpty() && !certificate.rules().isEmpty();
+      if (!ruled) {
         tables.add(prices(plan, certificate));
       }
-      for (int r = 0; r < certificate.rules().size(); r++) {
+      for (int r = 0; ruled && r < certificate.rules().size(); r++) {
         tables.add(rule(plan, certificate, r));
       }
+      certificate
+          .search()
+          .ifPresent(
+              tree ->
+                  tables.addAll(
+                      CutSearches.tables(
+                          plan, tree, CutTables.tableName("prices", plan, plans), format)));
     }
     return tables;
   }
@@ -59,9 +68,8 @@ final class CutProofs {
             + ": no bar holds pieces worth more than "
             + certificate.scale()
             + unit(plan)
-            + ", so "
-            + least(plan, certificate)
-            + (result.proof() == Proof.SEARCH ? ". " + result.search() : ""),
+            + (result.proof() == Proof.SEARCH ? ". " + result.search() + " So " : ", so ")
+            + least(plan, certificate),
         columns(),
         rows,
         totals("in all", worth));

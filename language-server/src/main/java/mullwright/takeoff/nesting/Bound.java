@@ -88,6 +88,11 @@ record Bound(long[] price, long scale, long[] premium, long worth) {
         List.of());
   }
 
+  /** The prices alone, in the caller's terms. */
+  SearchTree.Prices prices(CutModel model, NestingProblem problem) {
+    return new SearchTree.Prices(prices(model, price), scale, stocks(model, problem, premium));
+  }
+
   /** This bound made sharper by rules on the numbers of bars, in the caller's terms. */
   Certificate certificate(
       CutModel model, NestingProblem problem, long ruled, List<BarCounts.Rule> rules) {

@@ -2,6 +2,7 @@ package mullwright.takeoff.nesting;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -19,14 +20,34 @@ import java.util.TreeMap;
  * of each stock can be worth at most, so that any plan has enough bars for the worth of all parts.
  * If all numbers of bars that cost less than the bound break one of the rules, no plan does.
  *
+ * <p>Where prices and rules leave plans possible, a {@link SearchTree} may show, case by case, that
+ * none of them is one.
+ *
  * @param prices price of each part length; a length not named has price 0
  * @param scale units of price in one unit of cost, greater than 0
  * @param premiums one for each stock of the problem, 0 for unlimited stocks
  * @param bound no plan costs less than this
  * @param rules on the numbers of bars; empty if the prices alone show the bound
+ * @param search that shows the bound where prices and rules do not
  */
 public record Certificate(
-    SortedMap<Long, Long> prices, long scale, List<Long> premiums, long bound, List<Rule> rules) {
+    SortedMap<Long, Long> prices,
+    long scale,
+    List<Long> premiums,
+    long bound,
+    List<Rule> rules,
+    Optional<SearchTree> search) {
+  /** A bound shown without a search. */
+  public Certificate(
+      SortedMap<Long, Long> prices, long scale, List<Long> premiums, long bound, List<Rule> rules) {
+    this(prices, scale, premiums, bound, rules, Optional.empty());
+  }
+
+  /** The same with a search that shows a higher bound. */
+  Certificate with(SearchTree tree, long higher) {
+    return new Certificate(prices, scale, premiums, higher, rules, Optional.of(tree));
+  }
+
   /**
    * {@code sum of weight * bars >= sum of price * count} for every plan.
    *
@@ -48,6 +69,11 @@ public record Certificate(
 
   /** The claim in words. */
   public String statement() {
+    if (search.isPresent()) {
+      return "All ways to combine the fillings a plan cheaper than "
+          + bound
+          + " may use are gone through, step by step.";
+    }
     return rules.isEmpty()
         ? "No bar is worth more than its cost at these prices, so no plan costs less than "
             + bound

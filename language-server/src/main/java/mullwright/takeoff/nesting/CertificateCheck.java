@@ -79,6 +79,14 @@ public final class CertificateCheck {
     if (certificate.bound() <= bound) {
       return Optional.empty();
     }
+    if (certificate.search().isPresent()) {
+      SearchTree tree = certificate.search().get();
+      Optional<String> fault = SearchTreeCheck.fault(problem, wanted, tree);
+      long next = nextTotal(problem, shortest, Math.addExact(Math.max(-1, tree.target()), 1));
+      return fault.isPresent() || certificate.bound() <= next
+          ? fault
+          : Optional.of("the search proves " + next + " and no more");
+    }
     return certificate.rules().isEmpty()
         ? Optional.of("the prices prove " + bound + " and no more")
         : ruleFault(problem, wanted, certificate);
@@ -161,7 +169,7 @@ public final class CertificateCheck {
   }
 
   /** The greatest worth of pieces on one bar of {@code stock}. */
-  private static long mostWorth(
+  static long mostWorth(
       NestingProblem problem, Stock stock, Map<Long, Integer> wanted, Map<Long, Long> prices) {
     long usable = problem.usable(stock);
     if (usable < 0) {

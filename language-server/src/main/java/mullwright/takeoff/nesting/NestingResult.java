@@ -12,8 +12,7 @@ public sealed interface NestingResult {
    * @param cost total cost of the bars
    * @param lowerBound no plan costs less than this
    * @param proof what {@code lowerBound} rests on
-   * @param certificate prices by which anyone can check that no plan costs less than {@link
-   *     Certificate#bound()}; that is {@code lowerBound} itself unless the proof is by search
+   * @param certificate by which anyone can check that no plan costs less than {@code lowerBound}
    * @param search what was exhausted when the proof is by search, else empty
    * @param work units of work done
    * @param clock true if the search was ended by the clock, so that another machine may find more
@@ -49,7 +48,7 @@ public sealed interface NestingResult {
   enum Proof {
     /** The certificate's prices alone. */
     PRICES,
-    /** The certificate's prices and an exhaustive search of the plans they leave possible. */
+    /** The certificate's prices and its search of the plans they leave possible. */
     SEARCH
   }
 

@@ -27,6 +27,11 @@ final class NestingSearch {
   private String statement = "";
   private ColumnGeneration generation;
   private List<Bound> variants;
+
+  /** The bounds that left the patterns of the last list. */
+  private List<Bound> filters = List.of();
+
+  private SearchTree tree;
   private List<BarCounts.Rule> rules = List.of();
   private long ruled;
 
@@ -66,7 +71,7 @@ final class NestingSearch {
         continue;
       }
       if (!counted) {
-        // before any search that leaves no certificate
+        // before any search, whose certificate is longer
         counted = true;
         byCounts();
       }
@@ -104,7 +109,7 @@ final class NestingSearch {
     if (patterns == null) {
       return false;
     }
-    PartitionSearch search = new PartitionSearch(model, patterns, lower, nodes, effort);
+    PartitionSearch search = new PartitionSearch(problem, model, patterns, lower, nodes, effort);
     switch (search.run()) {
       case FOUND -> best = search.found();
       case NONE -> {
@@ -116,6 +121,11 @@ final class NestingSearch {
                 + " patterns, and all ways to combine them were searched in "
                 + search.nodes()
                 + " steps.";
+        tree =
+            new SearchTree(
+                lower,
+                filters.stream().map(each -> each.prices(model, problem)).toList(),
+                search.root());
         lower = totals.atLeast(lower + 1);
       }
       default -> {
@@ -129,6 +139,7 @@ final class NestingSearch {
   private List<Pattern> possible() {
     List<Pattern> patterns =
         PatternEnumeration.list(model, sharp, lower, generation.upper(), MOST_PATTERNS, effort);
+    filters = List.of(sharp);
     if ((patterns != null && patterns.size() <= FEW_PATTERNS) || effort.spent()) {
       return patterns;
     }
@@ -146,8 +157,11 @@ final class NestingSearch {
       raise(mean);
       patterns =
           PatternEnumeration.list(model, mean, lower, generation.upper(), MOST_PATTERNS, effort);
+      filters = List.of(mean);
     }
     if (patterns != null) {
+      filters = new ArrayList<>(filters);
+      filters.addAll(variants);
       for (Bound each : variants) {
         patterns.removeIf(pattern -> each.loss(model, pattern) > each.loss(lower));
       }
@@ -185,17 +199,20 @@ final class NestingSearch {
   }
 
   Proof proof() {
-    return statement.isEmpty() ? Proof.PRICES : Proof.SEARCH;
+    return certificate().search().isEmpty() ? Proof.PRICES : Proof.SEARCH;
   }
 
+  /** The shortest of what shows the bound: prices, rules with them, or a search written down. */
   Certificate certificate() {
-    return rules.isEmpty()
-        ? bound.certificate(model, problem, totals)
-        : bound.certificate(model, problem, ruled, rules);
+    Certificate priced = bound.certificate(model, problem, totals);
+    if (priced.bound() < lower && !rules.isEmpty()) {
+      priced = bound.certificate(model, problem, ruled, rules);
+    }
+    return priced.bound() >= lower || tree == null ? priced : priced.with(tree, lower);
   }
 
   String statement() {
-    return statement;
+    return proof() == Proof.SEARCH ? statement : "";
   }
 
   boolean clock() {

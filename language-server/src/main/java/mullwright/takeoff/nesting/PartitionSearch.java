@@ -2,6 +2,7 @@ package mullwright.takeoff.nesting;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.TreeMap;
 
 /**
  * Searches all plans made of a given list of patterns, each piece cut exactly once.
@@ -11,10 +12,16 @@ import java.util.List;
  * the bound they give in whole numbers decides whether the node is closed; patterns that lose more
  * than the node can afford are barred below it. Floating numbers choose where to look and never
  * what to leave out.
+ *
+ * <p>A search that finds nothing is {@linkplain #root written down}; one too long to be written
+ * down is given up, since nobody could check it.
  */
 final class PartitionSearch {
   private static final double SCALE = 1 << 30;
   private static final double STAND_IN = 1.5;
+
+  /** Most prices in a search that is written down. */
+  private static final long MOST_PRICES = 2_000_000;
 
   /** How a search ended. */
   enum Verdict {
@@ -41,9 +48,19 @@ final class PartitionSearch {
   private Draft found;
   private boolean open;
   private long nodes;
+  private final NestingProblem problem;
+
+  /** The step just closed. */
+  private SearchTree.Step step;
 
   PartitionSearch(
-      CutModel model, List<Pattern> patterns, long target, long nodeLimit, Effort effort) {
+      NestingProblem problem,
+      CutModel model,
+      List<Pattern> patterns,
+      long target,
+      long nodeLimit,
+      Effort effort) {
+    this.problem = problem;
     this.model = model;
     this.effort = effort;
     this.target = target;
@@ -75,6 +92,11 @@ final class PartitionSearch {
     return nodes;
   }
 
+  /** The search from its first step on, if it found nothing. */
+  SearchTree.Step root() {
+    return step;
+  }
+
   private boolean usable(int j, Draft draft) {
     if (out[j]) {
       return false;
@@ -87,13 +109,14 @@ final class PartitionSearch {
   private boolean descend(Draft draft, int depth) {
     nodes++;
     if (draft.cost() > target) {
+      step = new SearchTree.Over();
       return false;
     }
     if (draft.pieces() == 0) {
       found = draft;
       return true;
     }
-    if (effort.spent() || nodes > nodeLimit) {
+    if (effort.spent() || nodes > nodeLimit || nodes * model.size() > MOST_PRICES) {
       open = true;
       return true;
     }
@@ -121,6 +144,7 @@ final class PartitionSearch {
     }
     Bound bound = bound(draft);
     if (draft.cost() + bound.cost() > target) {
+      step = new SearchTree.Closed(bound.prices(model, problem));
       return false;
     }
     long loss =
@@ -141,20 +165,22 @@ final class PartitionSearch {
       }
       chosen = any(draft);
       if (chosen < 0) {
+        step = new SearchTree.Bare(bound.prices(model, problem));
         return false;
       }
     }
-    return counts(draft, chosen, depth);
+    return counts(draft, chosen, depth, bound);
   }
 
   /** Tries every number of bars of pattern {@code j}, from the programme's value outward. */
-  private boolean counts(Draft draft, int j, int depth) {
+  private boolean counts(Draft draft, int j, int depth, Bound bound) {
     Pattern pattern = lp.pattern(first + j);
     double x = valueOf(first + j);
     int times = pattern.times(draft.wanted);
     if (model.limited(pattern.stock())) {
       times = Math.min(times, draft.left[pattern.stock()]);
     }
+    SearchTree.Step[] below = new SearchTree.Step[times + 1];
     drop(j);
     int up = Math.min(times, (int) Math.ceil(x - 1e-9));
     if (up == 0) {
@@ -171,8 +197,19 @@ final class PartitionSearch {
       if (descend(child, depth + 1)) {
         return true;
       }
+      below[k] = step;
     }
+    step = new SearchTree.Split(bound.prices(model, problem), filling(pattern), List.of(below));
     return false;
+  }
+
+  /** A pattern in the caller's terms. */
+  private SearchTree.Filling filling(Pattern pattern) {
+    TreeMap<Long, Integer> pieces = new TreeMap<>();
+    for (int k = 0; k < pattern.part().length; k++) {
+      pieces.put(model.length[pattern.part()[k]], pattern.count()[k]);
+    }
+    return new SearchTree.Filling(model.stock[pattern.stock()], pieces);
   }
 
   private double valueOf(int column) {
