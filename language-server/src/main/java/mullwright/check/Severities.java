@@ -28,6 +28,9 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<String> pr
   /** Every rule as it is. */
   public static final Severities USUAL = new Severities(Map.of(), List.of());
 
+  /** Lines that begin with it are about the editor and set no severity. */
+  public static final String EDITOR = "editor.";
+
   private static final String PREFIX = "severity.";
 
   public Severities {
@@ -47,6 +50,9 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<String> pr
           Map.of(), List.of(FILE + " cannot be read: " + unreadable.getMessage() + "."));
     }
     for (String key : new TreeSet<>(lines.stringPropertyNames())) {
+      if (key.startsWith(EDITOR)) {
+        continue;
+      }
       String value = lines.getProperty(key).strip().toLowerCase(Locale.ROOT);
       Optional<Rule> rule =
           key.startsWith(PREFIX) ? rules.named(key.substring(PREFIX.length())) : Optional.empty();

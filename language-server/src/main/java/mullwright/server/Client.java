@@ -95,6 +95,11 @@ public final class Client {
     return folders;
   }
 
+  /** What it gave beside its capabilities for this server, null if nothing. */
+  public JsonElement options() {
+    return field(said, "initializationOptions").orElse(null);
+  }
+
   private Optional<JsonElement> capability(String path) {
     Optional<JsonElement> found = field(said, "capabilities");
     for (String name : path.split("\\.")) {

@@ -3,6 +3,7 @@ package mullwright.server;
 import java.util.List;
 import java.util.Optional;
 import mullwright.workspace.Cancel;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /** What a feature has before it when it answers: the texts, the client, the way to give up. */
 public interface Desk {
@@ -29,6 +30,16 @@ public interface Desk {
 
   /** The way back to the editor. */
   Editor editor();
+
+  /** What the reader of a document has switched. */
+  Settings settings(Document document);
+
+  /**
+   * Begins long work that is told to the editor.
+   *
+   * @param token the editor's own, null if it gave none
+   */
+  Progress progress(Either<String, Integer> token, String title);
 
   /** Every workspace as it stands now. */
   List<View> views();

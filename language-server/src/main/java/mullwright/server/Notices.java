@@ -3,9 +3,9 @@ package mullwright.server;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,12 +21,29 @@ import org.eclipse.lsp4j.DidOpenTextDocumentParams;
  * <p>All of these make the diagnostics due; the worker is told so before the notice is applied.
  */
 final class Notices {
+  private static final String FOLDERS = "workspace/didChangeWorkspaceFolders";
+  private static final String SETTINGS = "workspace/didChangeConfiguration";
+  private static final String CANCEL_PROGRESS = "window/workDoneProgress/cancel";
+
+  /** Those whose parameters are looked into as they are. */
+  private static final List<String> PLAIN =
+      List.of(
+          "textDocument/didSave",
+          "workspace/didChangeWatchedFiles",
+          "workspace/didCreateFiles",
+          "workspace/didRenameFiles",
+          "workspace/didDeleteFiles",
+          FOLDERS,
+          SETTINGS,
+          CANCEL_PROGRESS);
+
   private final Worker worker;
   private final Publisher publisher;
   private final Log log;
   private final Outgoing outgoing;
   private final Live live;
   private final Runnable atOrphaned;
+  private final Registrations registrations;
   private Session session;
 
   /**
@@ -45,6 +62,7 @@ final class Notices {
     this.outgoing = outgoing;
     this.live = live;
     this.atOrphaned = atOrphaned;
+    this.registrations = new Registrations(outgoing, log);
   }
 
   Session begin(Client client) {
@@ -66,31 +84,34 @@ final class Notices {
 
   /** What the parameters of each notice are read into. */
   Map<String, Type> parameters() {
-    return Map.of(
-        "textDocument/didOpen", DidOpenTextDocumentParams.class,
-        "textDocument/didChange", DidChangeTextDocumentParams.class,
-        "textDocument/didClose", DidCloseTextDocumentParams.class,
-        "textDocument/didSave", JsonElement.class,
-        "workspace/didChangeWatchedFiles", JsonElement.class,
-        "workspace/didChangeWorkspaceFolders", JsonElement.class);
+    Map<String, Type> parameters = new HashMap<>();
+    parameters.put("textDocument/didOpen", DidOpenTextDocumentParams.class);
+    parameters.put("textDocument/didChange", DidChangeTextDocumentParams.class);
+    parameters.put("textDocument/didClose", DidCloseTextDocumentParams.class);
+    for (String plain : PLAIN) {
+      parameters.put(plain, JsonElement.class);
+    }
+    return parameters;
   }
 
   /** Takes one; those it does not know are passed over, as the protocol wants. */
   void take(String method, Object parameters) {
     switch (method) {
       case "initialized" -> {
-        worker.ask(guarded(method, this::watchFiles));
+        worker.ask(guarded(method, () -> registrations.watch(session)));
+        worker.ask(guarded(method, () -> registrations.watchSettings(session.client())));
+        worker.ask(guarded(method, this::pullSettings));
         worker.ask(guarded(method, this::watchParent));
       }
-      case "textDocument/didOpen",
-          "textDocument/didChange",
-          "textDocument/didClose",
-          "textDocument/didSave",
-          "workspace/didChangeWatchedFiles",
-          "workspace/didChangeWorkspaceFolders" ->
+      // heard at once: the worker may be busy with what is to stop
+      case CANCEL_PROGRESS -> session.progresses().cancel(parameters);
+      case "textDocument/didOpen", "textDocument/didChange", "textDocument/didClose" ->
           worker.edit(guarded(method, () -> apply(method, parameters)));
       default -> {
-        // such as $/setTrace: nothing here depends on it
+        // others, such as $/setTrace: nothing here depends on them
+        if (PLAIN.contains(method)) {
+          worker.edit(guarded(method, () -> apply(method, parameters)));
+        }
       }
     }
   }
@@ -100,6 +121,7 @@ final class Notices {
       var document = opened.getTextDocument();
       session.didOpen(document.getUri(), document.getVersion(), document.getText());
       publisher.touched(document.getUri());
+      registrations.watch(session);
     } else if (parameters instanceof DidChangeTextDocumentParams changed) {
       var document = changed.getTextDocument();
       session.didChange(document.getUri(), document.getVersion(), changed.getContentChanges());
@@ -107,10 +129,14 @@ final class Notices {
     } else if (parameters instanceof DidCloseTextDocumentParams closed) {
       session.didClose(closed.getTextDocument().getUri());
       publisher.touched(closed.getTextDocument().getUri());
-    } else if (method.equals("workspace/didChangeWorkspaceFolders")) {
+    } else if (method.equals(FOLDERS)) {
       JsonObject event = ((JsonElement) parameters).getAsJsonObject().getAsJsonObject("event");
       session.changeFolders(addresses(event, "added"), addresses(event, "removed"));
+      registrations.watch(session);
       publisher.touchedAll();
+    } else if (method.equals(SETTINGS)) {
+      settings(((JsonElement) parameters).getAsJsonObject().get("settings"));
+      pullSettings();
     } else {
       session.lookAgain();
       publisher.touchedAll();
@@ -126,20 +152,22 @@ final class Notices {
     return addresses;
   }
 
-  /** Asks to be told when wall files change outside the editor, if the client can be asked. */
-  private void watchFiles() {
-    if (session.client().can("workspace.didChangeWatchedFiles.dynamicRegistration")) {
-      outgoing.request(
-          "client/registerCapability",
-          JsonParser.parseString(
-              "{\"registrations\":[{\"id\":\"wall-files\","
-                  + "\"method\":\"workspace/didChangeWatchedFiles\","
-                  + "\"registerOptions\":{\"watchers\":[{\"globPattern\":\"**/*.wall\"}]}}]}"),
-          (done, refused) -> {
-            if (refused != null) {
-              log.unreadable("The client watches no files: " + refused.getMessage());
-            }
-          });
+  private void pullSettings() {
+    registrations.pullSettings(
+        session.client(), sent -> worker.ask(guarded(SETTINGS, () -> settings(sent))));
+  }
+
+  /** A client that has none, or is to be asked, sends null. */
+  private void settings(JsonElement sent) {
+    if (sent == null || !sent.isJsonObject()) {
+      return;
+    }
+    Settings before = session.settings();
+    Settings now = Settings.read(sent);
+    now.problems().forEach(log::unreadable);
+    session.settings(now);
+    if (!session.settings().equals(before)) {
+      publisher.refreshShown();
     }
   }
 

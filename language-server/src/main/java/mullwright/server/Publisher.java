@@ -125,6 +125,7 @@ final class Publisher implements Worker.Upkeep {
   private Reading reading(View view, String path) {
     Reading reading = view.snapshot().reading(path).orElse(null);
     if (reading != null) {
+      reading.severities().problems().forEach(log::unreadable);
       reading
           .failures(editWaits)
           .forEach(failed -> log.fault("Rule " + failed.rule(), failed.cause()));
@@ -185,6 +186,15 @@ final class Publisher implements Worker.Upkeep {
    */
   private boolean isOfOtherEdits(String address) {
     return !touched.contains(address) || touched.size() > 1;
+  }
+
+  /** What is shown beside the texts is to be fetched again. */
+  void refreshShown() {
+    for (String what : List.of("inlayHint", "codeLens")) {
+      if (session.client().can("workspace." + what + ".refreshSupport")) {
+        outgoing.request("workspace/" + what + "/refresh", null, this::refreshed);
+      }
+    }
   }
 
   private void refreshed(Object nothing, Throwable refused) {

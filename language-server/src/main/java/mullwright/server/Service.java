@@ -5,6 +5,8 @@ import com.google.gson.JsonObject;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 import mullwright.workspace.Cancel;
@@ -90,7 +92,7 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
     }
     if (method.equals(SHUTDOWN)) {
       phase = Phase.SHUT;
-      return answered(cancel -> null);
+      return answered(cancel -> null, Lapse.NEVER);
     }
     Route<?> route = routes.get(method);
     if (route == null) {
@@ -100,7 +102,8 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
         cancel -> {
           notices.asked(parameters);
           return route.answer(parameters, notices.session().desk(cancel));
-        });
+        },
+        Lapse.of(method));
   }
 
   private CompletableFuture<?> initialize(Object parameters) {
@@ -116,20 +119,49 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
   }
 
   /** Answers on the worker; the future is the way to take the question back. */
-  private CompletableFuture<Object> answered(Answer answer) {
+  private CompletableFuture<Object> answered(Answer answer, Lapse lapse) {
     CompletableFuture<Object> future = new CompletableFuture<>();
-    Cancel cancel = future::isCancelled;
+    Cancel cancel =
+        lapse == Lapse.NEVER
+            ? future::isCancelled
+            : () -> future.isCancelled() || worker.editWaits();
     worker.ask(
         () -> {
           try {
             cancel.check();
-            future.complete(answer.under(cancel));
+            Object whole = answer.under(cancel);
+            if (whole instanceof Piecemeal pieces) {
+              worker.whenIdle(() -> piece(pieces, future));
+            } else {
+              future.complete(whole);
+            }
           } catch (Throwable fault) {
             // whatever goes wrong in one answer costs that answer only
-            future.completeExceptionally(fault);
+            boolean outdated = fault instanceof CancellationException && !future.isCancelled();
+            future.completeExceptionally(outdated ? lapse.refusal() : fault);
           }
         });
     return future;
+  }
+
+  private void piece(Piecemeal pieces, CompletableFuture<Object> future) {
+    try {
+      Optional<Object> whole = Optional.empty();
+      try {
+        whole = pieces.next(() -> future.isCancelled() || worker.editWaits());
+      } catch (CancellationException stale) {
+        // an edit waits: the piece is computed anew after it
+      }
+      if (whole.isPresent() || future.isCancelled()) {
+        pieces.ended();
+        whole.ifPresent(future::complete);
+      } else {
+        worker.whenIdle(() -> piece(pieces, future));
+      }
+    } catch (Throwable fault) {
+      pieces.ended();
+      future.completeExceptionally(fault);
+    }
   }
 
   private interface Answer {

@@ -12,6 +12,7 @@ import mullwright.workspace.Cancel;
 import mullwright.workspace.Workspace;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /**
  * What the client has told since it began the talk: its abilities, its folders, the documents it
@@ -24,6 +25,8 @@ final class Session {
   private final Editor editor;
   private final Supplier<Optional<String>> liveView;
   private final Map<String, Open> open = new LinkedHashMap<>();
+  private final Progresses progresses;
+  private Settings settings;
   private String touched = "";
 
   /** A document the client has open, and its version. */
@@ -38,6 +41,8 @@ final class Session {
     this.liveView = liveView;
     this.roots = new Roots(rules);
     this.encoding = PositionEncoding.chosen(client.words("general.positionEncodings"));
+    this.progresses = new Progresses(editor);
+    this.settings = Settings.read(client.options());
     client.folders().forEach(roots::add);
   }
 
@@ -47,6 +52,20 @@ final class Session {
 
   PositionEncoding encoding() {
     return encoding;
+  }
+
+  /** What the editor sent of its settings. */
+  Settings settings() {
+    return settings;
+  }
+
+  /** The editor sent other settings; what it does not name is as the editor had it at first. */
+  void settings(Settings sent) {
+    settings = Settings.read(client.options()).under(sent);
+  }
+
+  Progresses progresses() {
+    return progresses;
   }
 
   /** The documents the client has open, in the order they were opened. */
@@ -104,6 +123,11 @@ final class Session {
       was.held.root().number(was.held.path(), null);
       roots.release(address);
     }
+  }
+
+  /** The addresses of the folders that are looked into, in the order they came. */
+  List<String> folders() {
+    return roots.all().stream().flatMap(root -> root.folder().stream()).map(Addresses::of).toList();
   }
 
   /** Looks at the disk again, in all workspaces. */
@@ -177,6 +201,17 @@ final class Session {
       @Override
       public Optional<String> liveView() {
         return liveView.get();
+      }
+
+      @Override
+      public Settings settings(Document document) {
+        String project = document.snapshot().projectSettings();
+        return project.isEmpty() ? settings : Settings.read(project).under(settings);
+      }
+
+      @Override
+      public Progress progress(Either<String, Integer> token, String title) {
+        return progresses.begin(token, title, client);
       }
 
       @Override

@@ -1,6 +1,8 @@
 package mullwright.server;
 
+import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -18,7 +20,10 @@ final class Worker {
 
   private static final long LAST_WORDS_MILLIS = 2000;
 
+  private static final Runnable NOTHING = () -> {};
+
   private final BlockingQueue<Runnable> jobs = new LinkedBlockingQueue<>();
+  private final Queue<Runnable> idle = new ConcurrentLinkedQueue<>();
   private final AtomicInteger editsWaiting = new AtomicInteger();
   private final Upkeep upkeep;
   private final Thread thread;
@@ -58,6 +63,13 @@ final class Worker {
     jobs.add(job);
   }
 
+  /** Queues a job that everything else goes before. Jobs must not throw. */
+  void whenIdle(Runnable job) {
+    idle.add(job);
+    // wakes the thread up
+    jobs.add(NOTHING);
+  }
+
   /** True if an edit has come that is not yet applied. */
   boolean editWaits() {
     return editsWaiting.get() > 0;
@@ -84,12 +96,26 @@ final class Worker {
           answered = 0;
         } else {
           boolean kept = upkeep.due();
-          jobs.take().run();
+          next().run();
           answered = kept ? answered + 1 : 0;
         }
       }
     } catch (InterruptedException ended) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  private Runnable next() throws InterruptedException {
+    Runnable job = jobs.poll();
+    while (job == NOTHING) {
+      job = jobs.poll();
+    }
+    if (job == null && upkeep.due() && !editWaits()) {
+      return NOTHING;
+    }
+    if (job == null) {
+      job = idle.poll();
+    }
+    return job == null ? jobs.take() : job;
   }
 }

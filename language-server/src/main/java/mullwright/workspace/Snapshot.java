@@ -71,6 +71,13 @@ public final class Snapshot {
     return disk.get(path).read();
   }
 
+  /** The text of the project's own file of settings at the root, "" if there is none. */
+  public String projectSettings() {
+    return settled(mullwright.check.Severities.FILE) instanceof Files.Read.Text text
+        ? text.text()
+        : "";
+  }
+
   /** What came of reading a file that is not open. */
   Optional<Files.Read> read(String path) {
     return buffers.containsKey(path) ? Optional.empty() : Optional.of(disk.get(path).read());
