@@ -45,6 +45,8 @@ export interface RequestParams {
   'client/registerCapability': p.RegistrationParams;
   'client/unregisterCapability': p.UnregistrationParams;
   'workspace/configuration': p.ConfigurationParams;
+  'window/showDocument': p.ShowDocumentParams;
+  'workspace/applyEdit': p.ApplyWorkspaceEditParams;
   'window/workDoneProgress/create': p.WorkDoneProgressCreateParams;
 }
 
@@ -105,7 +107,7 @@ export interface NotificationParams {
   'window/logMessage': p.LogMessageParams;
   'window/showMessage': p.ShowMessageParams;
   '$/cancelRequest': { id: number | string };
-  '$/progress': { token: number | string; value: unknown };
+  '$/progress': { token: number | string; value: p.WorkDoneProgressBegin | p.WorkDoneProgressReport | p.WorkDoneProgressEnd };
 }
 
 export interface ErrorAnswer {

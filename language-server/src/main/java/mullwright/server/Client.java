@@ -7,6 +7,7 @@ import com.google.gson.JsonPrimitive;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a client said of itself when it began the talk.
@@ -17,6 +18,7 @@ import java.util.Optional;
  */
 public final class Client {
   private final JsonObject said;
+  private RulePageFiles rulePages;
 
   /** What the parameters of {@code initialize} say. */
   public Client(JsonObject parameters) {
@@ -69,6 +71,26 @@ public final class Client {
    */
   public boolean pullsDiagnostics() {
     return has("textDocument.diagnostic") && can("workspace.diagnostics.refreshSupport");
+  }
+
+  /** True if it makes a way to a page of a diagnostic's code. */
+  boolean describesCodes() {
+    return can("textDocument.publishDiagnostics.codeDescriptionSupport");
+  }
+
+  /** Puts those rules' pages where its diagnostics lead, if it goes there. */
+  public void giveRulePages(Set<String> rules) {
+    if (describesCodes()) {
+      rulePages().write(rules);
+    }
+  }
+
+  /** Where the pages of rules are for it. */
+  public RulePageFiles rulePages() {
+    if (rulePages == null) {
+      rulePages = new RulePageFiles();
+    }
+    return rulePages;
   }
 
   /** The process to end with, if the client named one. */

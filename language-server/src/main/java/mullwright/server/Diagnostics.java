@@ -3,6 +3,7 @@ package mullwright.server;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import mullwright.check.Finding;
 import mullwright.check.FoldedFinding;
 import mullwright.check.Severity;
@@ -31,10 +32,33 @@ public final class Diagnostics {
     for (FoldedFinding finding : FoldedFinding.fold(findings)) {
       document
           .range(finding.shown().origin())
-          .map(range -> of(finding, range, document.view(), related))
+          .map(range -> whole(finding, range, document.view(), related, client))
           .ifPresent(diagnostics::add);
     }
     return diagnostics;
+  }
+
+  /** A name for what diagnostics say, the same for the same words in every talk. */
+  public static String fingerprint(List<Diagnostic> diagnostics) {
+    return DiagnosticDetails.fingerprint(diagnostics);
+  }
+
+  /** The rules of diagnostics, by name. */
+  public static Set<String> rules(List<Diagnostic> diagnostics) {
+    return DiagnosticDetails.rules(diagnostics);
+  }
+
+  /** One finding as the client gets it, with all it can use. */
+  public static Diagnostic of(FoldedFinding finding, Range range, View view, Client client) {
+    boolean related = client.can("textDocument.publishDiagnostics.relatedInformation");
+    return whole(finding, range, view, related, client);
+  }
+
+  private static Diagnostic whole(
+      FoldedFinding finding, Range range, View view, boolean related, Client client) {
+    Diagnostic diagnostic = of(finding, range, view, related);
+    DiagnosticDetails.add(diagnostic, finding, client);
+    return diagnostic;
   }
 
   /** One finding as a diagnostic; what one statement trips many times is told once. */

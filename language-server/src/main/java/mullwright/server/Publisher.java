@@ -140,6 +140,7 @@ final class Publisher implements Worker.Upkeep {
             sent.put(address, now.diagnostics);
             outgoing.notify(
                 PUBLISH, new PublishDiagnosticsParams(address, now.diagnostics, now.version));
+            session.client().giveRulePages(Diagnostics.rules(now.diagnostics));
           }
         });
     for (String gone : new ArrayList<>(sent.keySet())) {

@@ -12,6 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.ConfigurationParams;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
@@ -20,6 +21,7 @@ import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.MessageActionItem;
 import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.ProgressParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.RegistrationParams;
@@ -29,7 +31,9 @@ import org.eclipse.lsp4j.ShowMessageRequestParams;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.UnregistrationParams;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkDoneProgressCreateParams;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
@@ -162,6 +166,12 @@ final class Conversation implements AutoCloseable {
     final BlockingQueue<String> refreshes = new LinkedBlockingQueue<>();
     final BlockingQueue<ShowDocumentParams> shown = new LinkedBlockingQueue<>();
 
+    final BlockingQueue<ProgressParams> progress = new LinkedBlockingQueue<>();
+    final BlockingQueue<UnregistrationParams> unregistrations = new LinkedBlockingQueue<>();
+
+    /** What the client's settings are; null if it has none. */
+    volatile Object settings;
+
     /** The next diagnostics for that address. */
     PublishDiagnosticsParams next(String address) {
       try {
@@ -201,6 +211,34 @@ final class Conversation implements AutoCloseable {
     @Override
     public CompletableFuture<Void> registerCapability(RegistrationParams registration) {
       registrations.add(registration);
+      return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public CompletableFuture<Void> unregisterCapability(UnregistrationParams registration) {
+      unregistrations.add(registration);
+      return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public CompletableFuture<List<Object>> configuration(ConfigurationParams asked) {
+      return CompletableFuture.completedFuture(
+          new ArrayList<>(java.util.Collections.singletonList(settings)));
+    }
+
+    @Override
+    public CompletableFuture<Void> createProgress(WorkDoneProgressCreateParams created) {
+      return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public void notifyProgress(ProgressParams told) {
+      progress.add(told);
+    }
+
+    @Override
+    public CompletableFuture<Void> refreshCodeLenses() {
+      refreshes.add("codeLenses");
       return CompletableFuture.completedFuture(null);
     }
 

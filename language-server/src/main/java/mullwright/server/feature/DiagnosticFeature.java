@@ -2,10 +2,8 @@ package mullwright.server.feature;
 
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonObject;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import mullwright.server.Client;
 import mullwright.server.Desk;
@@ -18,23 +16,19 @@ import org.eclipse.lsp4j.DocumentDiagnosticParams;
 import org.eclipse.lsp4j.RelatedFullDocumentDiagnosticReport;
 import org.eclipse.lsp4j.RelatedUnchangedDocumentDiagnosticReport;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
 
 /**
- * Hands out the diagnostics of a document to a client that fetches them itself.
+ * Hands out the diagnostics of a document, or of all wall files, to a client that fetches them
+ * itself.
  *
- * <p>Answers {@code textDocument/diagnostic} (LSP 3.17); {@code unchanged} where they are what the
- * client has. Advertised only to clients with {@code textDocument.diagnostic} and {@code
+ * <p>Answers {@code textDocument/diagnostic} and {@code workspace/diagnostic} (LSP 3.17); {@code
+ * unchanged} where they are what the client has, told by a fingerprint of what they say, so nothing
+ * need be remembered. Advertised only to clients with {@code textDocument.diagnostic} and {@code
  * workspace.diagnostics.refreshSupport}, who then are pushed none.
  */
 @AutoService(Feature.class)
 public final class DiagnosticFeature implements Feature {
-  private static final int REMEMBERED = 256;
-
-  private final Map<String, Answer> last = new HashMap<>();
-  private int answers;
-
-  private record Answer(String id, List<Diagnostic> diagnostics) {}
-
   @Override
   public List<Route<?>> routes() {
     return List.of(
@@ -48,7 +42,11 @@ public final class DiagnosticFeature implements Feature {
               return desk.document(Route.needed(which.getUri(), "uri"))
                   .map(document -> report(document, parameters.getPreviousResultId(), desk))
                   .orElseGet(() -> new RelatedFullDocumentDiagnosticReport(List.of()));
-            }));
+            }),
+        new Route<>(
+            "workspace/diagnostic",
+            WorkspaceDiagnosticParams.class,
+            (parameters, desk) -> new WorkspaceChecking(parameters, desk)));
   }
 
   @Override
@@ -57,12 +55,12 @@ public final class DiagnosticFeature implements Feature {
       JsonObject options = new JsonObject();
       options.addProperty("identifier", "mullwright");
       options.addProperty("interFileDependencies", true);
-      options.addProperty("workspaceDiagnostics", false);
+      options.addProperty("workspaceDiagnostics", true);
       server.add("diagnosticProvider", options);
     }
   }
 
-  private Object report(Document document, String previous, Desk desk) {
+  private static Object report(Document document, String previous, Desk desk) {
     Set<String> roots = new LinkedHashSet<>(document.snapshot().open());
     roots.add(document.path());
     List<Diagnostic> now =
@@ -73,17 +71,13 @@ public final class DiagnosticFeature implements Feature {
                 .findings(roots, desk.cancel())
                 .getOrDefault(document.path(), List.of()),
             desk.client());
-    Answer before = last.get(document.address());
-    if (before != null && before.id.equals(previous) && before.diagnostics.equals(now)) {
-      return new RelatedUnchangedDocumentDiagnosticReport(previous);
+    String id = Diagnostics.fingerprint(now);
+    if (id.equals(previous)) {
+      return new RelatedUnchangedDocumentDiagnosticReport(id);
     }
-    if (last.size() >= REMEMBERED) {
-      last.clear();
-    }
-    Answer answer = new Answer(Integer.toString(++answers), now);
-    last.put(document.address(), answer);
+    desk.client().giveRulePages(Diagnostics.rules(now));
     RelatedFullDocumentDiagnosticReport report = new RelatedFullDocumentDiagnosticReport(now);
-    report.setResultId(answer.id);
+    report.setResultId(id);
     return report;
   }
 }

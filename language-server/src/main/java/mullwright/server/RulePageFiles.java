@@ -1,0 +1,97 @@
+package mullwright.server;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import mullwright.check.RulePage;
+
+/**
+ * The pages of the rules as files, so that an editor can open the one a diagnostic leads to without
+ * any network.
+ *
+ * <p>They lie in the user's own folder for what can be made again, so their addresses are the same
+ * in every talk. An address is told at once; the file is written after the diagnostics are sent, so
+ * nobody waits for it. Where it cannot be written, the link leads nowhere and nothing else fails.
+ */
+public final class RulePageFiles {
+  private static final String FOLDER = "mullwright.cache";
+
+  private final Path folder;
+  private final Set<String> written = new HashSet<>();
+  private String address;
+
+  /** In the folder of the user the program runs for. */
+  public RulePageFiles() {
+    this(cache().resolve("rules"));
+  }
+
+  RulePageFiles(Path folder) {
+    this.folder = folder;
+  }
+
+  private static Path cache() {
+    String told = System.getProperty(FOLDER);
+    if (told != null) {
+      return Path.of(told);
+    }
+    String shared = System.getenv("XDG_CACHE_HOME");
+    if (shared != null && Path.of(shared).isAbsolute()) {
+      return Path.of(shared, "mullwright");
+    }
+    String local = System.getenv("LOCALAPPDATA");
+    boolean windows =
+        System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
+    return windows && local != null
+        ? Path.of(local, "mullwright", "cache")
+        : Path.of(System.getProperty("user.home", ""), ".cache", "mullwright");
+  }
+
+  /** The address of a rule's page. */
+  public String address(String rule) {
+    if (address == null) {
+      address = Addresses.of(folder) + "/";
+    }
+    return address + rule + ".md";
+  }
+
+  /** Writes those pages, each once. */
+  public void write(Set<String> rules) {
+    for (String rule : rules) {
+      if (written.add(rule)) {
+        write(rule);
+      }
+    }
+  }
+
+  private void write(String rule) {
+    Optional<byte[]> page = page(rule);
+    if (page.isEmpty()) {
+      return;
+    }
+    Path file = folder.resolve(rule + ".md");
+    try {
+      boolean same =
+          Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), page.get());
+      if (!same) {
+        Files.createDirectories(folder);
+        Files.write(file, page.get());
+      }
+    } catch (IOException unwritable) {
+      // a link that leads nowhere; the rule's page can still be shown by command
+      written.add(rule);
+    }
+  }
+
+  private static Optional<byte[]> page(String rule) {
+    try {
+      return Optional.of(RulePage.of(rule).withFixtures().getBytes(StandardCharsets.UTF_8));
+    } catch (IllegalStateException notCarried) {
+      return Optional.empty();
+    }
+  }
+}

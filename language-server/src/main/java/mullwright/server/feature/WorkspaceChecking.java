@@ -1,0 +1,128 @@
+package mullwright.server.feature;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.check.Finding;
+import mullwright.server.Desk;
+import mullwright.server.Diagnostics;
+import mullwright.server.Piecemeal;
+import mullwright.server.Progress;
+import mullwright.server.View;
+import mullwright.workspace.Cancel;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.PreviousResultId;
+import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
+import org.eclipse.lsp4j.WorkspaceFullDocumentDiagnosticReport;
+import org.eclipse.lsp4j.WorkspaceUnchangedDocumentDiagnosticReport;
+
+/**
+ * The diagnostics of all wall files, open or not, one file a piece.
+ *
+ * <p>What the reading of a file comes to is kept, so the last piece only gathers. Stopped half-way
+ * by the client's progress, it tells what it has.
+ */
+final class WorkspaceChecking implements Piecemeal {
+  private final Map<String, String> previous = new HashMap<>();
+  private final Desk desk;
+  private final Progress progress;
+  private final List<Place> files = new ArrayList<>();
+  private final Iterator<Place> left;
+  private int done;
+
+  /** A file, and which of the workspaces it belongs to. */
+  private record Place(int view, String path) {}
+
+  WorkspaceChecking(WorkspaceDiagnosticParams parameters, Desk desk) {
+    this.desk = desk;
+    if (parameters.getPreviousResultIds() != null) {
+      for (PreviousResultId id : parameters.getPreviousResultIds()) {
+        previous.put(id.getUri(), id.getValue());
+      }
+    }
+    List<View> views = desk.views();
+    for (int view = 0; view < views.size(); view++) {
+      for (String path : views.get(view).snapshot().walls()) {
+        files.add(new Place(view, path));
+      }
+    }
+    this.left = files.iterator();
+    this.progress = desk.progress(parameters.getWorkDoneToken(), "Checking walls");
+  }
+
+  @Override
+  public Optional<Object> next(Cancel cancel) {
+    if (!left.hasNext() || progress.cancelled()) {
+      return Optional.of(gather(cancel));
+    }
+    Place place = files.get(done);
+    progress.report(done, files.size(), place.path());
+    List<View> views = desk.views();
+    if (place.view() < views.size()) {
+      views
+          .get(place.view())
+          .snapshot()
+          .reading(place.path())
+          .ifPresent(reading -> reading.findings(cancel));
+    }
+    left.next();
+    done++;
+    return Optional.empty();
+  }
+
+  private WorkspaceReports gather(Cancel cancel) {
+    Map<View, Collection<String>> checked = new LinkedHashMap<>();
+    List<View> views = desk.views();
+    for (Place place : files.subList(0, done)) {
+      if (place.view() < views.size()) {
+        checked
+            .computeIfAbsent(views.get(place.view()), view -> new ArrayList<>())
+            .add(place.path());
+      }
+    }
+    List<Object> reports = new ArrayList<>();
+    checked.forEach(
+        (view, paths) ->
+            view.snapshot()
+                .findings(paths, cancel)
+                .forEach((path, found) -> report(view, path, found, reports)));
+    if (!left.hasNext()) {
+      // what the client still shows of files that are gone
+      previous.forEach(
+          (address, id) ->
+              reports.add(new WorkspaceFullDocumentDiagnosticReport(List.of(), address, null)));
+    }
+    return new WorkspaceReports(reports);
+  }
+
+  private void report(View view, String path, List<Finding> found, List<Object> reports) {
+    view.document(path)
+        .ifPresent(
+            document -> {
+              List<Diagnostic> now = Diagnostics.of(document, found, desk.client());
+              String id = Diagnostics.fingerprint(now);
+              Integer version = desk.version(document.address()).orElse(null);
+              desk.client().giveRulePages(Diagnostics.rules(now));
+              if (id.equals(previous.remove(document.address()))) {
+                reports.add(
+                    new WorkspaceUnchangedDocumentDiagnosticReport(
+                        id, document.address(), version));
+              } else {
+                WorkspaceFullDocumentDiagnosticReport report =
+                    new WorkspaceFullDocumentDiagnosticReport(now, document.address(), version);
+                report.setResultId(id);
+                reports.add(report);
+              }
+            });
+  }
+
+  @Override
+  public void ended() {
+    progress.end();
+  }
+}
