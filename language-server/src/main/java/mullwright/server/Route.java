@@ -82,6 +82,21 @@ public record Route<P>(String method, Class<P> parameters, Answerer<P> answerer)
     return value;
   }
 
+  /** The refusal of a question about a text that has changed since. */
+  public static ResponseErrorException modified() {
+    return Lapse.MODIFIED.refusal();
+  }
+
+  /**
+   * The refusal of what cannot be done.
+   *
+   * @param why a sentence for the user
+   */
+  public static ResponseErrorException refused(String why) {
+    return new ResponseErrorException(
+        new ResponseError(ResponseErrorCode.RequestFailed, why, null));
+  }
+
   Object answer(Object given, Desk desk) {
     return answerer.answer(parameters.cast(needed(given, "params")), desk);
   }

@@ -4,37 +4,50 @@ import com.google.auto.service.AutoService;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import mullwright.check.Finding;
-import mullwright.check.Fix;
-import mullwright.check.FoldedFinding;
+import java.util.ServiceLoader;
 import mullwright.server.Client;
 import mullwright.server.Desk;
-import mullwright.server.Diagnostics;
 import mullwright.server.Document;
-import mullwright.server.Edits;
 import mullwright.server.Feature;
 import mullwright.server.Route;
-import mullwright.workspace.FilePlace;
+import mullwright.server.action.Action;
+import mullwright.server.action.ActionSource;
+import mullwright.server.action.Selected;
 import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionDisabled;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CodeActionTriggerKind;
 import org.eclipse.lsp4j.Command;
 import org.eclipse.lsp4j.Range;
-import org.eclipse.lsp4j.WorkspaceEdit;
 
 /**
- * Mends of the findings that stand where the cursor or the selection is.
+ * Offers to mend what is found at a place, and to write it in another way.
  *
- * <p>Answers {@code textDocument/codeAction} (LSP 3.17). Heeds {@code
- * textDocument.codeAction.codeActionLiteralSupport}, without which nothing is offered, and {@code
- * textDocument.codeAction.isPreferredSupport}.
+ * <p>Answers {@code textDocument/codeAction} and {@code codeAction/resolve} (LSP 3.17). Heeds
+ * {@code textDocument.codeAction.codeActionLiteralSupport}, without which nothing is offered, and
+ * its {@code resolveSupport}, {@code dataSupport}, {@code isPreferredSupport} and {@code
+ * disabledSupport}. What is offered comes from the {@link ActionSource}s, made at the first
+ * question; what concerns a whole file is offered only to who asks by hand or for its kind.
  */
 @AutoService(Feature.class)
 public final class CodeActionFeature implements Feature {
-  private static final String LITERALS = "textDocument.codeAction.codeActionLiteralSupport";
+  private static final String CAN = "textDocument.codeAction.";
+  private static final String LITERALS = CAN + "codeActionLiteralSupport";
+  private static final List<String> KINDS =
+      List.of(
+          CodeActionKind.QuickFix,
+          CodeActionKind.RefactorExtract,
+          CodeActionKind.RefactorRewrite,
+          "refactor.move",
+          CodeActionKind.SourceFixAll,
+          "source.format");
+
+  private List<ActionSource> sources;
 
   @Override
   public List<Route<?>> routes() {
@@ -45,83 +58,139 @@ public final class CodeActionFeature implements Feature {
             CodeActionParams::getTextDocument,
             (parameters, document, desk) -> {
               Range range = Route.needed(parameters.getRange(), "range");
-              boolean wanted =
-                  desk.client().has(LITERALS)
-                      && wants(
-                          parameters.getContext() == null
-                              ? null
-                              : parameters.getContext().getOnly());
-              return wanted
-                  ? mends(
-                      document,
-                      document.offset(range.getStart()),
-                      document.offset(range.getEnd()),
-                      desk)
+              return desk.client().has(LITERALS)
+                  ? offers(document, range, parameters.getContext(), desk)
                   : List.<Command>of();
-            }));
+            }),
+        new Route<>("codeAction/resolve", CodeAction.class, this::resolved));
   }
 
   @Override
   public void advertise(Client client, JsonObject server) {
-    if (client.has(LITERALS)) {
-      JsonArray kinds = new JsonArray();
-      kinds.add(CodeActionKind.QuickFix);
-      JsonObject options = new JsonObject();
-      options.add("codeActionKinds", kinds);
-      server.add("codeActionProvider", options);
-    } else {
+    if (!client.has(LITERALS)) {
       server.addProperty("codeActionProvider", false);
+      return;
     }
+    JsonArray kinds = new JsonArray();
+    KINDS.forEach(kinds::add);
+    JsonObject options = new JsonObject();
+    options.add("codeActionKinds", kinds);
+    options.addProperty("resolveProvider", true);
+    server.add("codeActionProvider", options);
   }
 
-  private static boolean wants(List<String> only) {
-    return only == null
-        || only.isEmpty()
-        || only.contains(CodeActionKind.QuickFix)
-        || only.contains(CodeActionKind.Empty);
+  private List<ActionSource> sources() {
+    if (sources == null) {
+      List<ActionSource> found = new ArrayList<>();
+      ServiceLoader.load(ActionSource.class, ActionSource.class.getClassLoader())
+          .forEach(found::add);
+      // mends first, then as the kinds stand
+      found.sort(
+          Comparator.comparingInt((ActionSource source) -> KINDS.indexOf(source.kind()))
+              .thenComparing(source -> source.getClass().getName()));
+      sources = List.copyOf(found);
+    }
+    return sources;
   }
 
-  static List<CodeAction> mends(Document document, int start, int end, Desk desk) {
-    List<CodeAction> mends = new ArrayList<>();
-    List<Finding> findings =
-        document
-            .snapshot()
-            .findings(Set.of(document.path()), desk.cancel())
-            .getOrDefault(document.path(), List.of());
-    for (FoldedFinding folded : FoldedFinding.fold(findings)) {
-      Optional<FilePlace> place = document.snapshot().place(folded.shown().origin());
-      if (place.isEmpty() || place.get().end() < start || place.get().start() > end) {
-        continue;
-      }
-      List<Fix> fixes = folded.fixes();
-      for (Fix fix : fixes) {
-        action(fix, folded, document, fixes.size() == 1, desk.client()).ifPresent(mends::add);
+  private List<CodeAction> offers(
+      Document document, Range range, CodeActionContext context, Desk desk) {
+    List<CodeAction> actions = new ArrayList<>();
+    Selected selected =
+        new Selected(
+            document, document.offset(range.getStart()), document.offset(range.getEnd()), desk);
+    for (ActionSource source : sources()) {
+      desk.cancel().check();
+      if (wants(source.kind(), context)) {
+        for (Action action : source.offers(selected)) {
+          told(action, source, selected).ifPresent(actions::add);
+        }
       }
     }
-    return mends;
+    return actions;
   }
 
-  private static Optional<CodeAction> action(
-      Fix fix, FoldedFinding finding, Document document, boolean preferred, Client client) {
-    Edits edits = new Edits(document.view());
-    for (Fix.Edit edit : fix.edits()) {
-      if (!edits.replace(edit.origin(), edit.text())) {
+  private static boolean wants(String kind, CodeActionContext context) {
+    List<String> only = context == null ? null : context.getOnly();
+    if (only != null && !only.isEmpty()) {
+      return only.stream()
+          .anyMatch(
+              wanted -> wanted.isEmpty() || kind.equals(wanted) || kind.startsWith(wanted + "."));
+    }
+    boolean byItself =
+        context != null && context.getTriggerKind() == CodeActionTriggerKind.Automatic;
+    return !(byItself && kind.startsWith(CodeActionKind.Source));
+  }
+
+  private static Optional<CodeAction> told(Action action, ActionSource source, Selected selected) {
+    Client client = selected.desk().client();
+    CodeAction told = new CodeAction(action.title());
+    told.setKind(source.kind());
+    if (!action.refusal().isEmpty()) {
+      if (!client.can(CAN + "disabledSupport")) {
         return Optional.empty();
       }
+      told.setDisabled(new CodeActionDisabled(action.refusal()));
+      return Optional.of(told);
     }
-    WorkspaceEdit workspaceEdit = edits.toWorkspaceEdit(client);
-    CodeAction action = new CodeAction(fix.title());
-    action.setKind(CodeActionKind.QuickFix);
-    action.setEdit(workspaceEdit);
-    document
-        .range(finding.shown().origin())
-        .ifPresent(
-            range ->
-                action.setDiagnostics(
-                    List.of(Diagnostics.of(finding, range, document.view(), false))));
-    if (preferred && client.can("textDocument.codeAction.isPreferredSupport")) {
-      action.setIsPreferred(true);
+    if (!action.mended().isEmpty()) {
+      told.setDiagnostics(action.mended());
     }
-    return Optional.of(action);
+    if (action.preferred() && client.can(CAN + "isPreferredSupport")) {
+      told.setIsPreferred(true);
+    }
+    boolean later =
+        client.can(CAN + "dataSupport")
+            && client.words(CAN + "resolveSupport.properties").contains("edit");
+    if (later) {
+      told.setData(data(source, selected));
+    } else {
+      told.setEdit(action.change().get().toWorkspaceEdit(client));
+    }
+    return Optional.of(told);
+  }
+
+  private static JsonObject data(ActionSource source, Selected selected) {
+    JsonObject data = new JsonObject();
+    data.addProperty("source", source.getClass().getSimpleName());
+    data.addProperty("uri", selected.document().address());
+    data.addProperty("start", selected.start());
+    data.addProperty("end", selected.end());
+    selected
+        .desk()
+        .version(selected.document().address())
+        .ifPresent(version -> data.addProperty("version", version));
+    return data;
+  }
+
+  /** The same offer made again, now with its edit; one that is no longer made stays as it is. */
+  private CodeAction resolved(CodeAction action, Desk desk) {
+    if (!(action.getData() instanceof JsonObject data)
+        || !(data.has("source") && data.has("uri") && data.has("start") && data.has("end"))) {
+      return action;
+    }
+    Optional<Document> document = desk.document(data.get("uri").getAsString());
+    boolean same =
+        document.isPresent()
+            && (!data.has("version")
+                || desk.version(document.get().address())
+                    .filter(version -> version == data.get("version").getAsInt())
+                    .isPresent());
+    if (!same) {
+      throw Route.modified();
+    }
+    Selected selected =
+        new Selected(
+            document.get(), data.get("start").getAsInt(), data.get("end").getAsInt(), desk);
+    for (ActionSource source : sources()) {
+      if (source.getClass().getSimpleName().equals(data.get("source").getAsString())) {
+        for (Action offer : source.offers(selected)) {
+          if (offer.title().equals(action.getTitle()) && offer.refusal().isEmpty()) {
+            action.setEdit(offer.change().get().toWorkspaceEdit(desk.client()));
+          }
+        }
+      }
+    }
+    return action;
   }
 }

@@ -2,7 +2,9 @@ package mullwright.server.feature;
 
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonObject;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import mullwright.format.Formatter;
 import mullwright.server.Client;
 import mullwright.server.Document;
@@ -11,14 +13,17 @@ import mullwright.server.Route;
 import mullwright.syntax.TextRange;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentRangeFormattingParams;
+import org.eclipse.lsp4j.DocumentRangesFormattingParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 
 /**
  * Lays out a document, or the lines of a range, in the smallest edits.
  *
- * <p>Answers {@code textDocument/formatting} and {@code textDocument/rangeFormatting} (LSP 3.17).
- * There is one layout, so the client's options (tab size and the like) are not heeded.
+ * <p>Answers {@code textDocument/formatting}, {@code textDocument/rangeFormatting} (LSP 3.17) and
+ * {@code textDocument/rangesFormatting} (LSP 3.18, heeds {@code
+ * textDocument.rangeFormatting.rangesSupport}). There is one layout, so the client's options (tab
+ * size and the like) are not heeded.
  */
 @AutoService(Feature.class)
 public final class FormattingFeature implements Feature {
@@ -39,13 +44,34 @@ public final class FormattingFeature implements Feature {
                     document,
                     Formatter.edits(
                         document.file(),
-                        range(document, Route.needed(parameters.getRange(), "range"))))));
+                        range(document, Route.needed(parameters.getRange(), "range"))))),
+        Route.ofDocument(
+            "textDocument/rangesFormatting",
+            DocumentRangesFormattingParams.class,
+            DocumentRangesFormattingParams::getTextDocument,
+            (parameters, document, desk) ->
+                within(document, Route.needed(parameters.getRanges(), "ranges"))));
   }
 
   @Override
   public void advertise(Client client, JsonObject server) {
     server.addProperty("documentFormattingProvider", true);
-    server.addProperty("documentRangeFormattingProvider", true);
+    if (client.can("textDocument.rangeFormatting.rangesSupport")) {
+      JsonObject options = new JsonObject();
+      options.addProperty("rangesSupport", true);
+      server.add("documentRangeFormattingProvider", options);
+    } else {
+      server.addProperty("documentRangeFormattingProvider", true);
+    }
+  }
+
+  /** The edits on lines of any of the ranges, each once. */
+  private static List<TextEdit> within(Document document, List<Range> ranges) {
+    Set<mullwright.format.TextEdit> all = new LinkedHashSet<>();
+    for (Range range : ranges) {
+      all.addAll(Formatter.edits(document.file(), range(document, range)));
+    }
+    return edits(document, List.copyOf(all));
   }
 
   private static TextRange range(Document document, Range range) {

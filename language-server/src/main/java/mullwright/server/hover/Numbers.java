@@ -72,6 +72,11 @@ public record Numbers(UnitSystem first, Optional<Unit> bare) {
     return unit == Unit.INCH || unit == Unit.FOOT ? UnitSystem.US : UnitSystem.SI;
   }
 
+  /** The same in the units the reader has chosen. */
+  public Numbers in(mullwright.server.Settings settings) {
+    return new Numbers(settings.units(first), bare);
+  }
+
   /** A length in both systems. */
   public String of(Length length) {
     return LengthPrinter.both(length, first);

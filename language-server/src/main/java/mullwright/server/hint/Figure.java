@@ -1,0 +1,98 @@
+package mullwright.server.hint;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import mullwright.derivation.Derivation;
+import mullwright.layout.LengthTrace;
+import mullwright.quantity.Length;
+import mullwright.workspace.WallDetails;
+
+/**
+ * The sizes that follow from one statement, how many there are of each, and how they came about.
+ */
+public final class Figure {
+  private static final int TOLD = 3;
+
+  private final WallDetails wall;
+  private final Kind kind;
+  private final int first;
+  private final Map<Size, Integer> counts = new TreeMap<>();
+
+  /** Of what the sizes are. */
+  public enum Kind {
+    VERTICAL,
+    HORIZONTAL,
+    GLASS,
+    GRID
+  }
+
+  /** A length, or a width and a height, and how it reads. */
+  record Size(Length width, Length height, String words) implements Comparable<Size> {
+    @Override
+    public int compareTo(Size other) {
+      int byWidth = width.compareTo(other.width);
+      return byWidth != 0 ? byWidth : height.compareTo(other.height);
+    }
+  }
+
+  Figure(WallDetails wall, Kind kind, int first) {
+    this.wall = wall;
+    this.kind = kind;
+    this.first = first;
+  }
+
+  void add(Size size) {
+    counts.merge(size, 1, Integer::sum);
+  }
+
+  /** All sizes if they are few, else the least and the most. */
+  public String label() {
+    List<String> all = counts.keySet().stream().map(Size::words).distinct().toList();
+    return all.size() <= TOLD
+        ? String.join(" · ", all)
+        : all.get(0) + " … " + all.get(all.size() - 1) + " (" + all.size() + " sizes)";
+  }
+
+  /** Each size with its count, one a line. */
+  public String counts() {
+    StringBuilder text = new StringBuilder();
+    counts.forEach(
+        (size, count) ->
+            text.append(text.length() == 0 ? "" : "\n")
+                .append(count)
+                .append(" × ")
+                .append(size.words));
+    return text.toString();
+  }
+
+  /** Marks of the ways to what the first of its pieces hangs on, one for each input. */
+  public List<String> ways() {
+    return switch (kind) {
+      case VERTICAL -> List.of("↑", "↓");
+      case HORIZONTAL -> List.of("↔");
+      case GLASS -> List.of("↔", "↕");
+      case GRID -> List.of();
+    };
+  }
+
+  /** How the first of its pieces came to its size; for glass its width, then its height. */
+  public List<Derivation> workings() {
+    LengthTrace trace = wall.trace();
+    return switch (kind) {
+      case VERTICAL -> List.of(trace.vertical(wall.layout().verticals().get(first)));
+      case HORIZONTAL -> List.of(trace.horizontal(wall.layout().horizontals().get(first)));
+      case GLASS ->
+          List.of(
+              trace.glassWidth(wall.layout().cells().get(first)),
+              trace.glassHeight(wall.layout().cells().get(first)));
+      case GRID -> List.of();
+    };
+  }
+
+  /** What the way of that number leads to. */
+  public Derivation input(int way) {
+    List<Derivation> workings = workings();
+    return kind == Kind.VERTICAL ? workings.get(0).inputs().get(way) : workings.get(way);
+  }
+}
