@@ -45,6 +45,7 @@ export interface RequestParams {
   'client/registerCapability': p.RegistrationParams;
   'client/unregisterCapability': p.UnregistrationParams;
   'workspace/configuration': p.ConfigurationParams;
+  'workspace/textDocumentContent/refresh': p.TextDocumentContentRefreshParams;
   'window/showDocument': p.ShowDocumentParams;
   'workspace/applyEdit': p.ApplyWorkspaceEditParams;
   'window/workDoneProgress/create': p.WorkDoneProgressCreateParams;
@@ -91,6 +92,10 @@ export interface Results {
   'inlayHint/resolve': p.InlayHint;
   'textDocument/diagnostic': p.DocumentDiagnosticReport;
   'workspace/diagnostic': p.WorkspaceDiagnosticReport;
+  'workspace/textDocumentContent': p.TextDocumentContentResult;
+  'workspace/willRenameFiles': p.WorkspaceEdit | null;
+  'textDocument/rangesFormatting': p.TextEdit[] | null;
+  'textDocument/onTypeFormatting': p.TextEdit[] | null;
   'workspace/symbol': p.SymbolInformation[] | p.WorkspaceSymbol[] | null;
 }
 

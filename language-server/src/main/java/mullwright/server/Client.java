@@ -93,6 +93,16 @@ public final class Client {
     return rulePages;
   }
 
+  /** The part of the server's capabilities about workspaces. */
+  public static JsonObject workspaceOf(JsonObject server) {
+    JsonObject workspace = server.getAsJsonObject("workspace");
+    if (workspace == null) {
+      workspace = new JsonObject();
+      server.add("workspace", workspace);
+    }
+    return workspace;
+  }
+
   /** The process to end with, if the client named one. */
   public Optional<Long> process() {
     return field(said, "processId")

@@ -43,6 +43,12 @@ public interface Desk {
    */
   Progress progress(Either<String, Integer> token, String title);
 
+  /**
+   * The editor shows what follows from a document at an address of the server's own; it is told
+   * when that becomes another.
+   */
+  void shown(String address, Document document);
+
   /** Every workspace as it stands now. */
   List<View> views();
 }

@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import mullwright.model.Origin;
 import mullwright.syntax.LineTable;
@@ -16,6 +17,16 @@ import org.eclipse.lsp4j.Range;
  * @param path below the root of its workspace
  */
 public record Document(View view, String address, String path, ParsedFile file) {
+
+  /** The address of a file, as editors spell it. */
+  public static String address(Path file) {
+    return Addresses.of(file);
+  }
+
+  /** Where it lies on disk, or would lie; empty if its address is of no disk. */
+  public Optional<Path> onDisk() {
+    return Addresses.path(address);
+  }
 
   /** The texts it is one of. */
   public Snapshot snapshot() {

@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -80,6 +81,11 @@ final class Publisher implements Worker.Upkeep {
       }
       live.checked();
       refreshHints(found);
+      for (String stale : session.shown().stale(session::now)) {
+        JsonObject parameters = new JsonObject();
+        parameters.addProperty("uri", stale);
+        outgoing.request("workspace/textDocumentContent/refresh", parameters, this::refreshed);
+      }
       touched.clear();
     } catch (CancellationException stale) {
       // stays due: the edit that waits is applied first

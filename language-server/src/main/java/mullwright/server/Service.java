@@ -132,6 +132,8 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
             Object whole = answer.under(cancel);
             if (whole instanceof Piecemeal pieces) {
               worker.whenIdle(() -> piece(pieces, future));
+            } else if (whole instanceof Apart apart) {
+              worker.beside(() -> apart(apart, future));
             } else {
               future.complete(whole);
             }
@@ -142,6 +144,14 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
           }
         });
     return future;
+  }
+
+  private static void apart(Apart apart, CompletableFuture<Object> future) {
+    try {
+      future.complete(apart.answer(future::isCancelled));
+    } catch (Throwable fault) {
+      future.completeExceptionally(fault);
+    }
   }
 
   private void piece(Piecemeal pieces, CompletableFuture<Object> future) {

@@ -26,6 +26,7 @@ final class Session {
   private final Supplier<Optional<String>> liveView;
   private final Map<String, Open> open = new LinkedHashMap<>();
   private final Progresses progresses;
+  private final Shown shown = new Shown();
   private Settings settings;
   private String touched = "";
 
@@ -64,6 +65,11 @@ final class Session {
     settings = Settings.read(client.options()).under(sent);
   }
 
+  /** What the editor shows of the server's own. */
+  Shown shown() {
+    return shown;
+  }
+
   Progresses progresses() {
     return progresses;
   }
@@ -79,6 +85,10 @@ final class Session {
   }
 
   void didOpen(String address, Integer version, String text) {
+    if (VirtualDocument.at(address).isPresent()) {
+      // its text came from here
+      return;
+    }
     Roots.Held held = roots.hold(address, text);
     held.root().spell(held.path(), address);
     held.root().number(held.path(), version);
@@ -117,6 +127,7 @@ final class Session {
   }
 
   void didClose(String address) {
+    shown.remove(address);
     Open was = open.remove(address);
     if (was != null) {
       was.held.root().workspace().close(was.held.path());
@@ -172,6 +183,11 @@ final class Session {
     return document(last);
   }
 
+  /** The snapshot a document stands in now, empty if there is none. */
+  Optional<Document> now(String address) {
+    return document(address);
+  }
+
   /** What a feature has before it, answering under that token. */
   Desk desk(Cancel cancel) {
     return new Desk() {
@@ -212,6 +228,11 @@ final class Session {
       public Settings settings(Document document) {
         String project = document.snapshot().projectSettings();
         return project.isEmpty() ? settings : Settings.read(project).under(settings);
+      }
+
+      @Override
+      public void shown(String address, Document document) {
+        shown.put(address, document);
       }
 
       @Override

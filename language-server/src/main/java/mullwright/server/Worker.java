@@ -3,6 +3,8 @@ package mullwright.server;
 import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -28,6 +30,9 @@ final class Worker {
   private final Upkeep upkeep;
   private final Thread thread;
   private volatile boolean open = true;
+
+  /** Made and used by the thread only. */
+  private ExecutorService beside;
 
   /** What is done between jobs. */
   interface Upkeep {
@@ -68,6 +73,20 @@ final class Worker {
     idle.add(job);
     // wakes the thread up
     jobs.add(NOTHING);
+  }
+
+  /** Runs a job on a thread beside this one, after those given before. Jobs must not throw. */
+  void beside(Runnable job) {
+    if (beside == null) {
+      beside =
+          Executors.newSingleThreadExecutor(
+              task -> {
+                Thread thread = new Thread(task, "mullwright-schedules");
+                thread.setDaemon(true);
+                return thread;
+              });
+    }
+    beside.execute(job);
   }
 
   /** True if an edit has come that is not yet applied. */

@@ -1,0 +1,96 @@
+package mullwright.server.schedule;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import mullwright.server.Command;
+import mullwright.server.Desk;
+import mullwright.server.Document;
+import mullwright.server.Editor;
+import mullwright.server.Route;
+import mullwright.server.VirtualDocument;
+
+/**
+ * Shows a schedule of a file's walls in the editor. With no argument it is about the document last
+ * touched; the first argument may be the address of another.
+ *
+ * <p>An editor that takes documents of the server ({@code workspace.textDocumentContent}, LSP 3.18)
+ * shows one that follows every edit. For others the text is written to a file of the machine's
+ * temporary folder, which the editor is asked to show ({@code window.showDocument}) or, where it
+ * cannot, told of. The answer is the address.
+ */
+public class Show implements Command {
+  private static final String PREFIX = "mullwright.show";
+  private static final int INFORMATION = 3;
+
+  private final String schedule;
+  private final ScheduleTexts texts = new ScheduleTexts();
+
+  /** Of that schedule. */
+  protected Show(String schedule) {
+    this.schedule = schedule;
+  }
+
+  @Override
+  public String name() {
+    return PREFIX + Character.toUpperCase(schedule.charAt(0)) + schedule.substring(1);
+  }
+
+  @Override
+  public Object run(List<JsonElement> arguments, Desk desk) {
+    Document document = document(arguments, desk);
+    boolean shows = desk.client().can("window.showDocument.support");
+    if (shows && desk.client().has("workspace.textDocumentContent")) {
+      String address = new VirtualDocument(schedule, document.address()).address();
+      show(address, desk.editor());
+      return address;
+    }
+    String name = document.path().replace('/', '-').replaceAll("\\.wall$", "");
+    Editor editor = desk.editor();
+    return texts.apart(
+        schedule, document, text -> written(name + "." + schedule + ".txt", text, shows, editor));
+  }
+
+  private static Document document(List<JsonElement> arguments, Desk desk) {
+    if (!arguments.isEmpty() && arguments.get(0).isJsonPrimitive()) {
+      String address = arguments.get(0).getAsString();
+      return desk.document(address)
+          .orElseThrow(() -> Route.refused("There is no wall file " + address + "."));
+    }
+    return desk.touched().orElseThrow(() -> Route.refused("Open a wall file first."));
+  }
+
+  private static String written(String name, String text, boolean shows, Editor editor) {
+    Path file;
+    try {
+      Path folder = Files.createTempDirectory("mullwright-");
+      folder.toFile().deleteOnExit();
+      file = folder.resolve(name);
+      Files.writeString(file, text);
+      file.toFile().deleteOnExit();
+    } catch (IOException unwritable) {
+      throw Route.refused("The schedule cannot be written: " + unwritable.getMessage());
+    }
+    String address = Document.address(file);
+    if (shows) {
+      show(address, editor);
+    } else {
+      JsonObject message = new JsonObject();
+      message.addProperty("type", INFORMATION);
+      message.addProperty("message", "Written to " + file);
+      editor.notify("window/showMessage", message);
+    }
+    return address;
+  }
+
+  private static void show(String address, Editor editor) {
+    JsonObject parameters = new JsonObject();
+    parameters.addProperty("uri", address);
+    parameters.addProperty("external", false);
+    parameters.addProperty("takeFocus", true);
+    editor.request("window/showDocument", parameters);
+  }
+}

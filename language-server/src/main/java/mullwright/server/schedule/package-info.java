@@ -1,0 +1,7 @@
+/**
+ * Schedules of a file's walls in the editor: as documents the server owns, or as files for editors
+ * without these.
+ *
+ * <p>Entry: {@link mullwright.server.schedule.Show}, the commands.
+ */
+package mullwright.server.schedule;
