@@ -27,8 +27,6 @@ public interface Desk {
    * @throws java.io.UncheckedIOException if it cannot listen
    */
   Optional<String> liveView();
-  /** The version of a document that is open, as the editor counts it. */
-  Optional<Integer> version(String address);
 
   /** The way back to the editor. */
   Editor editor();

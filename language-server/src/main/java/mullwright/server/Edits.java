@@ -77,6 +77,11 @@ public final class Edits {
     add(document.address(), range, text);
   }
 
+  /** True if there are none. */
+  public boolean isEmpty() {
+    return byAddress.isEmpty();
+  }
+
   /** Makes a file with that text. */
   public void create(String address, String text) {
     created.add(address);

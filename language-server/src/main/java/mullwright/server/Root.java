@@ -59,6 +59,13 @@ final class Root {
   }
 
   View view(PositionEncoding encoding) {
-    return new View(workspace.snapshot(), this::address, Map.copyOf(versions)::get, encoding);
+    return new View(
+        workspace.snapshot(), this::address, Map.copyOf(versions)::get, this::path, encoding);
+  }
+
+  private Optional<String> path(String address) {
+    return folder == null
+        ? Optional.empty()
+        : Addresses.path(address).flatMap(file -> new DiskFiles(folder).relative(file));
   }
 }

@@ -220,11 +220,6 @@ final class Session {
       }
 
       @Override
-      public Optional<Integer> version(String address) {
-        return Optional.ofNullable(open.get(address)).map(Open::version);
-      }
-
-      @Override
       public Settings settings(Document document) {
         String project = document.snapshot().projectSettings();
         return project.isEmpty() ? settings : Settings.read(project).under(settings);

@@ -115,6 +115,11 @@ public final class Reading {
     return walls == null ? before : walls;
   }
 
+  /** The files it was made from, itself among them; those that are not there as well. */
+  public Set<String> files() {
+    return Collections.unmodifiableSet(sources.keySet());
+  }
+
   /** The file it is of. */
   public String path() {
     return path;

@@ -49,6 +49,18 @@ public final class Snapshot {
     return new Snapshot(files, others, disk, new Memory(memory.checker()));
   }
 
+  /**
+   * The same after an edit that nobody has made yet: files with other texts, or new ones. What it
+   * computes is not remembered.
+   *
+   * @param texts by path
+   */
+  public Snapshot supposing(Map<String, String> texts) {
+    Map<String, ParsedFile> supposed = new java.util.HashMap<>(buffers);
+    texts.forEach((path, text) -> supposed.put(path, ParsedFile.parse(text)));
+    return with(supposed);
+  }
+
   /** The paths of the open buffers, in alphabetical order. */
   public Set<String> open() {
     return Collections.unmodifiableSet(new TreeSet<>(buffers.keySet()));

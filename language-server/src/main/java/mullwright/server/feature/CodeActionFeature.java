@@ -156,10 +156,9 @@ public final class CodeActionFeature implements Feature {
     data.addProperty("uri", selected.document().address());
     data.addProperty("start", selected.start());
     data.addProperty("end", selected.end());
-    selected
-        .desk()
-        .version(selected.document().address())
-        .ifPresent(version -> data.addProperty("version", version));
+    if (selected.document().version() != null) {
+      data.addProperty("version", selected.document().version());
+    }
     return data;
   }
 
@@ -173,9 +172,8 @@ public final class CodeActionFeature implements Feature {
     boolean same =
         document.isPresent()
             && (!data.has("version")
-                || desk.version(document.get().address())
-                    .filter(version -> version == data.get("version").getAsInt())
-                    .isPresent());
+                || Integer.valueOf(data.get("version").getAsInt())
+                    .equals(document.get().version()));
     if (!same) {
       throw Route.modified();
     }

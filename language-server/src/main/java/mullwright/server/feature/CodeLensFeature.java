@@ -11,6 +11,7 @@ import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.Feature;
 import mullwright.server.Route;
+import mullwright.server.Settings;
 import mullwright.server.piece.LoadSummary;
 import mullwright.syntax.LineTable;
 import org.eclipse.lsp4j.CodeLens;
@@ -52,6 +53,9 @@ public final class CodeLensFeature implements Feature {
 
   static List<CodeLens> lenses(Document document, Desk desk) {
     List<CodeLens> lenses = new ArrayList<>();
+    if (!desk.settings(document).on(Settings.LENS)) {
+      return lenses;
+    }
     LineTable lines = document.file().lines();
     for (int place : LoadSummary.places(document, desk.cancel())) {
       JsonObject data = new JsonObject();

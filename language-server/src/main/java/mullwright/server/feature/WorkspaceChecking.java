@@ -106,7 +106,7 @@ final class WorkspaceChecking implements Piecemeal {
             document -> {
               List<Diagnostic> now = Diagnostics.of(document, found, desk.client());
               String id = Diagnostics.fingerprint(now);
-              Integer version = desk.version(document.address()).orElse(null);
+              Integer version = document.version();
               desk.client().giveRulePages(Diagnostics.rules(now));
               if (id.equals(previous.remove(document.address()))) {
                 reports.add(

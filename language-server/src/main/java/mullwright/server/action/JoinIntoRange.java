@@ -1,0 +1,207 @@
+package mullwright.server.action;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.model.Grid;
+import mullwright.model.Wall;
+import mullwright.server.Document;
+import mullwright.server.Edits;
+import mullwright.syntax.Argument;
+import mullwright.syntax.Block;
+import mullwright.syntax.Selection;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.TextRange;
+import mullwright.syntax.Word;
+import mullwright.workspace.Cursor;
+import org.eclipse.lsp4j.CodeActionKind;
+
+/**
+ * Writes what repeats as one range: the list {@code B, C, D} as {@code B..D}, and statements that
+ * say the same of neighbouring lines, one after the other, as one statement.
+ */
+@AutoService(ActionSource.class)
+public final class JoinIntoRange implements ActionSource {
+  private static final int FEWEST = 3;
+
+  @Override
+  public String kind() {
+    return CodeActionKind.RefactorRewrite;
+  }
+
+  /** Statements of one line each that differ in that line only. */
+  private record Run(List<Statement> statements, Selection first, String range) {}
+
+  @Override
+  public List<Action> offers(Selected selected) {
+    Cursor cursor = selected.cursor();
+    Statement statement = selected.statement();
+    Optional<List<String>> lines = statement == null ? Optional.empty() : lines(cursor, selected);
+    Optional<Selection> selection = statement == null ? Optional.empty() : selection(statement);
+    if (lines.isEmpty() || selection.isEmpty()) {
+      return List.of();
+    }
+    List<Action> offers = new ArrayList<>();
+    range(names(selection.get()), lines.get())
+        .ifPresent(
+            range ->
+                offers.add(
+                    Action.of(
+                        "Write " + text(selection.get(), selected) + " as " + range,
+                        () -> replaced(selection.get(), range, selected))));
+    run(cursor, statement, lines.get(), selected)
+        .ifPresent(
+            run ->
+                offers.add(
+                    Action.of(
+                        "Write these "
+                            + run.statements().size()
+                            + " statements as one, of "
+                            + run.range(),
+                        () -> joined(run, selected))));
+    return offers;
+  }
+
+  /** The names of the grid's lines of the wall the cursor is in, in their order. */
+  private static Optional<List<String>> lines(Cursor cursor, Selected selected) {
+    for (Statement outer : cursor.enclosing()) {
+      if (outer.kind() == StatementKind.WALL_BLOCK) {
+        int start = outer.range().start();
+        return selected
+            .document()
+            .snapshot()
+            .reading(selected.document().path())
+            .flatMap(
+                reading ->
+                    reading.model().walls().stream()
+                        .filter(wall -> stands(wall, cursor, start))
+                        .findFirst())
+            .map(wall -> wall.grid().lines().stream().map(Grid.Line::name).toList());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean stands(Wall wall, Cursor cursor, int start) {
+    return wall.origin().file().equals(cursor.path())
+        && wall.origin().segment() == cursor.segment()
+        && wall.origin().range().start() >= start;
+  }
+
+  private static Optional<Selection> selection(Statement statement) {
+    return switch (statement.kind()) {
+      case VERTICAL, SPLICE, REINFORCE, BRACKET, DEAD_LOAD, WIND_LOAD, CLIP ->
+          statement
+              .argument(Argument.Select.class)
+              .map(Argument.Select::selection)
+              .filter(of -> !of.all() && of.except().isEmpty() && of.every().isEmpty());
+      default -> Optional.empty();
+    };
+  }
+
+  /** The single names of a selection; none if it holds a range. */
+  private static List<String> names(Selection selection) {
+    return selection.items().stream().anyMatch(Selection.Item::isRange)
+        ? List.of()
+        : selection.items().stream().map(Selection.Item::first).map(Word::text).toList();
+  }
+
+  private static Optional<String> range(List<String> names, List<String> lines) {
+    int first = names.isEmpty() ? -1 : lines.indexOf(names.get(0));
+    boolean neighbours =
+        names.size() >= FEWEST
+            && first >= 0
+            && first + names.size() <= lines.size()
+            && lines.subList(first, first + names.size()).equals(names);
+    return neighbours
+        ? Optional.of(names.get(0) + ".." + names.get(names.size() - 1))
+        : Optional.empty();
+  }
+
+  private static Optional<Run> run(
+      Cursor cursor, Statement statement, List<String> lines, Selected selected) {
+    if (cursor.enclosing().size() < 2) {
+      return Optional.empty();
+    }
+    Optional<Block> block = cursor.enclosing().get(cursor.enclosing().size() - 2).block();
+    if (block.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Statement> all = block.get().statements();
+    int at = all.indexOf(statement);
+    int from = at;
+    while (from > 0 && alike(all.get(from - 1), statement, selected)) {
+      from--;
+    }
+    int to = at + 1;
+    while (to < all.size() && alike(all.get(to), statement, selected)) {
+      to++;
+    }
+    List<Statement> statements = all.subList(from, to);
+    List<String> names = new ArrayList<>();
+    statements.forEach(each -> selection(each).ifPresent(of -> names.addAll(names(of))));
+    return range(names, lines)
+        .filter(range -> names.size() == statements.size() && alone(statements, selected))
+        .map(range -> new Run(statements, selection(statements.get(0)).orElseThrow(), range));
+  }
+
+  /** True if the two differ in nothing but which line they name. */
+  private static boolean alike(Statement one, Statement other, Selected selected) {
+    return one.kind() == other.kind()
+        && one.documentation().isEmpty()
+        && selection(one).isPresent()
+        && rest(one, selected).equals(rest(other, selected));
+  }
+
+  private static String rest(Statement statement, Selected selected) {
+    TextRange of = selection(statement).map(Selection::range).orElse(statement.range());
+    String text = segment(selected);
+    return text.substring(of.end(), statement.range().end()).strip().replaceAll("[ \\t]+", " ");
+  }
+
+  /** True if each stands on a line of its own and nothing but blanks beside or between them. */
+  private static boolean alone(List<Statement> statements, Selected selected) {
+    String text = segment(selected);
+    for (int i = 1; i < statements.size(); i++) {
+      String between =
+          text.substring(statements.get(i - 1).range().end(), statements.get(i).range().start());
+      if (!between.isBlank() || between.chars().filter(c -> c == '\n').count() != 1) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String segment(Selected selected) {
+    Cursor cursor = selected.cursor();
+    return cursor.file().segments().get(cursor.segment()).text();
+  }
+
+  private static String text(Selection selection, Selected selected) {
+    TextRange range = selection.range();
+    return segment(selected).substring(range.start(), range.end());
+  }
+
+  private static Edits replaced(Selection selection, String range, Selected selected) {
+    Document document = selected.document();
+    Edits edits = new Edits(document.view());
+    edits.replace(document, document.range(selected.cursor().segment(), selection.range()), range);
+    return edits;
+  }
+
+  private static Edits joined(Run run, Selected selected) {
+    Document document = selected.document();
+    int segment = selected.cursor().segment();
+    Edits edits = new Edits(document.view());
+    edits.replace(document, document.range(segment, run.first().range()), run.range());
+    Statement first = run.statements().get(0);
+    Statement last = run.statements().get(run.statements().size() - 1);
+    edits.replace(
+        document,
+        document.range(segment, new TextRange(first.range().end(), last.range().end())),
+        "");
+    return edits;
+  }
+}

@@ -1,0 +1,166 @@
+package mullwright.server.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mullwright.model.Grid;
+import mullwright.quantity.Length;
+import mullwright.quantity.LengthPrinter;
+import mullwright.quantity.UnitSystem;
+import mullwright.server.Document;
+import mullwright.syntax.Clause;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Expression;
+import mullwright.syntax.Place;
+import mullwright.syntax.Statement;
+import mullwright.syntax.TextRange;
+import mullwright.workspace.Cursor;
+
+/**
+ * Where the text says a grid line stands: by a spacing, by a place of its own, from another line.
+ *
+ * @param lines those of the statement, in order
+ */
+record LinePlace(Document home, Statement statement, int base, List<Grid.Line> lines, int at) {
+
+  /**
+   * What the text would be after a move: from {@code start} to {@code end} of the file it gives way
+   * to {@code text}.
+   *
+   * @param refusal why it cannot be moved so, a sentence; "" if it can
+   */
+  record Outcome(int start, int end, String text, String refusal) {
+    static Outcome refused(String why) {
+      return new Outcome(0, 0, "", why);
+    }
+  }
+
+  /** Of a line of a grid; {@code statement} is null if the text is not at hand. */
+  static LinePlace of(Document home, Grid grid, Grid.Line line) {
+    int base = home.file().segmentStart(line.origin().segment());
+    Statement statement =
+        home.snapshot()
+            .cursor(home.path(), base + line.origin().range().start())
+            .flatMap(Cursor::statement)
+            .orElse(null);
+    List<Grid.Line> lines = new ArrayList<>();
+    if (statement != null) {
+      for (Grid.Line each : grid.lines()) {
+        TextRange range = each.origin().range();
+        if (each.origin().file().equals(line.origin().file())
+            && each.origin().segment() == line.origin().segment()
+            && statement.range().start() <= range.start()
+            && range.end() <= statement.range().end()) {
+          lines.add(each);
+        }
+      }
+    }
+    return new LinePlace(home, statement, base, lines, lines.indexOf(line));
+  }
+
+  Outcome movedBy(Length by, UnitSystem units) {
+    if (statement == null || at < 0) {
+      return Outcome.refused("The text that says where the line stands is not at hand.");
+    }
+    Optional<Clause> spaced = statement.clause(ClauseWord.SPACED);
+    if (spaced.isPresent()) {
+      return spaced((Clause.Spaced) spaced.get(), by, units);
+    }
+    Optional<Clause> placed = statement.clause(ClauseWord.AT);
+    return placed.isPresent()
+        ? placed((Clause.At) placed.get(), by, units)
+        : Outcome.refused("The text does not say where the line stands.");
+  }
+
+  private Outcome placed(Clause.At placed, Length by, UnitSystem units) {
+    if (placed.places().size() != lines.size()) {
+      return Outcome.refused("The text does not give this line a place of its own.");
+    }
+    Place place = placed.places().get(at);
+    Expression offset = null;
+    Length now = lines.get(at).x();
+    Length moved = by;
+    if (place instanceof Place.FromDatum datum) {
+      offset = datum.length();
+    } else if (place instanceof Place.AtNames names && names.offset().isPresent()) {
+      offset = names.offset().get();
+      moved = names.direction() == Place.Direction.LEFT_OF ? by.negated() : by;
+      now = null;
+    }
+    if (!(offset instanceof Expression.Literal literal)) {
+      return Outcome.refused("The line's place is reckoned from others; change these.");
+    }
+    Optional<Length> written = length(literal);
+    if (written.isEmpty() || (now != null && !written.get().equals(now) && lines.get(at).edge())) {
+      return Outcome.refused("The line's place cannot be read as a length with its unit.");
+    }
+    Length then = written.get().plus(moved);
+    return then.signum() < 0 && place instanceof Place.AtNames
+        ? Outcome.refused("The line would pass the one it is measured from.")
+        : outcome(literal.range(), LengthPrinter.exact(then, units));
+  }
+
+  private Optional<Length> length(Expression.Literal literal) {
+    String text =
+        home.file().text().substring(base + literal.range().start(), base + literal.range().end());
+    return mullwright.quantity.LengthReader.read(text).value();
+  }
+
+  private Outcome spaced(Clause.Spaced spaced, Length by, UnitSystem units) {
+    List<String> bays = new ArrayList<>();
+    for (Clause.Spaced.Step step : spaced.steps()) {
+      if (step.equal()) {
+        return Outcome.refused("Its bays are to be equal; give them lengths of their own first.");
+      }
+      int count = step.count().map(it -> number(it.number())).orElse(1);
+      TextRange range = step.length().range();
+      String text = home.file().text().substring(base + range.start(), base + range.end());
+      for (int i = 0; i < count; i++) {
+        bays.add(text);
+      }
+    }
+    if (bays.size() != lines.size() - 1) {
+      return Outcome.refused("The spacings do not fit the names of the lines.");
+    }
+    if (at == 0) {
+      return Outcome.refused("All others are counted from the first line; move these instead.");
+    }
+    Length left = lines.get(at).x().minus(lines.get(at - 1).x()).plus(by);
+    if (left.signum() <= 0) {
+      return Outcome.refused("The line would pass its neighbour.");
+    }
+    bays.set(at - 1, LengthPrinter.exact(left, units));
+    if (at < bays.size()) {
+      Length right = lines.get(at + 1).x().minus(lines.get(at).x()).minus(by);
+      if (right.signum() <= 0) {
+        return Outcome.refused("The line would pass its neighbour.");
+      }
+      bays.set(at, LengthPrinter.exact(right, units));
+    }
+    int first = spaced.steps().get(0).range().start();
+    int last = spaced.steps().get(spaced.steps().size() - 1).range().end();
+    return outcome(new TextRange(first, last), together(bays));
+  }
+
+  private static int number(String digits) {
+    return digits.matches("[0-9]{1,6}") ? Integer.parseInt(digits) : 0;
+  }
+
+  /** Equal neighbours told together: {@code 2 @ 5'-0", 5'-1"}. */
+  private static String together(List<String> bays) {
+    List<String> steps = new ArrayList<>();
+    for (int i = 0; i < bays.size(); ) {
+      int to = i + 1;
+      while (to < bays.size() && bays.get(to).equals(bays.get(i))) {
+        to++;
+      }
+      steps.add(to - i > 1 ? (to - i) + " @ " + bays.get(i) : bays.get(i));
+      i = to;
+    }
+    return String.join(", ", steps);
+  }
+
+  private Outcome outcome(TextRange range, String text) {
+    return new Outcome(base + range.start(), base + range.end(), text, "");
+  }
+}

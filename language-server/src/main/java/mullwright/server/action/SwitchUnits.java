@@ -1,0 +1,205 @@
+package mullwright.server.action;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import mullwright.quantity.Length;
+import mullwright.quantity.LengthPrinter;
+import mullwright.quantity.LengthReader;
+import mullwright.quantity.UnitSystem;
+import mullwright.server.Document;
+import mullwright.server.Edits;
+import mullwright.server.Route;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.Token;
+import mullwright.syntax.TokenKind;
+import mullwright.workspace.Leaf;
+import mullwright.workspace.Supposition;
+import org.eclipse.lsp4j.CodeActionKind;
+
+/**
+ * Writes all lengths of a file in the other system of units, every one exactly.
+ *
+ * <p>A bare number keeps its {@code units} line, which changes too where nothing hangs on it.
+ * Refused where a length has no exact spelling there (1500 mm is no number of inches), and where
+ * anything would mean something else. What is no length keeps its unit.
+ */
+@AutoService(ActionSource.class)
+public final class SwitchUnits implements ActionSource {
+  @Override
+  public String kind() {
+    return CodeActionKind.RefactorRewrite;
+  }
+
+  /** A length as it stands and as it would be written. */
+  private record Rewrite(int start, int end, String text) {}
+
+  @Override
+  public List<Action> offers(Selected selected) {
+    Optional<UnitSystem> here = systemAt(selected);
+    if (here.isEmpty()) {
+      return List.of();
+    }
+    UnitSystem to = here.get() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
+    String title =
+        to == UnitSystem.SI
+            ? "Write all lengths of this file in millimetres"
+            : "Write all lengths of this file in feet and inches";
+    Scan scan = new Scan(selected.document().file(), to);
+    if (scan.refusal != null) {
+      return List.of(Action.refused(title, scan.refusal));
+    }
+    return List.of(Action.of(title, () -> edits(selected, scan)));
+  }
+
+  /** The system of the length, or of the {@code units}, under the cursor. */
+  private static Optional<UnitSystem> systemAt(Selected selected) {
+    if (selected.cursor().leaf().orElse(null) instanceof Leaf.Value value) {
+      var literal = value.literal();
+      if (literal.hasMarks()) {
+        return Optional.of(UnitSystem.US);
+      }
+      return Optional.ofNullable(literal.unit()).flatMap(unit -> system(unit.text()));
+    }
+    Statement statement = selected.statement();
+    return statement != null && statement.kind() == StatementKind.UNITS
+        ? statement
+            .argument(mullwright.syntax.Argument.Name.class)
+            .flatMap(name -> system(name.word().text()))
+        : Optional.empty();
+  }
+
+  private static Optional<UnitSystem> system(String word) {
+    return switch (word) {
+      case "mm", "m", "cm", "millimetres", "metres" -> Optional.of(UnitSystem.SI);
+      case "inches", "feet", "ft" -> Optional.of(UnitSystem.US);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Edits edits(Selected selected, Scan scan) {
+    Document document = selected.document();
+    List<Rewrite> rewrites = new ArrayList<>(scan.rewrites);
+    if (scan.units != null && !scan.bareProperty) {
+      // where no bare number hangs on it, what a bare number is may change as well
+      List<Rewrite> both = new ArrayList<>(rewrites);
+      both.add(scan.units);
+      both.sort(Comparator.comparingInt(Rewrite::start));
+      if (difference(selected, both).isEmpty()) {
+        rewrites = both;
+      }
+    }
+    difference(selected, rewrites)
+        .ifPresent(
+            what -> {
+              throw Route.refused("The units are not switched, since " + what + ".");
+            });
+    Edits edits = new Edits(document.view());
+    edits.annotate(
+        "Other units",
+        rewrites.size() + " lengths are written in the other system; each is exactly what it was.",
+        false);
+    for (Rewrite rewrite : rewrites) {
+      edits.replace(document, document.range(rewrite.start(), rewrite.end()), rewrite.text());
+    }
+    return edits;
+  }
+
+  private static Optional<String> difference(Selected selected, List<Rewrite> rewrites) {
+    StringBuilder text = new StringBuilder(selected.text());
+    for (int i = rewrites.size() - 1; i >= 0; i--) {
+      Rewrite rewrite = rewrites.get(i);
+      text.replace(rewrite.start(), rewrite.end(), rewrite.text());
+    }
+    return new Supposition(
+            selected.document().snapshot(), Map.of(selected.document().path(), text.toString()))
+        .difference(selected.desk().cancel());
+  }
+
+  /** Goes through the tokens of a file until one cannot be rewritten. */
+  private static final class Scan {
+    private final List<Rewrite> rewrites = new ArrayList<>();
+    private final ParsedFile file;
+    private final UnitSystem to;
+    private String refusal;
+    private Rewrite units;
+    private boolean property;
+
+    /** True if a property holds a number without unit, which may be a length or a count. */
+    private boolean bareProperty;
+
+    Scan(ParsedFile file, UnitSystem to) {
+      this.file = file;
+      this.to = to;
+      for (int i = 0; i < file.segments().size() && refusal == null; i++) {
+        tokens(file.segmentStart(i), file.tokens(i));
+      }
+    }
+
+    private void tokens(int base, List<Token> tokens) {
+      for (int i = 0; i < tokens.size() && refusal == null; i++) {
+        Token token = tokens.get(i);
+        int start = base + token.range().start();
+        int end = base + token.range().end();
+        Token next = i + 1 < tokens.size() ? tokens.get(i + 1) : null;
+        boolean unit = next != null && next.kind() == TokenKind.UNIT;
+        if (token.kind() == TokenKind.LENGTH) {
+          length(start, end);
+        } else if (token.kind() == TokenKind.NUMBER && unit) {
+          int last = base + next.range().end();
+          String word = file.text().substring(base + next.range().start(), last);
+          if (system(word).isPresent()) {
+            length(start, last);
+          }
+          i++;
+        } else if (token.kind() == TokenKind.NUMBER) {
+          bareProperty |= property;
+        } else if (token.kind() == TokenKind.KEYWORD || token.kind() == TokenKind.PROPERTY) {
+          property = token.kind() == TokenKind.PROPERTY;
+          if (next != null && written(start, end).equals("units")) {
+            units =
+                new Rewrite(
+                    base + next.range().start(),
+                    base + next.range().end(),
+                    to == UnitSystem.SI ? "millimetres" : "inches");
+          }
+        }
+      }
+    }
+
+    private void length(int start, int end) {
+      Optional<Length> length = LengthReader.read(written(start, end)).value();
+      if (length.isEmpty()) {
+        refusal = "“" + written(start, end) + "” on line " + line(start) + " cannot be read.";
+        return;
+      }
+      String other = LengthPrinter.exact(length.get(), to);
+      if (to == UnitSystem.US && other.endsWith("mm")) {
+        refusal =
+            "“"
+                + written(start, end)
+                + "” on line "
+                + line(start)
+                + " has no exact spelling in feet and inches.";
+        return;
+      }
+      boolean same = (to == UnitSystem.SI) == written(start, end).endsWith("m");
+      if (!same) {
+        rewrites.add(new Rewrite(start, end, other));
+      }
+    }
+
+    private String written(int start, int end) {
+      return file.text().substring(start, end);
+    }
+
+    private int line(int offset) {
+      return file.lines().line(offset) + 1;
+    }
+  }
+}
