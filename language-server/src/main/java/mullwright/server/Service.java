@@ -28,6 +28,7 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
   private static final String SHUTDOWN = "shutdown";
   private static final String EXIT = "exit";
   private static final String SHOW_DOCUMENT = "window/showDocument";
+  private static final String CONFIGURATION = "workspace/configuration";
 
   private final Map<String, Route<?>> routes = new LinkedHashMap<>();
   private final List<Feature> features;
@@ -69,9 +70,11 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
     routes.forEach(
         (name, route) ->
             methods.put(name, JsonRpcMethod.request(name, Object.class, route.parameters())));
-    // a question of the server's own: without this its answer would be dropped unread
+    // questions of the server's own: without this their answers would be dropped unread
     methods.put(
         SHOW_DOCUMENT, JsonRpcMethod.request(SHOW_DOCUMENT, JsonElement.class, JsonElement.class));
+    methods.put(
+        CONFIGURATION, JsonRpcMethod.request(CONFIGURATION, JsonElement.class, JsonElement.class));
     notices
         .parameters()
         .forEach((name, type) -> methods.put(name, JsonRpcMethod.notification(name, type)));

@@ -81,7 +81,7 @@ public final class UsePaths {
   }
 
   /** The path of a file as another in the same workspace writes it. */
-  static String relative(String user, String used) {
+  public static String relative(String user, String used) {
     String[] from = user.split("/");
     String[] to = used.split("/");
     int common = 0;

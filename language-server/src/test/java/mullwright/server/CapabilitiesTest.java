@@ -73,7 +73,11 @@ class CapabilitiesTest {
             """
             {"capabilities": {
               "textDocument": {"diagnostic": {}, "codeAction": {"codeActionLiteralSupport": {}}},
-              "workspace": {"diagnostics": {"refreshSupport": true}}
+              "workspace": {
+                "diagnostics": {"refreshSupport": true},
+                "fileOperations": {"willRename": true},
+                "textDocumentContent": {}
+              }
             }}
             """);
     for (Feature feature : Features.all()) {

@@ -29,6 +29,7 @@ import org.eclipse.lsp4j.ShowDocumentParams;
 import org.eclipse.lsp4j.ShowDocumentResult;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.TextDocumentContentRefreshParams;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.UnregistrationParams;
@@ -169,6 +170,11 @@ final class Conversation implements AutoCloseable {
     final BlockingQueue<ProgressParams> progress = new LinkedBlockingQueue<>();
     final BlockingQueue<UnregistrationParams> unregistrations = new LinkedBlockingQueue<>();
 
+    final BlockingQueue<ShowDocumentParams> shown = new LinkedBlockingQueue<>();
+
+    /** Addresses of the server's own documents that are to be fetched again. */
+    final BlockingQueue<String> stale = new LinkedBlockingQueue<>();
+
     /** What the client's settings are; null if it has none. */
     volatile Object settings;
 
@@ -224,6 +230,19 @@ final class Conversation implements AutoCloseable {
     public CompletableFuture<List<Object>> configuration(ConfigurationParams asked) {
       return CompletableFuture.completedFuture(
           new ArrayList<>(java.util.Collections.singletonList(settings)));
+    }
+
+    @Override
+    public CompletableFuture<ShowDocumentResult> showDocument(ShowDocumentParams asked) {
+      shown.add(asked);
+      return CompletableFuture.completedFuture(new ShowDocumentResult(true));
+    }
+
+    @Override
+    public CompletableFuture<Void> refreshTextDocumentContent(
+        TextDocumentContentRefreshParams which) {
+      stale.add(which.getUri());
+      return CompletableFuture.completedFuture(null);
     }
 
     @Override

@@ -136,10 +136,9 @@ public final class MovePart implements ActionSource {
   /** The lines one step in, whatever they stood at, keeping their steps among themselves. */
   private static String indented(String lines) {
     StringBuilder text = new StringBuilder();
-    String stripped = lines.stripIndent();
-    for (String line : stripped.split("\n", -1)) {
+    for (String line : lines.stripTrailing().stripIndent().split("\n")) {
       text.append(line.isBlank() ? "" : INDENT + line.stripTrailing()).append('\n');
     }
-    return text.substring(0, text.length() - 1);
+    return text.toString();
   }
 }

@@ -32,7 +32,8 @@ import org.eclipse.lsp4j.Range;
  * {@code textDocument.codeAction.codeActionLiteralSupport}, without which nothing is offered, and
  * its {@code resolveSupport}, {@code dataSupport}, {@code isPreferredSupport} and {@code
  * disabledSupport}. What is offered comes from the {@link ActionSource}s, made at the first
- * question; what concerns a whole file is offered only to who asks by hand or for its kind.
+ * question; what concerns a whole file is offered only to who asks by hand or for its kind,
+ * refactorings only to clients that resolve {@code edit}.
  */
 @AutoService(Feature.class)
 public final class CodeActionFeature implements Feature {
@@ -117,9 +118,8 @@ public final class CodeActionFeature implements Feature {
           .anyMatch(
               wanted -> wanted.isEmpty() || kind.equals(wanted) || kind.startsWith(wanted + "."));
     }
-    boolean byItself =
-        context != null && context.getTriggerKind() == CodeActionTriggerKind.Automatic;
-    return !(byItself && kind.startsWith(CodeActionKind.Source));
+    boolean byHand = context != null && context.getTriggerKind() == CodeActionTriggerKind.Invoked;
+    return byHand || !kind.startsWith(CodeActionKind.Source);
   }
 
   private static Optional<CodeAction> told(Action action, ActionSource source, Selected selected) {
@@ -144,6 +144,9 @@ public final class CodeActionFeature implements Feature {
             && client.words(CAN + "resolveSupport.properties").contains("edit");
     if (later) {
       told.setData(data(source, selected));
+    } else if (source.kind().startsWith(CodeActionKind.Refactor)) {
+      // to work out all of them whenever the cursor rests is too much to ask
+      return Optional.empty();
     } else {
       told.setEdit(action.change().get().toWorkspaceEdit(client));
     }

@@ -78,17 +78,16 @@ record HintDetails(Desk desk) {
     return new MarkupContent(MarkupKind.MARKDOWN, page.working(lines).markdown());
   }
 
-  /** Where the first thing that somebody wrote of all it leans on stands. */
+  /** Where what somebody wrote for it stands: the last such step of this file, else any. */
   private static Optional<Location> place(Derivation input, Document document) {
+    Optional<Location> found = Optional.empty();
     for (Derivation step : input.steps()) {
       if (step.standing() == Standing.STATED
-          && step.locus().orElse(null) instanceof Origin origin) {
-        Optional<Location> location = document.view().location(origin);
-        if (location.isPresent()) {
-          return location;
-        }
+          && step.locus().orElse(null) instanceof Origin origin
+          && (found.isEmpty() || origin.file().equals(document.path()))) {
+        found = document.view().location(origin);
       }
     }
-    return Optional.empty();
+    return found;
   }
 }

@@ -21,7 +21,6 @@ import mullwright.server.hover.Numbers;
 import mullwright.syntax.LineTable;
 import mullwright.syntax.Segment;
 import mullwright.syntax.SyntaxProblem;
-import mullwright.workspace.FilePlace;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintLabelPart;
 import org.eclipse.lsp4j.InlayHintParams;
@@ -86,7 +85,17 @@ public final class InlayHintFeature implements Feature {
             .orElse(List.of()),
         Numbers.of(document.file()).in(settings),
         settings,
+        origin -> line(document, origin),
         desk.cancel());
+  }
+
+  private static int line(Document document, Origin origin) {
+    return document
+        .snapshot()
+        .place(origin)
+        .filter(place -> place.path().equals(document.path()))
+        .map(place -> document.file().lines().line(place.start()))
+        .orElse(-1);
   }
 
   private static List<InlayHint> hints(Document document, int from, int to, Desk desk) {
@@ -95,11 +104,10 @@ public final class InlayHintFeature implements Feature {
     Set<Integer> unread = unread(document);
     Map<Integer, InlayHint> byLine = new TreeMap<>();
     for (Map.Entry<Origin, Figure> each : figures(document, desk).byStatement().entrySet()) {
-      FilePlace place = document.snapshot().place(each.getKey()).orElse(null);
-      if (place == null || !place.path().equals(document.path())) {
+      int line = line(document, each.getKey());
+      if (line < 0) {
         continue;
       }
-      int line = lines.line(place.start());
       int end = lines.end(line);
       if (end >= from && end <= to && !unread.contains(line)) {
         byLine.computeIfAbsent(

@@ -2,10 +2,9 @@ package mullwright.server.hint;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.ToIntFunction;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
@@ -23,16 +22,26 @@ public final class Figures {
   private final Map<Origin, Figure> byStatement = new LinkedHashMap<>();
   private final Numbers numbers;
   private final Settings settings;
+  private final ToIntFunction<Origin> lineOf;
 
-  private Figures(Numbers numbers, Settings settings) {
+  private Figures(Numbers numbers, Settings settings, ToIntFunction<Origin> lineOf) {
     this.numbers = numbers;
     this.settings = settings;
+    this.lineOf = lineOf;
   }
 
-  /** Those of all walls that the settings have on. */
+  /**
+   * Those of all walls that the settings have on.
+   *
+   * @param lineOf the line of the text an origin stands on, below 0 if it is of another file
+   */
   public static Figures of(
-      List<WallDetails> walls, Numbers numbers, Settings settings, Cancel cancel) {
-    Figures figures = new Figures(numbers, settings);
+      List<WallDetails> walls,
+      Numbers numbers,
+      Settings settings,
+      ToIntFunction<Origin> lineOf,
+      Cancel cancel) {
+    Figures figures = new Figures(numbers, settings, lineOf);
     for (WallDetails wall : walls) {
       cancel.check();
       figures.collect(wall);
@@ -77,24 +86,30 @@ public final class Figures {
   /** What the spacings of a statement come to: its last line or floor from its first. */
   private void grid(WallDetails wall) {
     Grid grid = wall.layout().wall().grid();
-    Map<Origin, List<Length>> reach = new LinkedHashMap<>();
+    Map<Integer, Origin> first = new LinkedHashMap<>();
+    Map<Integer, List<Length>> reach = new LinkedHashMap<>();
     for (Grid.Line line : grid.lines()) {
-      reach.computeIfAbsent(line.origin(), origin -> new ArrayList<>()).add(line.x());
+      reach(line.origin(), line.x(), first, reach);
     }
     for (Grid.Floor floor : grid.floors()) {
-      reach
-          .computeIfAbsent(floor.origin(), origin -> new ArrayList<>())
-          .add(floor.elevation().value());
+      reach(floor.origin(), floor.elevation().value(), first, reach);
     }
     reach.forEach(
-        (origin, places) -> {
-          Set<Length> different = new LinkedHashSet<>(places);
-          if (different.size() > 1) {
+        (at, places) -> {
+          if (at >= 0 && places.size() > 1) {
             Length over = places.get(places.size() - 1).minus(places.get(0));
-            of(origin, wall, Figure.Kind.GRID, 0)
+            of(first.get(at), wall, Figure.Kind.GRID, 0)
                 .add(new Figure.Size(over, Length.ZERO, numbers.cutShort(over) + " over all"));
           }
         });
+  }
+
+  /** Lines and floors that one line of the text names together. */
+  private void reach(
+      Origin origin, Length place, Map<Integer, Origin> first, Map<Integer, List<Length>> reach) {
+    int at = lineOf.applyAsInt(origin);
+    first.putIfAbsent(at, origin);
+    reach.computeIfAbsent(at, line -> new ArrayList<>()).add(place);
   }
 
   private Figure.Size cut(Length length) {

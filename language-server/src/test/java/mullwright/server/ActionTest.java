@@ -1,0 +1,183 @@
+package mullwright.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.junit.jupiter.api.Test;
+
+/** What is offered to be done to a text, and what the text becomes. */
+class ActionTest extends ProtocolTalk {
+  private static final String EAST =
+      """
+      use "../catalog/small.wall"
+      wall East {
+        system small
+        grid {
+          lines A..F  spaced 5 @ 5'-0"
+          floor L1    at 0"     slab 6"
+          floor L2    at 13'-0" slab 10"
+          row   sill  at 2" above L1
+          row   head  at 4" below L2
+        }
+        members {
+          vertical A  as jamb
+          vertical B  as mullion
+          vertical C  as mullion
+          vertical D  as mullion
+          vertical E  as mullion
+          vertical F  as jamb
+          horizontal all
+        }
+        anchors {
+          clip A, B, C, D at sill
+        }
+        lites {
+          vision V1 all
+        }
+      }
+      """;
+
+  @Test
+  void mendsAreWorkedOutWhenPickedAndOneMendsAllOfAKind() {
+    String text = EAST.replace("clip A", "clipp A").replace("vertical B", "verticall B");
+    String address = open("walls/east.wall", text);
+    List<CodeAction> here = actions(address, text, "clipp", CodeActionKind.QuickFix);
+    CodeAction mend = titled(here, "Write clip");
+    assertThat(mend.getIsPreferred()).isTrue();
+    assertThat(mend.getDiagnostics())
+        .isNotEmpty()
+        .isSubsetOf(talk.heard.next(address).getDiagnostics());
+    assertThat(after(picked(mend), address, text)).isEqualTo(text.replace("clipp", "clip"));
+    assertThat(after(picked(titled(here, "Mend all 2 of “unreadable”")), address, text))
+        .isEqualTo(EAST);
+    CodeAction all = actions(address, text, "wall East", "source.fixAll").get(0);
+    assertThat(all.getKind()).isEqualTo("source.fixAll");
+    assertThat(after(picked(all), address, text)).isEqualTo(EAST);
+  }
+
+  @Test
+  void offersOnlyTheKindsThatAreWanted() {
+    String text =
+        EAST.replace("lines A..F  spaced", "lines A..F spaced").replace("clip A", "clipp A");
+    String address = open("walls/east.wall", text);
+    assertThat(actions(address, text, "clipp", "refactor"))
+        .noneMatch(it -> it.getKind().equals(CodeActionKind.QuickFix));
+    List<CodeAction> sources = actions(address, text, "clipp", "source");
+    assertThat(sources)
+        .extracting(CodeAction::getKind)
+        .containsExactly("source.fixAll", "source.format");
+    String laidOut = after(picked(sources.get(1)), address, text);
+    assertThat(laidOut).isNotEqualTo(text);
+    assertThat(actions(address, text, "clipp", "notebook")).isEmpty();
+  }
+
+  @Test
+  void anActionOfATextThatHasChangedIsRefusedAsModified() {
+    String text = EAST.replace("clip A", "clipp A");
+    String address = open("walls/east.wall", text);
+    CodeAction mend = titled(actions(address, text, "clipp"), "Write clip");
+    talk.replace(address, "\n" + text);
+    assertThat(WallTalk.refusal(talk.server.getTextDocumentService().resolveCodeAction(mend)))
+        .contains("moved on");
+  }
+
+  @Test
+  void aListOfNeighboursBecomesARange() {
+    String address = open("walls/east.wall", EAST);
+    CodeAction range = titled(actions(address, EAST, "A, B, C, D at"), "Write A, B, C, D as A..D");
+    assertThat(after(picked(range), address, EAST))
+        .isEqualTo(EAST.replace("A, B, C, D at", "A..D at"));
+  }
+
+  @Test
+  void statementsThatSayTheSameOfNeighboursBecomeOne() {
+    String address = open("walls/east.wall", EAST);
+    CodeAction one =
+        titled(actions(address, EAST, "C  as mullion"), "Write these 4 statements as one, of B..E");
+    assertThat(after(picked(one), address, EAST))
+        .contains("    vertical A  as jamb\n    vertical B..E  as mullion\n    vertical F");
+    assertThat(titles(actions(address, EAST, "A  as jamb"))).noneMatch(it -> it.contains("as one"));
+  }
+
+  /**
+   * 60" and 60" become 61" and 59": the two bays' horizontals (sill and head, 4 pieces) and their
+   * two lites are others; the verticals are not.
+   */
+  @Test
+  void aLineIsMovedAndTheReaderToldWhatFollows() {
+    String address = open("walls/east.wall", EAST);
+    List<CodeAction> here = actions(address, EAST, "C  as mullion");
+    CodeAction right = picked(titled(here, "Move line C 1\" to the right"));
+    assertThat(after(right, address, EAST))
+        .isEqualTo(EAST.replace("5 @ 5'-0\"", "5'-0\", 5'-1\", 4'-11\", 2 @ 5'-0\""));
+    assertThat(annotation(right).getNeedsConfirmation()).isTrue();
+    assertThat(annotation(right).getDescription())
+        .contains("4 pieces are cut to another length, 2 lites are to be ordered");
+    CodeAction first = titled(actions(address, EAST, "A  as jamb"), "Move line A 1\" to the right");
+    assertThat(first.getDisabled().getReason()).contains("counted from the first line");
+  }
+
+  /** 5'-0" = 1524 mm, 13'-0" = 3962.4 mm, 10" = 254 mm (1" = 25.4 mm exactly). */
+  @Test
+  void lengthsAreWrittenExactlyInTheOtherUnits() {
+    String address = open("walls/east.wall", EAST);
+    CodeAction metric =
+        picked(titled(actions(address, EAST, "5'-0\""), "Write all lengths of this file in milli"));
+    String text = after(metric, address, EAST);
+    assertThat(text)
+        .contains("5 @ 1524 mm")
+        .contains("at 3962.4 mm slab 254 mm")
+        .contains("at 50.8 mm above L1")
+        .doesNotContain("\" ")
+        .contains("use \"../catalog/small.wall\"");
+    talk.replace(address, text);
+    CodeAction back =
+        picked(titled(actions(address, text, "1524 mm"), "Write all lengths of this file in feet"));
+    assertThat(after(back, address, text)).isEqualTo(EAST);
+  }
+
+  @Test
+  void unitsAreNotSwitchedWhereALengthHasNoExactSpelling() {
+    String text = EAST.replace("5 @ 5'-0\"", "5 @ 1500 mm");
+    String address = open("walls/east.wall", text);
+    CodeAction action =
+        titled(actions(address, text, "1500 mm"), "Write all lengths of this file in feet");
+    assertThat(action.getDisabled().getReason())
+        .isEqualTo("“1500 mm” on line 5 has no exact spelling in feet and inches.");
+  }
+
+  @Test
+  void aPartMovesToTheCatalogThatIsUsed() {
+    String part = "  /// Two plies.\n  glass V9 {\n    ply 1/4\" annealed clear\n  }\n";
+    String text = "use \"../catalog/small.wall\"\ncatalog {\n" + part + "}\n" + EAST.substring(28);
+    String address = open("walls/east.wall", text.replace("vision V1", "vision V9"));
+    String opened = text.replace("vision V1", "vision V9");
+    CodeAction move =
+        picked(
+            titled(
+                actions(address, opened, "glass V9", "refactor.extract"), "Move glass V9 to the"));
+    assertThat(after(move, address, opened)).isEqualTo(opened.replace(part, ""));
+    String catalog = Conversation.address(folder.resolve(SmallCatalog.PATH));
+    assertThat(after(move, catalog, SmallCatalog.TEXT))
+        .isEqualTo(SmallCatalog.TEXT.substring(0, SmallCatalog.TEXT.length() - 2) + part + "}\n");
+  }
+
+  @Test
+  void aWallMovesToAFileOfItsOwn() {
+    String west = EAST.substring(28).replace("wall East", "wall West-Side");
+    String text = EAST + "\n" + west;
+    String address = open("walls/both.wall", text);
+    CodeAction split =
+        picked(titled(actions(address, text, "wall West-Side"), "Move wall West-Side to a file"));
+    String made = Conversation.address(folder.resolve("walls/west-side.wall"));
+    assertThat(split.getEdit().getDocumentChanges().get(0).getRight().getKind())
+        .isEqualTo("create");
+    assertThat(after(split, made, ""))
+        .startsWith("use \"../catalog/small.wall\"\nuse \"both.wall\"\n")
+        .endsWith(west);
+    assertThat(after(split, address, text)).isEqualTo(EAST + "\n");
+    assertThat(annotation(split).getDescription()).contains("uses walls/both.wall");
+  }
+}
