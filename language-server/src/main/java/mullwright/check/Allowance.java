@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -36,11 +37,24 @@ public final class Allowance implements TextRule {
       for (String name : allow.rules()) {
         rules = rules.isPresent() ? rules : Optional.of(Rules.find());
         if (rules.get().named(name).isEmpty()) {
-          found
-              .at(allow.origin())
-              .text()
-              .what("No rule is called " + Words.quoted(name) + ".")
-              .mend("Take the name from the finding; “mullwright rules” lists all.");
+          Findings.Draft draft =
+              found
+                  .at(allow.origin())
+                  .text()
+                  .what("No rule is called " + Words.quoted(name) + ".")
+                  .mend("Take the name from the finding; “mullwright rules” lists all.");
+          List<String> names = rules.get().all().stream().map(Rule::name).toList();
+          String comment = facts.textAt(allow.origin()).orElse("");
+          if (comment.contains(name)) {
+            Words.near(name, names)
+                .forEach(
+                    near ->
+                        draft.fix(
+                            new Fix(
+                                "Write " + near,
+                                List.of(
+                                    new Fix.Edit(allow.origin(), comment.replace(name, near))))));
+          }
         }
       }
     }

@@ -82,6 +82,11 @@ record Measures(UnitSystem system) {
     return QuantityPrinter.in(system, Quantity.ofSi(si, kind), kind);
   }
 
+  /** An inch or a centimetre. */
+  Length step() {
+    return system == UnitSystem.US ? Length.ofInches(1) : Length.ofMillimetres(10);
+  }
+
   /** To the whole inch or the whole centimetre, whichever the wall is written in. */
   Length round(Length length) {
     return system == UnitSystem.US

@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import mullwright.model.ModelProblem;
 
 /** A statement that narrower ones override everywhere: it says nothing any more. */
@@ -24,6 +25,10 @@ public final class ShadowedRule implements TextRule {
                         "narrower statements override this " + shadowed.what() + " everywhere"))
                 .mend("Take it out, or make the narrower ones narrower.");
         shadowed.by().forEach(other -> draft.related(other, "overrides it"));
+        new StatementEdits(facts)
+            .remove(shadowed.origin())
+            .map(edit -> new Fix("Take this " + shadowed.what() + " out", List.of(edit)))
+            .ifPresent(draft::fix);
       }
     }
   }

@@ -78,35 +78,47 @@ public final class SpliceInVision implements SpliceRule {
   private static void tell(
       SpliceJoint it, Cell vision, Cell spandrel, WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
-    found
-        .at(it.splice().origin())
-        .piece(it.name())
-        .what(
-            "At "
-                + say.length(it.y())
-                + " it shows beside the "
-                + vision.name()
-                + ", vision from "
-                + say.length(vision.bottom())
-                + " to "
-                + say.length(vision.top())
-                + ".")
-        .mend(
-            "Move it beside the spandrel "
-                + spandrel.name()
-                + ", between "
-                + say.length(spandrel.bottom())
-                + " and "
-                + say.length(spandrel.top())
-                + ".")
-        .measured(Derivation.stated("height of the splice", it.y(), it.splice().at().origin()))
-        .limit(
-            Derivation.computed(
-                "nearest height beside a spandrel",
-                it.y().isShorterThan(spandrel.bottom()) ? spandrel.bottom() : spandrel.top(),
-                "edge of its daylight opening",
-                "common practice"))
-        .related(vision.use().orElseThrow().origin(), "the vision lite")
-        .related(spandrel.use().orElseThrow().origin(), "the spandrel in reach");
+    Findings.Draft draft =
+        found
+            .at(it.splice().origin())
+            .piece(it.name())
+            .what(
+                "At "
+                    + say.length(it.y())
+                    + " it shows beside the "
+                    + vision.name()
+                    + ", vision from "
+                    + say.length(vision.bottom())
+                    + " to "
+                    + say.length(vision.top())
+                    + ".")
+            .mend(
+                "Move it beside the spandrel "
+                    + spandrel.name()
+                    + ", between "
+                    + say.length(spandrel.bottom())
+                    + " and "
+                    + say.length(spandrel.top())
+                    + ".")
+            .measured(Derivation.stated("height of the splice", it.y(), it.splice().at().origin()))
+            .limit(
+                Derivation.computed(
+                    "nearest height beside a spandrel",
+                    it.y().isShorterThan(spandrel.bottom()) ? spandrel.bottom() : spandrel.top(),
+                    "edge of its daylight opening",
+                    "common practice"))
+            .related(vision.use().orElseThrow().origin(), "the vision lite")
+            .related(spandrel.use().orElseThrow().origin(), "the spandrel in reach");
+    JointPlace.of(facts.analysis(), it)
+        .flatMap(
+            place ->
+                SpliceMove.to(
+                    it,
+                    Length.max(spandrel.bottom(), Length.nearest(place.bandHeights()[0]))
+                        .plus(Length.min(spandrel.top(), Length.nearest(place.bandHeights()[1])))
+                        .half(),
+                    y -> holds(spandrel, y) && place.holds(y.toMetres()),
+                    facts))
+        .ifPresent(draft::fix);
   }
 }

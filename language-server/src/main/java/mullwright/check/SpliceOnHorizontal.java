@@ -59,27 +59,41 @@ public final class SpliceOnHorizontal implements SpliceRule {
       WallFacts facts,
       Findings found) {
     Measures say = Measures.of(facts);
-    return found
-        .at(it.splice().origin())
-        .piece(it.name())
-        .what(
-            Words.sentence(
-                what
-                    + ", "
-                    + say.length(it.y().minus(half))
-                    + " to "
-                    + say.length(it.y().plus(half))
-                    + ", runs into the "
-                    + obstacle.name()
-                    + ", "
-                    + say.length(obstacle.from())
-                    + " to "
-                    + say.length(obstacle.to())
-                    + ", by "
-                    + say.length(obstacle.clearance(it, half).abs())))
-        .mend("Move the splice clear of it.")
-        .measured(obstacle.measured(it, what, half))
-        .limit(Derivation.assumed("least clear distance", Length.ZERO, "geometry"))
-        .related(obstacle.origin(), "what it runs into");
+    Findings.Draft draft =
+        found
+            .at(it.splice().origin())
+            .piece(it.name())
+            .what(
+                Words.sentence(
+                    what
+                        + ", "
+                        + say.length(it.y().minus(half))
+                        + " to "
+                        + say.length(it.y().plus(half))
+                        + ", runs into the "
+                        + obstacle.name()
+                        + ", "
+                        + say.length(obstacle.from())
+                        + " to "
+                        + say.length(obstacle.to())
+                        + ", by "
+                        + say.length(obstacle.clearance(it, half).abs())))
+            .mend("Move the splice clear of it.")
+            .measured(obstacle.measured(it, what, half))
+            .limit(Derivation.assumed("least clear distance", Length.ZERO, "geometry"))
+            .related(obstacle.origin(), "what it runs into");
+    // the nearer side of it
+    Length up = obstacle.to().plus(half);
+    Length down = obstacle.from().minus(half);
+    boolean upwards = !up.minus(it.y()).isLongerThan(it.y().minus(down));
+    SpliceMove.to(
+            it,
+            upwards ? up : down,
+            y ->
+                JointObstacle.within(facts.analysis(), SpliceMove.at(it, y), half).stream()
+                    .allMatch(other -> other.clearance(SpliceMove.at(it, y), half).signum() >= 0),
+            facts)
+        .ifPresent(draft::fix);
+    return draft;
   }
 }

@@ -110,6 +110,65 @@ record StatementEdits(TextFacts facts) {
     return Optional.of(insert(statement, end, lineEnd + indent + text));
   }
 
+  /**
+   * Takes a statement out with the lines it stands on and its documentation; empty if something
+   * else stands on these.
+   */
+  Optional<Fix.Edit> remove(Origin statement) {
+    Optional<Statement> found = facts.statementAt(statement);
+    Optional<Segment> segment = facts.segment(statement);
+    if (found.isEmpty() || segment.isEmpty()) {
+      return Optional.empty();
+    }
+    String all = segment.get().text();
+    TextRange range = found.get().range();
+    int start = all.lastIndexOf('\n', range.start() - 1) + 1;
+    int end = endOfLine(segment.get(), range.end());
+    String rest = all.substring(range.end(), end).strip();
+    if (!all.substring(start, range.start()).isBlank()
+        || !(rest.isEmpty() || rest.startsWith("//"))) {
+      return Optional.empty();
+    }
+    while (start > 0) {
+      int above = all.lastIndexOf('\n', start - 2) + 1;
+      if (!all.substring(above, start).strip().startsWith("///")) {
+        break;
+      }
+      start = above;
+    }
+    int next = all.indexOf('\n', end) == end || all.startsWith("\r\n", end) ? end : -1;
+    end = next < 0 ? end : all.indexOf('\n', end) + 1;
+    return Optional.of(replace(statement, new TextRange(start, end), ""));
+  }
+
+  /** Puts a statement on a line of its own before the closing brace of a block's. */
+  Optional<Fix.Edit> addInside(Origin statement, String text) {
+    Optional<Statement> last =
+        facts
+            .statementAt(statement)
+            .flatMap(Statement::block)
+            .flatMap(
+                block ->
+                    block.statements().stream()
+                        .max(Comparator.comparingInt(s -> s.range().start())));
+    return last.flatMap(
+        found -> addAfter(new Origin(statement.file(), statement.segment(), found.range()), text));
+  }
+
+  /**
+   * The count of the one step of a spacing ({@code 6 @ 5'-0"}), if it has one step with a count.
+   */
+  Optional<Origin> countOfSpacing(Origin statement) {
+    return facts
+        .statementAt(statement)
+        .flatMap(found -> found.clause(ClauseWord.SPACED))
+        .filter(Clause.Spaced.class::isInstance)
+        .map(clause -> ((Clause.Spaced) clause).steps())
+        .filter(steps -> steps.size() == 1)
+        .flatMap(steps -> steps.get(0).count())
+        .map(count -> new Origin(statement.file(), statement.segment(), count.range()));
+  }
+
   private static int endOfLine(Segment segment, int from) {
     String text = segment.text();
     int end = from;
