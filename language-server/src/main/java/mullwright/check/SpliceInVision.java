@@ -117,7 +117,10 @@ public final class SpliceInVision implements SpliceRule {
                     Length.max(spandrel.bottom(), Length.nearest(place.bandHeights()[0]))
                         .plus(Length.min(spandrel.top(), Length.nearest(place.bandHeights()[1])))
                         .half(),
-                    y -> holds(spandrel, y) && place.holds(y.toMetres()),
+                    y ->
+                        holds(spandrel, y)
+                            && place.holds(y.toMetres())
+                            && SpliceMove.clear(it, y, SpliceMove.room(it, facts), facts),
                     facts))
         .ifPresent(draft::fix);
   }

@@ -3,7 +3,9 @@ package mullwright.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import mullwright.analysis.wall.JointObstacle;
 import mullwright.layout.SpliceJoint;
+import mullwright.layout.SystemPart;
 import mullwright.model.Height;
 import mullwright.quantity.Length;
 
@@ -38,8 +40,23 @@ final class SpliceMove {
     return Optional.empty();
   }
 
+  /** Half of what the joint and its sleeve take of the vertical. */
+  static Length room(SpliceJoint it, WallFacts facts) {
+    Length gap = it.splice().gap().value().half();
+    return SystemPart.sleeve(facts.layout(), it)
+        .map(part -> Length.max(gap, part.length().value().half()))
+        .orElse(gap);
+  }
+
+  /** Whether nothing fixed to the vertical reaches into that stretch round a height. */
+  static boolean clear(SpliceJoint it, Length y, Length half, WallFacts facts) {
+    SpliceJoint moved = at(it, y);
+    return JointObstacle.within(facts.analysis(), moved, half).stream()
+        .allMatch(obstacle -> obstacle.clearance(moved, half).signum() >= 0);
+  }
+
   /** The same joint at another height. */
-  static SpliceJoint at(SpliceJoint it, Length y) {
+  private static SpliceJoint at(SpliceJoint it, Length y) {
     return new SpliceJoint(
         it.index(), it.splice(), it.line(), y, it.below(), it.above(), it.name());
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.wall.JointObstacle;
+import mullwright.analysis.wall.JointPlace;
 import mullwright.derivation.Derivation;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.SystemPart;
@@ -82,16 +83,18 @@ public final class SpliceOnHorizontal implements SpliceRule {
             .measured(obstacle.measured(it, what, half))
             .limit(Derivation.assumed("least clear distance", Length.ZERO, "geometry"))
             .related(obstacle.origin(), "what it runs into");
-    // the nearer side of it
-    Length up = obstacle.to().plus(half);
-    Length down = obstacle.from().minus(half);
+    // the nearer side of it, with room for the sleeve
+    Length room = SpliceMove.room(it, facts);
+    Length up = obstacle.to().plus(room);
+    Length down = obstacle.from().minus(room);
     boolean upwards = !up.minus(it.y()).isLongerThan(it.y().minus(down));
+    Optional<JointPlace> place = JointPlace.of(facts.analysis(), it);
     SpliceMove.to(
             it,
             upwards ? up : down,
             y ->
-                JointObstacle.within(facts.analysis(), SpliceMove.at(it, y), half).stream()
-                    .allMatch(other -> other.clearance(SpliceMove.at(it, y), half).signum() >= 0),
+                SpliceMove.clear(it, y, room, facts)
+                    && place.map(band -> band.holds(y.toMetres())).orElse(true),
             facts)
         .ifPresent(draft::fix);
     return draft;

@@ -2,11 +2,13 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import mullwright.layout.HolePlaces;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.SystemPart;
 import mullwright.layout.Weep;
+import mullwright.model.Origin;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
 
@@ -40,15 +42,27 @@ public final class WeepBelow implements WallRule {
       told.set(weep.cover());
       HorizontalPiece piece =
           facts.layout().horizontals().get(facts.layout().covers().get(weep.cover()).carrier());
-      found
-          .at(piece.origin())
-          .piece("pressure plate of " + piece.name())
-          .what(
-              "Its weeps are on the lower side, so they drain nothing of the "
-                  + facts.layout().cells().get(weep.cell()).name()
-                  + " above it.")
-          .mend("Turn the plate over, and say “weeps upper” of it in the catalog.")
-          .related(plate.get().weeps().origin(), "the side of its weeps");
+      Findings.Draft draft =
+          found
+              .at(piece.origin())
+              .piece("pressure plate of " + piece.name())
+              .what(
+                  "Its weeps are on the lower side, so they drain nothing of the "
+                      + facts.layout().cells().get(weep.cell()).name()
+                      + " above it.")
+              .mend("Turn the plate over, and say “weeps upper” of it in the catalog.")
+              .related(plate.get().weeps().origin(), "the side of its weeps");
+      Origin side = plate.get().weeps().origin();
+      facts
+          .text()
+          .textAt(side)
+          .filter(text -> text.contains("lower"))
+          .map(
+              text ->
+                  new Fix(
+                      "Say weeps upper of the plate",
+                      List.of(new Fix.Edit(side, text.replace("lower", "upper")))))
+          .ifPresent(draft::fix);
     }
   }
 }

@@ -32,13 +32,22 @@ public final class WrongUnit implements TextRule {
                     + ".")
             .mend(mend(wrong.expected()));
       } else if (problem instanceof ModelProblem.UnitMissing bare) {
-        found
-            .at(bare.origin())
-            .text()
-            .what("The " + bare.what() + " " + Words.quoted(bare.number()) + " has no unit.")
-            .mend(
-                "Write its unit; for bare lengths one line such as units inches says it for the"
-                    + " whole file.");
+        Findings.Draft draft =
+            found
+                .at(bare.origin())
+                .text()
+                .what("The " + bare.what() + " " + Words.quoted(bare.number()) + " has no unit.")
+                .mend(
+                    "Write its unit; for bare lengths one line such as units inches says it for the"
+                        + " whole file.");
+        facts
+            .textAt(bare.origin())
+            .filter(bare.number()::equals)
+            .ifPresent(
+                number -> {
+                  draft.fix(Fixes.replace(bare.origin(), number + "\""));
+                  draft.fix(Fixes.replace(bare.origin(), number + " mm"));
+                });
       }
     }
   }

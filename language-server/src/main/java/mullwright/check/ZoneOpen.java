@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import java.util.Optional;
 import mullwright.layout.Cell;
 import mullwright.layout.Glazed;
@@ -33,17 +34,25 @@ public final class ZoneOpen implements WallRule {
     if (lites == 0) {
       return;
     }
-    found
-        .at(facts.wall().origin())
-        .piece("wall " + facts.wall().name())
-        .what(
-            "The zones of its "
-                + (lites == 1 ? "lite are" : lites + " lites are")
-                + " open at both ends: the system "
-                + system.get().name()
-                + " names no zone dam.")
-        .mend("Add “zone-dam NAME” to the system, and the dam to the catalog.")
-        .related(system.get().origin(), "the system");
+    Findings.Draft draft =
+        found
+            .at(facts.wall().origin())
+            .piece("wall " + facts.wall().name())
+            .what(
+                "The zones of its "
+                    + (lites == 1 ? "lite are" : lites + " lites are")
+                    + " open at both ends: the system "
+                    + system.get().name()
+                    + " names no zone dam.")
+            .mend("Add “zone-dam NAME” to the system, and the dam to the catalog.")
+            .related(system.get().origin(), "the system");
+    StatementEdits edits = new StatementEdits(facts.text());
+    for (Part dam : facts.catalog().all(PartKind.ZONE_DAM)) {
+      edits
+          .addInside(system.get().origin(), "zone-dam " + Words.asName(dam.name()))
+          .map(edit -> new Fix("Name the dam " + dam.name() + " in the system", List.of(edit)))
+          .ifPresent(draft::fix);
+    }
   }
 
   private static boolean drains(Cell cell) {
