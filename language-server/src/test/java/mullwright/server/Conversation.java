@@ -170,8 +170,6 @@ final class Conversation implements AutoCloseable {
     final BlockingQueue<ProgressParams> progress = new LinkedBlockingQueue<>();
     final BlockingQueue<UnregistrationParams> unregistrations = new LinkedBlockingQueue<>();
 
-    final BlockingQueue<ShowDocumentParams> shown = new LinkedBlockingQueue<>();
-
     /** Addresses of the server's own documents that are to be fetched again. */
     final BlockingQueue<String> stale = new LinkedBlockingQueue<>();
 
@@ -271,12 +269,6 @@ final class Conversation implements AutoCloseable {
     public CompletableFuture<Void> refreshInlayHints() {
       refreshes.add("inlayHints");
       return CompletableFuture.completedFuture(null);
-    }
-
-    @Override
-    public CompletableFuture<ShowDocumentResult> showDocument(ShowDocumentParams request) {
-      shown.add(request);
-      return CompletableFuture.completedFuture(new ShowDocumentResult(true));
     }
 
     @Override

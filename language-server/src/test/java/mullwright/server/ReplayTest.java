@@ -114,8 +114,7 @@ class ReplayTest {
   }
 
   private static boolean isOneOf(JsonObject message, String... methods) {
-    return message.has("method")
-        && List.of(methods).contains(message.get("method").getAsString());
+    return message.has("method") && List.of(methods).contains(message.get("method").getAsString());
   }
 
   private void remember(JsonObject message) {

@@ -25,8 +25,8 @@ import org.eclipse.lsp4j.Range;
  * their mass, the greatest reactions.
  *
  * <p>Answers {@code textDocument/codeLens} from the tree alone and {@code codeLens/resolve} with
- * the numbers (LSP 3.17). A lens that is clicked runs {@code mullwright.loads}, which any editor can
- * run by itself, without arguments too.
+ * the numbers (LSP 3.17). A lens that is clicked runs {@code mullwright.loads}, which any editor
+ * can run by itself, without arguments too.
  */
 @AutoService(Feature.class)
 public final class CodeLensFeature implements Feature {
