@@ -23,7 +23,16 @@ final class SequenceCommand implements Callable<Integer> {
   @Option(names = "--crews", paramLabel = "COUNT", description = "Crews at work at once, 1 to 100.")
   private int crews = 1;
 
-  @Option(names = "--each", description = "Every precedence by itself as well.")
+  @Option(
+      names = "--all",
+      description =
+          "Every step by itself, with what it comes after and why; the forms for programs always"
+              + " hold all.")
+  private boolean all;
+
+  @Option(
+      names = "--each",
+      description = "Every step by itself, and every precedence by itself as well.")
   private boolean each;
 
   SequenceCommand(Shell shell) {
@@ -35,7 +44,8 @@ final class SequenceCommand implements Callable<Integer> {
     if (crews < 1 || crews > MOST_CREWS) {
       throw new CannotException("--crews " + crews + " is not between 1 and " + MOST_CREWS + ".");
     }
-    return tables.print(shell, new SequenceReport(crews), new Report.Options(each));
+    boolean brief = tables.forPeople() && !all && !each;
+    return tables.print(shell, new SequenceReport(crews, brief), new Report.Options(each));
   }
 
   /** Makes it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import mullwright.report.CsvWriter;
 import mullwright.report.Document;
 import mullwright.report.DocumentJson;
@@ -45,6 +46,11 @@ final class Tables {
       description = "Only the wall of that name; may be given several times.")
   private List<String> names = new ArrayList<>();
 
+  /** True if the answer is to be read, and not taken in by a program. */
+  boolean forPeople() {
+    return output == Output.TEXT || output == Output.MARKDOWN;
+  }
+
   /** Makes the report of the walls asked for and prints it; the exit code. */
   int print(Shell shell, Report report, Report.Options options) throws CannotException {
     return print(shell, report, options, false);
@@ -56,6 +62,16 @@ final class Tables {
    * @param issue true to write marks into the ledgers that are not in them yet
    */
   int print(Shell shell, Report report, Report.Options options, boolean issue)
+      throws CannotException {
+    return print(shell, walls -> report.make(walls, options), issue);
+  }
+
+  /** The same of a document made in a way of its own. */
+  int print(Shell shell, Function<List<Report.WallAtHand>, Document> make) throws CannotException {
+    return print(shell, make, false);
+  }
+
+  private int print(Shell shell, Function<List<Report.WallAtHand>, Document> make, boolean issue)
       throws CannotException {
     int width = looks.width(shell);
     Opened opened = targets.open(shell);
@@ -71,7 +87,7 @@ final class Tables {
     }
     Ledgers ledgers = new Ledgers(shell, issue);
     walls = ledgers.with(walls);
-    Document document = report.make(walls, options);
+    Document document = make.apply(walls);
     if (output == Output.XLSX) {
       if (shell.terminal()) {
         throw new CannotException(

@@ -65,7 +65,10 @@ public final class CutReport implements Report {
 
   private static Document.Section section(
       List<WallAtHand> walls, LengthFormat format, Wanted wanted) {
-    CutList list = CutList.of(walls.stream().map(wall -> wall.facts().layout()).toList());
+    CutList list =
+        CutList.of(
+            walls.stream().map(wall -> wall.facts().layout()).toList(),
+            walls.stream().map(Marks::of).toList());
     List<CutPlan> plans = CutPlanner.plan(list, wanted.limits());
     CutTables tables = new CutTables(plans, format, walls.size() > 1);
     List<Table> all = new ArrayList<>(List.of(tables.toBuy(), tables.whereItGoes()));

@@ -3,6 +3,7 @@ package mullwright.report;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -16,24 +17,28 @@ import mullwright.layout.WallLayout;
  * An order in which the wall can be put up, step by step, with the reason of each precedence.
  *
  * <p>Tables in this order: steps in the order done, steps no order reaches. Steps of one round are
- * done at once, one by each crew. With every piece by itself, also a table of all precedences.
+ * done at once, one by each crew. With every piece by itself, also a table of all precedences. In
+ * short, the steps of one kind at one place along the wall share a row.
  */
 @AutoService(Report.class)
 public final class SequenceReport implements Report {
   private final int crews;
+  private final boolean brief;
 
   /** For one crew. */
   public SequenceReport() {
-    this(1);
+    this(1, false);
   }
 
   /**
    * For so many crews.
    *
    * @param crews from 1 to {@link WorkOrder#MOST_CREWS}
+   * @param brief true to tell equal steps at one place together
    */
-  public SequenceReport(int crews) {
+  public SequenceReport(int crews, boolean brief) {
     this.crews = crews;
+    this.brief = brief;
   }
 
   @Override
@@ -58,7 +63,7 @@ public final class SequenceReport implements Report {
     Map<Integer, Integer> numbers = new HashMap<>();
     order.turns().forEach(turn -> numbers.put(turn.step().index(), numbers.size() + 1));
     List<Table> tables = new ArrayList<>();
-    tables.add(steps(order, numbers));
+    tables.add(brief ? together(order, numbers) : steps(order, numbers));
     tables.add(stuck(order, graph));
     if (options.each()) {
       tables.add(precedences(graph, numbers));
@@ -95,6 +100,38 @@ public final class SequenceReport implements Report {
                       .collect(Collectors.joining("; ")))));
     }
     return new Table("steps", "Steps", columns, rows, List.of());
+  }
+
+  /** Steps of one kind at one place along the wall, in the order in which the first is done. */
+  private static Table together(WorkOrder order, Map<Integer, Integer> numbers) {
+    Map<List<Integer>, List<WorkStep>> groups = new LinkedHashMap<>();
+    for (WorkOrder.Turn turn : order.turns()) {
+      WorkStep step = turn.step();
+      groups
+          .computeIfAbsent(List.of(step.kind().ordinal(), step.place()), any -> new ArrayList<>())
+          .add(step);
+    }
+    List<List<Entry>> rows = new ArrayList<>();
+    for (List<WorkStep> group : groups.values()) {
+      rows.add(
+          List.of(
+              Entry.text(group.get(0).kind().words()),
+              new Entry.Names(group.stream().map(WorkStep::what).toList()),
+              new Entry.Count(group.size()),
+              new Entry.Count(numbers.get(group.get(0).index())),
+              new Entry.Count(numbers.get(group.get(group.size() - 1).index()))));
+    }
+    return new Table(
+        "work",
+        "Steps, those of one kind at one place together",
+        List.of(
+            Column.text("work", "Work"),
+            Column.names("pieces", "Pieces"),
+            Column.count("quantity", "Qty"),
+            Column.count("first-step", "First step"),
+            Column.count("last-step", "Last step")),
+        rows,
+        List.of());
   }
 
   private static String after(WorkOrder.Turn turn, Map<Integer, Integer> numbers) {

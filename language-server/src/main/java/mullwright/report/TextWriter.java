@@ -1,16 +1,21 @@
 package mullwright.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * Writes a document as plain text for a terminal or a printer. A table that is too wide wraps the
- * cells that can be broken; a figure is never broken and never cut off.
+ * cells that can be broken; if that is not enough, each row stands on several lines. A figure is
+ * never broken and never cut off.
  *
  * @param width columns a line may take
  */
 public record TextWriter(int width, Paint paint) implements DocumentWriter {
   private static final int GAP = 2;
+
+  /** Of the further lines of a row that is over one. */
+  private static final int INDENT = 6;
 
   @Override
   public String write(Document document) {
@@ -49,18 +54,54 @@ public record TextWriter(int width, Paint paint) implements DocumentWriter {
     if (!table.totals().isEmpty()) {
       cells.add(printed(table.totals(), folded, columns));
     }
-    int[] widths = widths(cells, columns.size());
-    int total = (columns.size() - 1) * GAP;
-    for (int columnWidth : widths) {
-      total += columnWidth;
-    }
-    row(cells.get(0), columns, widths, out);
+    List<Band> bands = bands(cells, columns);
+    rows(cells.get(0), bands, out);
+    int total = bands.stream().mapToInt(Band::total).max().orElse(0);
     line("-".repeat(total), out);
     for (int at = 1; at < cells.size(); at++) {
       if (at > table.rows().size()) {
         line("-".repeat(total), out);
       }
-      row(cells.get(at), columns, widths, out);
+      rows(cells.get(at), bands, out);
+    }
+  }
+
+  /** Columns that stand on one line, the first of them at {@code from}. */
+  private record Band(int from, int indent, List<Column> columns, int[] widths) {
+    int total() {
+      return indent + (widths.length - 1) * GAP + Arrays.stream(widths).sum();
+    }
+  }
+
+  /** One band if all columns fit once wrapped; else as many as it takes, a row over all. */
+  private List<Band> bands(List<List<String>> cells, List<Column> columns) {
+    List<Band> bands = new ArrayList<>();
+    int from = 0;
+    while (from < columns.size()) {
+      int indent = from == 0 ? 0 : INDENT;
+      int to = from;
+      int least = indent - GAP;
+      while (to < columns.size() && (to == from || least + GAP + least(cells, to) <= width)) {
+        least += GAP + least(cells, to++);
+      }
+      int[] widths = widths(cells, from, to, width - indent);
+      bands.add(new Band(from, indent, columns.subList(from, to), widths));
+      from = to;
+    }
+    return bands;
+  }
+
+  private static int least(List<List<String>> cells, int column) {
+    return cells.stream().mapToInt(row -> TextWidth.longestWord(row.get(column))).max().orElse(0);
+  }
+
+  private static void rows(List<String> cells, List<Band> bands, StringBuilder out) {
+    for (Band band : bands) {
+      List<String> those = cells.subList(band.from(), band.from() + band.widths().length);
+      if (band.from() > 0 && those.stream().allMatch(String::isEmpty)) {
+        continue;
+      }
+      row(those, band.columns(), band.widths(), band.indent(), out);
     }
   }
 
@@ -73,18 +114,19 @@ public record TextWriter(int width, Paint paint) implements DocumentWriter {
   }
 
   /** As wide as they like; if that is too wide, the widest that can be broken gives way first. */
-  private int[] widths(List<List<String>> cells, int columns) {
+  private static int[] widths(List<List<String>> cells, int from, int to, int room) {
+    int columns = to - from;
     int[] widths = new int[columns];
     int[] least = new int[columns];
     int total = (columns - 1) * GAP;
     for (int column = 0; column < columns; column++) {
       for (List<String> row : cells) {
-        widths[column] = Math.max(widths[column], TextWidth.of(row.get(column)));
-        least[column] = Math.max(least[column], TextWidth.longestWord(row.get(column)));
+        widths[column] = Math.max(widths[column], TextWidth.of(row.get(from + column)));
       }
+      least[column] = least(cells, from + column);
       total += widths[column];
     }
-    while (total > width) {
+    while (total > room) {
       int widest = -1;
       for (int column = 0; column < columns; column++) {
         boolean gives = widths[column] > least[column];
@@ -102,7 +144,7 @@ public record TextWriter(int width, Paint paint) implements DocumentWriter {
   }
 
   private static void row(
-      List<String> cells, List<Column> columns, int[] widths, StringBuilder out) {
+      List<String> cells, List<Column> columns, int[] widths, int indent, StringBuilder out) {
     List<List<String>> wrapped = new ArrayList<>();
     int height = 1;
     for (int at = 0; at < cells.size(); at++) {
@@ -111,7 +153,7 @@ public record TextWriter(int width, Paint paint) implements DocumentWriter {
       height = Math.max(height, lines.size());
     }
     for (int below = 0; below < height; below++) {
-      StringBuilder line = new StringBuilder();
+      StringBuilder line = new StringBuilder(TextWidth.spaces(indent));
       for (int at = 0; at < cells.size(); at++) {
         String part = below < wrapped.get(at).size() ? wrapped.get(at).get(below) : "";
         line.append(at == 0 ? "" : TextWidth.spaces(GAP))

@@ -171,6 +171,6 @@ class CutTest {
     Fixtures.write(folder, "empty.wall", "// nothing\n");
     Ran ran = Ran.in(folder, "cut", "empty.wall");
     assertThat(ran.code()).isEqualTo(Exit.COULD_NOT);
-    assertThat(ran.err()).contains("nothing to cut");
+    assertThat(ran.err()).contains("nothing to tell");
   }
 }

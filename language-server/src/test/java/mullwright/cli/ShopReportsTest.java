@@ -97,6 +97,43 @@ class ShopReportsTest {
     assertThat(ran.out()).contains("a licensed engineer and the local code govern");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"takeoff", "tickets", "glass", "sequence", "cut"})
+  void aRowTooLongForOneLineStandsOnSeveral(String report) {
+    Ran ran = Ran.in(EXAMPLES, report, "--width", "80", "ferry-terminal");
+    assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void theOrderOfWorkIsToldInShortAndByAllInFull() {
+    String brief = Ran.in(EXAMPLES, "sequence", "ferry-terminal").out();
+    String all = Ran.in(EXAMPLES, "sequence", "--all", "ferry-terminal").out();
+    assertThat(brief).contains("set clip", "and 1 more").doesNotContain("Since");
+    assertThat(all).contains("Since", "Round");
+    assertThat(brief.lines().count()).isLessThan(all.lines().count() / 2);
+    // programs always get every step
+    JsonArray steps =
+        tables(Ran.in(EXAMPLES, "sequence", "--output", "json", "ferry-terminal"))
+            .get(0)
+            .getAsJsonObject()
+            .getAsJsonArray("rows");
+    JsonArray rows =
+        tables(Ran.in(EXAMPLES, "sequence", "--output", "json", "--all", "ferry-terminal"))
+            .get(0)
+            .getAsJsonObject()
+            .getAsJsonArray("rows");
+    assertThat(steps).isEqualTo(rows);
+  }
+
+  @Test
+  void aWallIsChosenByItsName() {
+    Ran ran = Ran.in(EXAMPLES, "cut", "--wall", "Nope", "ferry-terminal");
+    assertThat(ran.code()).isEqualTo(Exit.COULD_NOT);
+    assertThat(ran.err()).contains("There is no wall “Nope” in these files; there are East.");
+    assertThat(Ran.in(EXAMPLES, "cut", "--wall", "East", "ferry-terminal").out())
+        .contains("no plan can buy less");
+  }
+
   @Test
   void billedSizesAreRoundedUp() throws IOException {
     Fixtures.lengths(folder);
@@ -171,6 +208,7 @@ class ShopReportsTest {
     String mark = ledger.lines().filter(line -> line.startsWith("V-")).findFirst().orElseThrow();
     assertThat(issued.out()).contains(mark.substring(0, 6));
     assertThat(Ran.in(folder, "lengths", "east.wall").out()).contains(mark.substring(0, 6));
+    assertThat(Ran.in(folder, "cut", "--each", "east.wall").out()).contains(mark.substring(0, 6));
     // asked again, nothing changes
     Ran.in(folder, "tickets", "--issue", "east.wall");
     assertThat(Files.readString(folder.resolve("east.marks"))).isEqualTo(ledger);

@@ -38,10 +38,17 @@ public record CutList(List<CutPool> pools, Rack rack) {
   /** What pieces must have in common to share a bar. */
   private record Key(Origin part, String finish, Saw saw) {}
 
-  /** The cut list of some walls. */
+  /** The cut list of some walls, their marks counted. */
   public static CutList of(List<WallLayout> layouts) {
+    return of(layouts, layouts.stream().map(PieceMarks::of).toList());
+  }
+
+  /** The cut list of some walls with the marks of each. */
+  public static CutList of(List<WallLayout> layouts, List<PieceMarks> marks) {
     Builder builder = new Builder();
-    layouts.forEach(builder::add);
+    for (int wall = 0; wall < layouts.size(); wall++) {
+      builder.add(layouts.get(wall), marks.get(wall));
+    }
     return new CutList(
         builder.pools.entrySet().stream()
             .map(
@@ -68,8 +75,7 @@ public record CutList(List<CutPool> pools, Rack rack) {
     private final Map<Key, List<CutPiece>> pools = new LinkedHashMap<>();
     private final Map<Origin, Part> parts = new LinkedHashMap<>();
 
-    void add(WallLayout layout) {
-      PieceMarks marks = PieceMarks.of(layout);
+    void add(WallLayout layout, PieceMarks marks) {
       layout
           .verticals()
           .forEach(
