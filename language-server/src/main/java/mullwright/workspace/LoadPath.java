@@ -77,7 +77,11 @@ public final class LoadPath {
       return;
     }
     PieceRef lite = new PieceRef(PieceRef.Kind.CELL, cell.index());
-    Optional<HorizontalPiece> under = index.horizontalAt(cell.below(), cell.firstBay());
+    // a door that stands on the floor has no row under it
+    Optional<HorizontalPiece> under =
+        cell.below() < 0
+            ? Optional.empty()
+            : index.horizontalAt(cell.below(), cell.firstBay());
     if (under.isPresent()) {
       link(lite, new PieceRef(PieceRef.Kind.HORIZONTAL, under.get().index()));
       return;
