@@ -79,7 +79,7 @@ public final class EditorSchedules implements Schedules {
       case "glass" -> new GlassReport();
       case "tickets" -> new TicketsReport();
       case "cut" -> new CutReport();
-      case "sequence" -> new SequenceReport(1);
+      case "sequence" -> new SequenceReport(1, true);
       case "calculations" -> new CalculationsReport();
       default -> throw new IllegalArgumentException("no schedule " + name);
     };

@@ -79,9 +79,7 @@ public final class LoadPath {
     PieceRef lite = new PieceRef(PieceRef.Kind.CELL, cell.index());
     // a door that stands on the floor has no row under it
     Optional<HorizontalPiece> under =
-        cell.below() < 0
-            ? Optional.empty()
-            : index.horizontalAt(cell.below(), cell.firstBay());
+        cell.below() < 0 ? Optional.empty() : index.horizontalAt(cell.below(), cell.firstBay());
     if (under.isPresent()) {
       link(lite, new PieceRef(PieceRef.Kind.HORIZONTAL, under.get().index()));
       return;
