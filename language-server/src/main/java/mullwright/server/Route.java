@@ -53,6 +53,17 @@ public record Route<P>(String method, Class<P> parameters, Answerer<P> answerer)
         });
   }
 
+  /** The same, answering that where there is no answer: of some methods it may not be null. */
+  public Route<P> orElse(Object none) {
+    return new Route<>(
+        method,
+        parameters,
+        (given, desk) -> {
+          Object answer = answerer.answer(given, desk);
+          return answer == null ? none : answer;
+        });
+  }
+
   /** A method that asks about a place in a document. */
   public static <P extends TextDocumentPositionParams> Route<P> ofPlace(
       String method, Class<P> type, OffsetAnswerer<P> answerer) {

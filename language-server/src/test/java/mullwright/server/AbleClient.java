@@ -55,6 +55,8 @@ final class AbleClient {
           "documentLink": {"tooltipSupport": true},
           "colorProvider": {},
           "rename": {"prepareSupport": true},
+          "rangeFormatting": {"rangesSupport": true},
+          "onTypeFormatting": {},
           "foldingRange": {
             "rangeLimit": 5000,
             "foldingRangeKind": {"valueSet": ["comment", "imports", "region"]},
@@ -77,6 +79,8 @@ final class AbleClient {
           "executeCommand": {},
           "workspaceFolders": true,
           "configuration": true,
+          "textDocumentContent": {},
+          "fileOperations": {"willRename": true, "didRename": true},
           "diagnostics": {"refreshSupport": true},
           "inlayHint": {"refreshSupport": true},
           "codeLens": {"refreshSupport": true}

@@ -39,18 +39,20 @@ public final class ColorFeature implements Feature {
   public List<Route<?>> routes() {
     return List.of(
         Route.ofDocument(
-            "textDocument/documentColor",
-            DocumentColorParams.class,
-            DocumentColorParams::getTextDocument,
-            (parameters, document, desk) -> colors(document, desk.cancel())),
+                "textDocument/documentColor",
+                DocumentColorParams.class,
+                DocumentColorParams::getTextDocument,
+                (parameters, document, desk) -> colors(document, desk.cancel()))
+            .orElse(List.of()),
         Route.ofDocument(
-            "textDocument/colorPresentation",
-            ColorPresentationParams.class,
-            ColorPresentationParams::getTextDocument,
-            (parameters, document, desk) ->
-                written(
-                    Route.needed(parameters.getColor(), "color"),
-                    Route.needed(parameters.getRange(), "range"))));
+                "textDocument/colorPresentation",
+                ColorPresentationParams.class,
+                ColorPresentationParams::getTextDocument,
+                (parameters, document, desk) ->
+                    written(
+                        Route.needed(parameters.getColor(), "color"),
+                        Route.needed(parameters.getRange(), "range")))
+            .orElse(List.of()));
   }
 
   @Override
