@@ -26,7 +26,9 @@ import mullwright.workspace.Workspace;
  *     mullwright.bench.EditBench [EDITS [PATH]]
  * }</pre>
  *
- * <p>The edit is that of {@link ServerBench}: all bays a sixteenth wider and back.
+ * <p>The edit is that of {@link ServerBench}: all bays of the first wall a sixteenth wider and
+ * back. The last text holds a hundred towers, which needs {@code -Xmx1g}: what an edit costs should
+ * follow the wall it is in, not the file.
  */
 public final class EditBench {
   private static final String[] STAGES = {"tree", "model", "layout", "analysis", "findings", "all"};
@@ -49,10 +51,12 @@ public final class EditBench {
       System.out.printf(" %13s", stage);
     }
     System.out.println();
+    String tower = Files.readString(examples.resolve("tower/north.wall"));
     String[][] texts = {
       {"ferry-terminal/east.wall", Files.readString(examples.resolve("ferry-terminal/east.wall"))},
-      {"tower/north.wall", Files.readString(examples.resolve("tower/north.wall"))},
-      {"tower/long.wall", GeneratedWalls.file(2000)}
+      {"tower/north.wall", tower},
+      {"tower/long.wall", GeneratedWalls.file(2000)},
+      {"tower/hundred.wall", GeneratedWalls.times(100, tower)}
     };
     for (String[] text : texts) {
       if (args.length > 1 && !args[1].equals(text[0])) {

@@ -21,6 +21,19 @@ final class GeneratedWalls {
     return text.toString();
   }
 
+  /** A text with its one wall told so many times, each under a name of its own. */
+  static String times(int count, String text) {
+    int wall = text.indexOf("\nwall ") + 1;
+    int name = wall + "wall ".length();
+    int after = text.indexOf(' ', name);
+    StringBuilder all = new StringBuilder(text.substring(0, wall));
+    for (int i = 0; i < count; i++) {
+      all.append("wall ").append(text, name, after).append(i).append(text.substring(after));
+      all.append('\n');
+    }
+    return all.toString();
+  }
+
   /** A JSON text of so many lines or a few less, for a peer. */
   static String json(int lines) {
     StringBuilder text = new StringBuilder("[\n");
