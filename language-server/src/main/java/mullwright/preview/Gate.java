@@ -22,10 +22,14 @@ import java.util.Optional;
 record Gate(int port, String token) {
   private static final int TOKEN_BYTES = 32;
 
-  /** Nothing from outside, nothing inline, no frame round it. */
+  /**
+   * Nothing from outside, nothing inline. A frame round it may be made by an editor's side panel
+   * and by pages of this machine only; these too must know the token.
+   */
   static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
-          + " img-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+          + " img-src 'self'; base-uri 'none'; form-action 'none';"
+          + " frame-ancestors vscode-file: vscode-webview: http://127.0.0.1:* http://localhost:*";
 
   static String newToken() {
     byte[] random = new byte[TOKEN_BYTES];
@@ -86,7 +90,6 @@ record Gate(int port, String token) {
   static void protect(Headers headers) {
     headers.set("Content-Security-Policy", POLICY);
     headers.set("X-Content-Type-Options", "nosniff");
-    headers.set("X-Frame-Options", "DENY");
     headers.set("Referrer-Policy", "no-referrer");
     headers.set("Cross-Origin-Resource-Policy", "same-origin");
     headers.set("Cross-Origin-Opener-Policy", "same-origin");
