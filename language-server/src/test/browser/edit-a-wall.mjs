@@ -136,7 +136,12 @@ try {
 
   // an outside edit of a clean text shows by itself
   appendFileSync(wall, ", twice");
-  await line("twice").waitFor();
+  await until("what another wrote", async () => {
+    // lines out of sight are not in the page
+    await page.locator("#editor textarea, #editor .native-edit-context").first().focus();
+    await page.keyboard.press("Control+End");
+    return (await line("twice").count()) > 0;
+  });
 
   // what a lens says in short, its click says piece by piece
   const lens = page.locator(".codelens-decoration a", { hasText: "10 lengths, carry 36 lites" });
