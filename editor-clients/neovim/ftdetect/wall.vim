@@ -1,1 +1,2 @@
-autocmd BufRead,BufNewFile *.wall setfiletype wall
+" Neovim reads the file Vim has for this, beside this folder.
+execute 'source' fnameescape(expand('<sfile>:p:h:h:h') . '/vim/ftdetect/wall.vim')
