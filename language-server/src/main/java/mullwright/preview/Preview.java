@@ -8,6 +8,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import mullwright.loopback.Secret;
 
 /**
  * The page of the live drawing and the little server behind it.
@@ -52,7 +53,7 @@ public final class Preview implements AutoCloseable {
   public static Preview start(int port, Opener opener, Tables tables) throws IOException {
     InetAddress loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
     HttpServer server = HttpServer.create(new InetSocketAddress(loopback, port), BACKLOG);
-    Gate gate = new Gate(server.getAddress().getPort(), Gate.newToken());
+    Gate gate = new Gate(server.getAddress().getPort(), Secret.random());
     Stage stage = new Stage();
     ThreadPoolExecutor threads =
         new ThreadPoolExecutor(

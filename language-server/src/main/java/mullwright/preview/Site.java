@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import mullwright.loopback.SafeHeaders;
 
 /** Answers what a page asks: its own files, the events it listens to, and what was clicked. */
 final class Site implements HttpHandler {
@@ -46,7 +47,7 @@ final class Site implements HttpHandler {
   @Override
   public void handle(HttpExchange exchange) throws IOException {
     try (exchange) {
-      Gate.protect(exchange.getResponseHeaders());
+      SafeHeaders.set(exchange.getResponseHeaders(), Gate.POLICY);
       Gate.Passed passed = gate.check(exchange);
       if (passed.path().isEmpty()) {
         answer(exchange, passed.refusal(), TEXT, passed.why());

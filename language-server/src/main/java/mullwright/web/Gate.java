@@ -1,11 +1,8 @@
 package mullwright.web;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.SecureRandom;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import mullwright.loopback.Secret;
 
 /**
  * Who may ask: three locks, since each alone leaves a way in. The token in every address keeps out
@@ -13,21 +10,13 @@ import java.util.Optional;
  * point at this machine, {@code Origin} keeps out foreign pages in the same browser.
  *
  * @param port the page is served at; its origin is the only one that may ask
- * @param token random, for this run only
  */
-record Gate(int port, String token) {
+record Gate(int port, Secret secret) {
   private static final String LOOPBACK = "127.0.0.1:";
-  private static final int TOKEN_BYTES = 32;
-
-  static String newToken() {
-    byte[] random = new byte[TOKEN_BYTES];
-    new SecureRandom().nextBytes(random);
-    return Base64.getUrlEncoder().withoutPadding().encodeToString(random);
-  }
 
   /** The address of the page. */
   String address() {
-    return origin() + "/" + token + "/";
+    return origin() + "/" + secret.token() + "/";
   }
 
   /** The page's origin, as browsers name it. */
@@ -54,22 +43,13 @@ record Gate(int port, String token) {
     if (!own && (caller.changes || !caller.origins.isEmpty())) {
       return Optional.of("The request comes from another page.");
     }
-    return hasToken(caller.path)
+    return secret.below(caller.path).isPresent()
         ? Optional.empty()
         : Optional.of("The address lacks its token: open the one that was printed.");
   }
 
   /** What is asked for below the token; only of a caller that may pass. */
   String below(String path) {
-    return path.substring(token.length() + 2);
-  }
-
-  // takes as long for a near guess as for a far one
-  private boolean hasToken(String path) {
-    int end = path.indexOf('/', 1);
-    return end > 0
-        && MessageDigest.isEqual(
-            path.substring(1, end).getBytes(StandardCharsets.UTF_8),
-            token.getBytes(StandardCharsets.UTF_8));
+    return secret.below(path).orElseThrow();
   }
 }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import mullwright.loopback.SafeHeaders;
 
 /** Gives out the page with all it needs, lists and reads the files of the folder, saves them. */
 final class Site implements HttpHandler {
@@ -83,18 +84,13 @@ final class Site implements HttpHandler {
   // nothing from outside, nothing inline but the styles the editor sets, no frame round it
   private void protect(Headers headers) {
     String socket = talk.substring(0, talk.indexOf('/', "ws://".length()));
-    headers.set(
-        "Content-Security-Policy",
+    SafeHeaders.set(
+        headers,
         "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self'"
             + " data:; font-src 'self' data:; worker-src 'self'; connect-src 'self' "
             + socket
             + "; base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
-    headers.set("X-Content-Type-Options", "nosniff");
     headers.set("X-Frame-Options", "DENY");
-    headers.set("Referrer-Policy", "no-referrer");
-    headers.set("Cross-Origin-Resource-Policy", "same-origin");
-    headers.set("Cross-Origin-Opener-Policy", "same-origin");
-    headers.set("Cache-Control", "no-store");
   }
 
   private String settings() {

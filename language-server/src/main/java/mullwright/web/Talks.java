@@ -55,7 +55,7 @@ final class Talks extends WebSocketServer {
 
   /** Where a page finds it. */
   String address() {
-    return "ws://127.0.0.1:" + getPort() + "/" + gate.token() + "/";
+    return "ws://127.0.0.1:" + getPort() + "/" + gate.secret().token() + "/";
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import mullwright.loopback.Secret;
 
 /**
  * The way into the editor in a browser: two ports on loopback, one for the page and its files, one
@@ -39,7 +40,7 @@ public final class WebDoor implements AutoCloseable {
   public static WebDoor open(Path folder, int port) throws IOException {
     InetAddress loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
     HttpServer pages = HttpServer.create(new InetSocketAddress(loopback, port), BACKLOG);
-    Gate gate = new Gate(pages.getAddress().getPort(), Gate.newToken());
+    Gate gate = new Gate(pages.getAddress().getPort(), Secret.random());
     Talks talks = new Talks(new InetSocketAddress(loopback, 0), gate);
     talks.start();
     try {

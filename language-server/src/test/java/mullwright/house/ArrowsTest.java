@@ -50,9 +50,11 @@ class ArrowsTest {
     STANDS_ON.put("workspace", List.of("review", "drawing"));
     STANDS_ON.put("report", List.of("workspace"));
     STANDS_ON.put("server", List.of("workspace"));
-    STANDS_ON.put("preview", List.of("workspace"));
+    // a page on this machine is guarded alike, whatever it shows
+    STANDS_ON.put("loopback", List.of());
+    STANDS_ON.put("preview", List.of("workspace", "loopback"));
     // the editor in a browser is one more client of the server, and saves what it edits
-    STANDS_ON.put("web", List.of("server"));
+    STANDS_ON.put("web", List.of("server", "loopback"));
     STANDS_ON.put("cli", List.of("report", "server", "preview", "web"));
   }
 
@@ -71,6 +73,7 @@ class ArrowsTest {
                   "org.dhatim.fastexcel.."),
           "server",
               List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
+          "loopback", List.of("com.sun.net.httpserver.."),
           "preview", List.of("com.google.gson..", "com.sun.net.httpserver.."),
           "web", List.of("com.google.gson..", "com.sun.net.httpserver..", "org.java_websocket.."),
           "cli", List.of("com.google.auto.service..", "picocli.."));
