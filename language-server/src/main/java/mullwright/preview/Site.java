@@ -4,13 +4,12 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import mullwright.loopback.Answers;
 import mullwright.loopback.SafeHeaders;
 
 /** Answers what a page asks: its own files, the events it listens to, and what was clicked. */
@@ -50,7 +49,7 @@ final class Site implements HttpHandler {
       SafeHeaders.set(exchange.getResponseHeaders(), Gate.POLICY);
       Gate.Passed passed = gate.check(exchange);
       if (passed.path().isEmpty()) {
-        answer(exchange, passed.refusal(), TEXT, passed.why());
+        Answers.send(exchange, passed.refusal(), TEXT, passed.why());
         return;
       }
       String path = passed.path().get().isEmpty() ? "page.html" : passed.path().get();
@@ -66,12 +65,12 @@ final class Site implements HttpHandler {
 
   private void file(HttpExchange exchange, String path) throws IOException {
     if (!FILES.containsKey(path)) {
-      answer(exchange, 404, TEXT, "There is nothing here.");
+      Answers.send(exchange, 404, TEXT, "There is nothing here.");
     } else if (!exchange.getRequestMethod().equals("GET")) {
-      answer(exchange, 405, TEXT, "This can only be read.");
+      Answers.send(exchange, 405, TEXT, "This can only be read.");
     } else {
       try (InputStream in = Site.class.getResourceAsStream(path)) {
-        answer(exchange, 200, FILES.get(path), in.readAllBytes());
+        Answers.send(exchange, 200, FILES.get(path), in.readAllBytes());
       }
     }
   }
@@ -79,7 +78,7 @@ final class Site implements HttpHandler {
   private void listen(HttpExchange exchange, Query query) throws IOException {
     try {
       if (listening.incrementAndGet() > Preview.LISTENER_LIMIT) {
-        answer(
+        Answers.send(
             exchange,
             503,
             TEXT,
@@ -107,36 +106,22 @@ final class Site implements HttpHandler {
   private void look(HttpExchange exchange, Query query) throws IOException {
     Listener listener = listeners.get(query.get("page"));
     if (listener == null) {
-      answer(exchange, 404, TEXT, "No such page listens.");
+      Answers.send(exchange, 404, TEXT, "No such page listens.");
       return;
     }
     listener.look(query.look());
-    answer(exchange, 200, JSON, "{}");
+    Answers.send(exchange, 200, JSON, "{}");
   }
 
   private void open(HttpExchange exchange, Query query) throws IOException {
     Optional<Source> source = Source.find(stage.now(), query);
     if (source.isEmpty()) {
-      answer(exchange, 404, TEXT, "Nothing in the text stands for this.");
+      Answers.send(exchange, 404, TEXT, "Nothing in the text stands for this.");
     } else if (opener.able()) {
       opener.open(source.get().file(), source.get().place());
-      answer(exchange, 200, JSON, "{}");
+      Answers.send(exchange, 200, JSON, "{}");
     } else {
-      answer(exchange, 200, JSON, source.get().excerpt());
-    }
-  }
-
-  private static void answer(HttpExchange exchange, int status, String type, String text)
-      throws IOException {
-    answer(exchange, status, type, text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static void answer(HttpExchange exchange, int status, String type, byte[] body)
-      throws IOException {
-    exchange.getResponseHeaders().set("Content-Type", type);
-    exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
-    try (OutputStream out = exchange.getResponseBody()) {
-      out.write(body);
+      Answers.send(exchange, 200, JSON, source.get().excerpt());
     }
   }
 }

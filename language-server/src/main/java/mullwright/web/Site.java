@@ -7,7 +7,6 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.net.URLDecoder;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import mullwright.loopback.Answers;
 import mullwright.loopback.SafeHeaders;
 
 /** Gives out the page with all it needs, lists and reads the files of the folder, saves them. */
@@ -67,13 +67,13 @@ final class Site implements HttpHandler {
                   gate.port(),
                   !method.equals("GET")));
       if (refusal.isPresent()) {
-        answer(exchange, 403, TEXT, refusal.get());
+        Answers.send(exchange, 403, TEXT, refusal.get());
         return;
       }
       String below = gate.below(path);
       switch (method + " " + below) {
-        case "GET settings.json" -> answer(exchange, 200, JSON, settings());
-        case "GET files" -> answer(exchange, 200, JSON, gson.toJson(folder.list()));
+        case "GET settings.json" -> Answers.send(exchange, 200, JSON, settings());
+        case "GET files" -> Answers.send(exchange, 200, JSON, gson.toJson(folder.list()));
         case "GET file" -> read(exchange);
         case "PUT file" -> save(exchange);
         default -> part(exchange, method, below.isEmpty() ? "page.html" : below);
@@ -104,17 +104,17 @@ final class Site implements HttpHandler {
 
   private void part(HttpExchange exchange, String method, String path) throws IOException {
     if (!method.equals("GET")) {
-      answer(exchange, 405, TEXT, "This can only be read.");
+      Answers.send(exchange, 405, TEXT, "This can only be read.");
       return;
     }
     String resource =
         OWN.matcher(path).matches() ? path : EDITOR.matcher(path).matches() ? MONACO + path : null;
     try (InputStream in = resource == null ? null : Site.class.getResourceAsStream(resource)) {
       if (in == null) {
-        answer(exchange, 404, TEXT, "There is nothing here.");
+        Answers.send(exchange, 404, TEXT, "There is nothing here.");
       } else {
         String type = TYPES.get(path.substring(path.lastIndexOf('.') + 1));
-        answer(exchange, 200, type, in.readAllBytes());
+        Answers.send(exchange, 200, type, in.readAllBytes());
       }
     }
   }
@@ -122,23 +122,23 @@ final class Site implements HttpHandler {
   private void read(HttpExchange exchange) throws IOException {
     Optional<Folder.Content> content = folder.read(asked(exchange));
     if (content.isEmpty()) {
-      answer(exchange, 404, TEXT, "There is no such wall in the folder.");
+      Answers.send(exchange, 404, TEXT, "There is no such wall in the folder.");
     } else {
-      answer(exchange, 200, JSON, gson.toJson(content.get()));
+      Answers.send(exchange, 200, JSON, gson.toJson(content.get()));
     }
   }
 
   private void save(HttpExchange exchange) throws IOException {
     byte[] body = exchange.getRequestBody().readNBytes((int) Folder.SIZE_LIMIT + 1);
     if (body.length > Folder.SIZE_LIMIT) {
-      answer(exchange, 413, TEXT, "A text of more than 8 MiB is not saved.");
+      Answers.send(exchange, 413, TEXT, "A text of more than 8 MiB is not saved.");
       return;
     }
     String text;
     try {
       text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
     } catch (CharacterCodingException damaged) {
-      answer(exchange, 400, TEXT, "The text is not UTF-8.");
+      Answers.send(exchange, 400, TEXT, "The text is not UTF-8.");
       return;
     }
     Optional<String> edited =
@@ -146,11 +146,11 @@ final class Site implements HttpHandler {
             .map(quoted -> quoted.replace("\"", ""));
     Folder.Outcome outcome = folder.save(asked(exchange), text, edited);
     if (outcome instanceof Folder.Saved saved) {
-      answer(exchange, 200, JSON, gson.toJson(saved));
+      Answers.send(exchange, 200, JSON, gson.toJson(saved));
     } else if (outcome instanceof Folder.Conflict conflict) {
-      answer(exchange, 412, TEXT, conflict.sentence());
+      Answers.send(exchange, 412, TEXT, conflict.sentence());
     } else if (outcome instanceof Folder.Refused refused) {
-      answer(exchange, 403, TEXT, refused.sentence());
+      Answers.send(exchange, 403, TEXT, refused.sentence());
     }
   }
 
@@ -164,20 +164,6 @@ final class Site implements HttpHandler {
       return URLDecoder.decode(query.substring("path=".length()), StandardCharsets.UTF_8);
     } catch (IllegalArgumentException unreadable) {
       return "";
-    }
-  }
-
-  private static void answer(HttpExchange exchange, int status, String type, String text)
-      throws IOException {
-    answer(exchange, status, type, text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static void answer(HttpExchange exchange, int status, String type, byte[] body)
-      throws IOException {
-    exchange.getResponseHeaders().set("Content-Type", type);
-    exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
-    try (OutputStream out = exchange.getResponseBody()) {
-      out.write(body);
     }
   }
 }
