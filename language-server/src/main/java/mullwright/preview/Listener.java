@@ -65,17 +65,22 @@ final class Listener {
       }
       seen = now.serial();
       drawn = wanted;
-      // what the eye waits for goes first
+      // what the eye waits for goes first, and of a newer state before the rest of this one
       for (Painter.Step step : painter.steps()) {
-        if (!stage.now().over()) {
-          send(step.paint(now, wanted));
+        if (stage.now().over() || step != painter.steps().get(0) && isOld(now, wanted)) {
+          break;
         }
+        send(step.paint(now, wanted));
       }
       if (stage.now().over()) {
         send("over", "{}");
         return;
       }
     }
+  }
+
+  private boolean isOld(Stage.Now now, Look wanted) {
+    return stage.now().serial() != now.serial() || look != wanted;
   }
 
   private void send(List<Slot> slots) throws IOException {
