@@ -15,13 +15,28 @@ import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.quantity.Length;
 
-/** The pieces of a wall by the names the page has for them and by those the shop has. */
+/**
+ * The pieces of a wall by the names the page has for them and by those the shop has; for one
+ * thread.
+ */
 final class Pieces {
   private final WallLayout layout;
-  private final Map<String, List<PieceRef>> byName = new HashMap<>();
+  private Map<String, List<PieceRef>> byName;
 
   Pieces(WallLayout layout) {
     this.layout = layout;
+  }
+
+  /** The pieces the shop calls so. */
+  List<PieceRef> named(String name) {
+    if (byName == null) {
+      byName = new HashMap<>();
+      gather();
+    }
+    return byName.getOrDefault(name, List.of());
+  }
+
+  private void gather() {
     layout.verticals().forEach(piece -> add(piece.name(), PieceRef.Kind.VERTICAL, piece.index()));
     layout
         .horizontals()
@@ -41,15 +56,6 @@ final class Pieces {
 
   private void add(String name, PieceRef.Kind kind, int index) {
     byName.computeIfAbsent(name, any -> new ArrayList<>(1)).add(new PieceRef(kind, index));
-  }
-
-  WallLayout layout() {
-    return layout;
-  }
-
-  /** The pieces the shop calls so. */
-  List<PieceRef> named(String name) {
-    return byName.getOrDefault(name, List.of());
   }
 
   /** What the page calls it: {@code vertical-3}. */

@@ -9,8 +9,7 @@ const view = new View(drawing);
 const section = new View($("#section"));
 const look = { wall: "", at: "", base: "" };
 const sheet = new CSSStyleSheet();
-const sectionSheet = new CSSStyleSheet();
-document.adoptedStyleSheets = [sheet, sectionSheet];
+document.adoptedStyleSheets = [sheet];
 
 let page = null;
 let lit = [];
@@ -78,10 +77,11 @@ const values = {
     mark("lit", lit);
   },
   "section-frame": (text) => section.frame(text),
-  "section-style": (text) => sectionSheet.replaceSync(text),
 };
 
 function take(changes) {
+  let drawn = false;
+  let listed = false;
   for (const change of changes) {
     if (values[change.slot]) {
       const text = change.set[change.slot];
@@ -98,14 +98,15 @@ function take(changes) {
     if (change.slot === "walls") {
       $("#walls").value = look.wall;
     }
-    if (["drawing", "section"].includes(change.slot)) {
-      settle();
-    }
-    if (["findings", "schedule", "calculations"].includes(change.slot)) {
-      markRows();
-    }
+    drawn ||= ["drawing", "section"].includes(change.slot);
+    listed ||= ["findings", "schedule", "calculations"].includes(change.slot);
   }
-  drawing.dispatchEvent(new CustomEvent("drawn"));
+  if (drawn) {
+    settle();
+  }
+  if (listed) {
+    markRows();
+  }
 }
 
 /** What came anew is told what it is and whether it is lit or chosen. */

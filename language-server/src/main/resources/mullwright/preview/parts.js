@@ -19,14 +19,13 @@ function elements(holder, markup) {
   return drawn ? [...template.content.firstChild.childNodes] : [...template.content.childNodes];
 }
 
-/** Puts what one message says into its place; answers the elements that came in. */
+/** Puts what one message says into its place. */
 export function apply(change) {
   const here = place(change.slot);
   if (!here) {
-    return [];
+    return;
   }
   const { holder, parts } = here;
-  const came = [];
   for (const [key, markup] of Object.entries(change.set)) {
     const nodes = elements(holder, markup);
     const was = parts.get(key);
@@ -35,7 +34,6 @@ export function apply(change) {
       was.forEach((node) => node.remove());
     }
     parts.set(key, nodes);
-    came.push(...nodes.filter((node) => node.nodeType === Node.ELEMENT_NODE));
   }
   if (change.order) {
     const wanted = new Set(change.order);
@@ -57,5 +55,4 @@ export function apply(change) {
       }
     }
   }
-  return came;
 }

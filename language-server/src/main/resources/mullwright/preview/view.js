@@ -44,8 +44,10 @@ export class View {
   show() {
     if (this.box) {
       const { x, y, width, height } = this.box;
+      // asked before anything is set: else the browser lays out what is about to be replaced
+      const unit = this.unit();
       this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
-      this.svg.style.setProperty("--unit", this.unit());
+      this.svg.style.setProperty("--unit", unit);
     }
   }
 
