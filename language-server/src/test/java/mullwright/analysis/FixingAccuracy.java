@@ -116,15 +116,18 @@ final class FixingAccuracy {
   private static void byHand(List<OutsideCheck> checks) {
     double head =
         solved(HeadGap.solve(new HeadGap.Input(0.375 * IN, 0.085 * IN, 0.125 * IN))).needed();
-    checks.add(check(HAND, "head joint", head / IN, 0.585));
+    checks.add(check(HAND, "head joint", head / IN, 0.585)); // 3/8 + 0.085 + 1/8 in
     SpliceRange.Result range =
         solved(SpliceRange.solve(new SpliceRange.Input(0.5625 * IN, storey(0.25 * IN), IN / 16)));
+    // 9/16 in less and more 0.16978 in (CHECK 4b)
     checks.add(check(HAND, "gap on the hottest day", range.hottestDay() / IN, 0.3927));
     checks.add(check(HAND, "gap on the coldest day", range.coldestDay() / IN, 0.7323));
+    // widest gap 0.5625 + 0.16978 + 0.0625 = 0.7948 in
     SleeveEngagement.Result sleeve =
         solved(
             SleeveEngagement.solve(
                 new SleeveEngagement.Input(10 * IN, 4 * IN, 0.5625 * IN, 0.7948 * IN, 4 * IN)));
+    // lap 10 − 4 − 0.7948, sleeve 4 + 0.7948 + 4
     checks.add(check(HAND, "lap of a sleeve", sleeve.lapAtWidest() / IN, 5.2052));
     checks.add(check(HAND, "sleeve needed", sleeve.neededSleeve() / IN, 8.7948));
   }

@@ -48,6 +48,7 @@ final class FrameAccuracy {
       checks.add(check("AAMA TIR-A11, clause from memory", "span " + span, limit, each[1]));
       checks.add(check("IBC 2403.3, recent editions", "edge " + span, edge, each[1]));
     }
+    // L/175, at most 3/4 in: 120/175 = 0.6857, 131.25/175 = 0.75, 144/175 > 0.75
     double[][] older = {{120, 0.6857}, {131.25, 0.75}, {144, 0.75}};
     for (double[] each : older) {
       double edge =
@@ -67,11 +68,13 @@ final class FrameAccuracy {
   /** Sag under glass. */
   static List<OutsideCheck> weightLimits() {
     List<OutsideCheck> checks = new ArrayList<>();
+    // common practice: L/360, at most 1/8 in: 36/360 = 0.1, 60/360 > 0.125
     double[][] us = {{36, 0.1}, {60, 0.125}};
     for (double[] each : us) {
       double limit = solved(DeadLoadLimit.solve(each[0] * IN)).limit() / IN;
       checks.add(check(PRACTICE, "span " + each[0] + " in", limit, each[1]));
     }
+    // EN 13830, from memory: L/500, at most 3 mm: 1000/500 = 2, 1500/500 = 3, 1800/500 > 3
     double[][] europe = {{1000, 2.0}, {1500, 3.0}, {1800, 3.0}};
     for (double[] each : europe) {
       double limit = solved(En13830DeadLoadLimit.solve(each[0] / 1000)).limit() * 1000;
@@ -106,7 +109,7 @@ final class FrameAccuracy {
       checks.add(check(CLOSED, "use of " + alloys[i], r.utilisation(), ratios[i]));
     }
     double steel = solved(SteelAllowable.solve(36 * KSI)).stress() / KSI;
-    checks.add(check(PRACTICE, "steel of 36 ksi", steel, 21.6));
+    checks.add(check(PRACTICE, "steel of 36 ksi", steel, 21.6)); // 0.6 × 36 ksi, common practice
     return checks;
   }
 

@@ -104,6 +104,7 @@ class IfcTest {
       assertThat(one.values()).as(one.toString()).hasSize(ATTRIBUTES.get(one.entity()));
       references(one.values()).forEach(ifc::at);
       if (rooted(one)) {
+        // ISO 16739-1, IfcGloballyUniqueId: 22 digits to the base 64, 128 = 2 + 21 × 6 bits
         assertThat((String) one.values().get(0)).matches("[0-3][0-9A-Za-z_$]{21}");
         assertThat(ids.add(one.values().get(0))).as("one identifier twice: " + one).isTrue();
       }
@@ -214,15 +215,16 @@ class IfcTest {
   void facesMeetAtTheirCorner() {
     StepText ifc = read("library-corner");
     // lines 1 to 5 spaced 1500: the corner stands at 6000; line 8 is 1400 + 2 × 1600 beyond it, on
-    // a
-    // face that turns by a right angle; the backs of all profiles lie 184 behind the glass
+    // a face that turns by a right angle; the backs of all profiles lie 184 behind the glass; the
+    // row sill is at 60, and a vertical begins half a face of 60 below it: 30
     assertThat(place(ifc, "vertical 8, lower length, G to L1")).containsExactly(5816, 4600, 30);
     // the corner's back lies on the halving line, 184 and half of 95 (its face) into the room
     double[] corner = place(ifc, "vertical 5, lower length, G to L1");
     double in = (184 + 95 / 2.0) / Math.sqrt(2);
     assertThat(corner[0]).isCloseTo(6000 - in, within(1e-6));
     assertThat(corner[1]).isCloseTo(in, within(1e-6));
-    // a horizontal begins half a jamb's face (30) and 0.8 mm from its line
+    // a horizontal begins half a jamb's face (30) and the catalog's end allowance (0.8) from its
+    // line, and lies at its row: sill at 60
     assertThat(place(ifc, "horizontal sill, bay 1-2")).containsExactly(30.8, 184, 60);
   }
 

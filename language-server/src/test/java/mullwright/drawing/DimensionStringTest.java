@@ -30,6 +30,7 @@ class DimensionStringTest {
   @Test
   void heightsAreReadFromTheRight() {
     Recorded recorded = painted(DimensionString.upright(-9, 0, List.of(part(0, 30, "5'-0\""))));
+    // ISO 129-1: figures are read from the bottom or the right (from memory)
     assertThat(recorded.texts.get(0).angle()).isEqualTo(90);
     assertThat(recorded.texts.get(0).y()).isEqualTo(15);
     assertThat(recorded.texts.get(0).box().right()).isLessThanOrEqualTo(-9);

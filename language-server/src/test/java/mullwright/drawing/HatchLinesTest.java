@@ -26,6 +26,7 @@ class HatchLinesTest {
     double[] area = new Box(0, 0, 100, 80).corners();
     Box clear = new Box(40, 30, 60, 50);
     List<double[]> lines = HatchLines.of(area, Hatch.slanting("x", 45, 0.5), List.of(clear));
+    // closed form: 100 × 80 less the clear 20 × 20
     assertThat(length(lines) * 0.5).isCloseTo(8000 - 400, within(40.0));
     for (double[] line : lines) {
       double x = (line[0] + line[2]) / 2;

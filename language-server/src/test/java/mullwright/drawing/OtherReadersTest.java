@@ -110,6 +110,7 @@ class OtherReadersTest {
                 + " len(doc.modelspace().query('INSERT')))",
             file.toString());
     int anchors = ExampleWalls.of(path).layout().anchors().size();
+    // AC1009: release 12 (DXF reference, from memory)
     assertThat(ran.out().strip()).isEqualTo("AC1009 0 0 " + anchors);
   }
 
@@ -144,6 +145,7 @@ class OtherReadersTest {
       Pdf.write("East", sheets("ferry-terminal/east.wall"), out);
     }
     Ran ran = run("pdftotext", "-layout", file.toString(), "-");
+    // by hand, as in ElevationTest: 60 − 2 1/2 in; 6 × 60 + 2 1/2 in; floor L2 at 13'-0"
     assertThat(ran.out()).contains("4'-9 1/2\"", "30'-2 1/2\"", "Elevation East", "+13'-0\"", "V1");
   }
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Who may ask the page's server for what. */
+/** Who may ask the page's server for what; statuses by RFC 9110, section 15. */
 class GateTest {
   private static final List<String> FILES =
       List.of("", "page.css", "page.js", "parts.js", "view.js", "icon.svg");

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** What a page is sent, and how little of it after an edit. */
+/** What a page is sent, and how little of it after an edit; statuses by RFC 9110, section 15. */
 class PreviewTest {
   private final Scenes scenes = new Scenes();
   private Preview preview;

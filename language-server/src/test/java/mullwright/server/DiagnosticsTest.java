@@ -170,6 +170,7 @@ class DiagnosticsTest {
 
   @Test
   void aHintThatNobodyWaitsForAnyMoreIsRefusedAsModified() {
+    // LSP 3.17, ErrorCodes.ContentModified
     JsonObject refused = JsonParser.parseString("{\"code\":-32801}").getAsJsonObject();
     assertThat(Lapse.of("textDocument/inlayHint").refusal().getResponseError().getCode())
         .isEqualTo(refused.get("code").getAsInt());

@@ -140,6 +140,8 @@ class PieceTest extends WallTalk {
             clip -> assertThat(clip).startsWith("3 anchors, hold 4 lites, ").doesNotContain("down"),
             anchor -> assertThat(anchor).startsWith("3 anchors, carry 4 lites, ").contains("down"),
             vision -> assertThat(vision).startsWith("3 lites, "),
+            // by hand, as in LoadPathTest: 1.4859 × 0.8255 m of two 6 mm plies (ASTM C1036, from
+            // memory), 2500 kg/m³ (EN 572-1, from memory): 36.80 kg
             narrow -> assertThat(narrow).startsWith("1 lite, ").contains("(36.8 kg)"));
     talk.replace(address, WALL.text().replace("bays A..B", ""));
     assertThat(titles(lenses).get(4)).startsWith("2 lites");

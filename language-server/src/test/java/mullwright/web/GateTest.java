@@ -20,7 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Who is let in: only who has the token, names this host, and comes from the page itself. */
+/**
+ * Who is let in: only who has the token, names this host, and comes from the page itself. Statuses
+ * by RFC 9110, section 15.
+ */
 class GateTest {
   private static final String WALL = "wall East {\n}\n";
 

@@ -26,7 +26,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The talk over WebSocket, with another client than the page's own: the one of the JDK. */
+/**
+ * The talk over WebSocket, with another client than the page's own: the one of the JDK. Statuses by
+ * RFC 9110, section 15.
+ */
 class TalkTest {
   private static final String UNKNOWN = "wall East {\n  system gone\n}\n";
   private static final long PATIENCE_SECONDS = 30;

@@ -131,9 +131,9 @@ public class GlassFailurePredictionTest {
    * Non-factored loads by the published chart of J over aspect ratio and q̂ on which the charts of
    * ASTM E1300 rest ("Basis for ASTM E 1300 annealed glass thickness selection charts", Journal of
    * Structural Engineering 124(2), 1998), as digitised, under a BSD licence, for an open teaching
-   * case of glass under blast. Each was read apart from this code: J from the failure probability
-   * of 8 in 1000, q̂ between the two nearest contours at the aspect ratio (logarithm of q̂ straight
-   * in J), load = q̂·E·t⁴/(ab)².
+   * case of glass under blast; readings of the figure kept here without its file name. Each was
+   * read apart from this code: J from the failure probability of 8 in 1000, q̂ between the two
+   * nearest contours at the aspect ratio (logarithm of q̂ straight in J), load = q̂·E·t⁴/(ab)².
    */
   public static List<OutsideCheck> contours() {
     // a, b, least thickness of 3 to 12 mm glass [m], load [Pa]

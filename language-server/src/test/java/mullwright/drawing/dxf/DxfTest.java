@@ -29,7 +29,7 @@ class DxfTest {
 
   private static List<Tag> tags(String text) {
     String[] lines = text.split("\n");
-    // published format: pairs of lines, so an even number of them
+    // pairs of lines, so an even number of them (DXF reference, release 12, from memory)
     assertThat(lines.length % 2).isZero();
     List<Tag> tags = new ArrayList<>();
     for (int at = 0; at < lines.length; at += 2) {
@@ -74,7 +74,8 @@ class DxfTest {
         assertThat(declared).contains(tags.get(i).value());
       }
     }
-    // release 12: names of upper-case letters, digits, $ _ -, at most 31 of them
+    // names of upper-case letters, digits, $ _ -, at most 31 of them (DXF reference, release 12,
+    // from memory)
     assertThat(declared).allMatch(name -> name.matches("[A-Z0-9$_-]{1,31}"));
   }
 
@@ -113,6 +114,8 @@ class DxfTest {
 
   @Test
   void signsOfTheFormat() {
+    // control codes of DXF text, from memory: %%d degree, %%p plus or minus, %%c diameter,
+    // \U+00BD a letter beyond ASCII by its number
     assertThat(DxfText.of("90° ±0 ⌀12 100%% ½ \n")).isEqualTo("90%%d %%p0 %%c12 100% % \\U+00BD ?");
   }
 

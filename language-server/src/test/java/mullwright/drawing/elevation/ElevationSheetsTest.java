@@ -110,6 +110,8 @@ class ElevationSheetsTest {
 
   @Test
   void theLargestScaleThatFitsIsTaken() {
+    // architects' scales, common practice: 1/2" = 1'-0" is 1:24; 1/4", 3/16" and 1/8" to the foot
+    // are 1:48, 1:64 and 1:96
     Sheet sheet = of("ferry-terminal/east.wall", "A1", Optional.empty()).get(0);
     assertThat(sheet.scale().words()).isEqualTo("1/2\" = 1'-0\"");
     assertThat(of("ferry-terminal/east.wall", "ANSI-B", Optional.empty()))

@@ -39,6 +39,7 @@ class PdfTest {
   void textIsText() throws Exception {
     try (PDDocument pdf = Loader.loadPDF(drawn("ferry-terminal/east.wall", "A3"))) {
       String text = new PDFTextStripper().getText(pdf);
+      // by hand, as in ElevationTest: 60 − 2 1/2 in; 6 × 60 + 2 1/2 in; floor L2 at 13'-0"
       assertThat(text)
           .contains("Larkhaven Ferry Terminal", "4'-9 1/2\"", "30'-2 1/2\"", "Roof", "+13'-0\"")
           // a letter the font has not shows as a question mark, the others as they are
@@ -49,7 +50,7 @@ class PdfTest {
   @Test
   void theSheetIsAsLargeAsItsPaper() throws Exception {
     try (PDDocument pdf = Loader.loadPDF(drawn("ferry-terminal/east.wall", "A3"))) {
-      // ISO 216: A3 is 297 × 420 mm; a point is 1/72 inch
+      // ISO 216: A3 is 297 × 420 mm; a point is 1/72 inch (from memory)
       assertThat(pdf.getPage(0).getMediaBox().getWidth()).isEqualTo((float) (420 / 25.4 * 72));
       assertThat(pdf.getPage(0).getMediaBox().getHeight()).isEqualTo((float) (297 / 25.4 * 72));
     }

@@ -23,7 +23,8 @@ class GlobalIdsTest {
 
   @Test
   void followFromNames() {
-    // documentation of Python's module uuid: uuid5(NAMESPACE_DNS, 'python.org')
+    // documentation of Python's module uuid: uuid5(NAMESPACE_DNS, 'python.org'); the name space DNS
+    // is that of RFC 9562, section 6.6, from memory
     assertThat(
             GlobalIds.named(UUID.fromString("6ba7b810-9dad-11d1-80b4-00c04fd430c8"), "python.org"))
         .isEqualTo(UUID.fromString("886313e1-3b8a-5372-9b90-0c9aee199e5d"));
