@@ -83,6 +83,17 @@ public final class PieceMarks {
     return covers.get(index);
   }
 
+  /** Mark of any piece; "" if it has none, as splices and anchors. */
+  public String mark(PieceRef piece) {
+    return switch (piece.kind()) {
+      case VERTICAL -> vertical(piece.index());
+      case HORIZONTAL -> horizontal(piece.index());
+      case CELL -> lite(piece.index()).orElse("");
+      case COVER -> cover(piece.index());
+      case SPLICE, ANCHOR -> "";
+    };
+  }
+
   private static Optional<String> mark(Cell cell, Source source) {
     Optional<String> form = PieceForms.lite(cell);
     Optional<String> stated = cell.use().flatMap(LiteUse::mark);

@@ -94,13 +94,7 @@ final class DrawingStep implements Painter.Step {
   private record PageLabels(PieceMarks marks) implements Labels {
     @Override
     public String mark(PieceRef piece) {
-      return switch (piece.kind()) {
-        case VERTICAL -> marks.vertical(piece.index());
-        case HORIZONTAL -> marks.horizontal(piece.index());
-        case CELL -> marks.lite(piece.index()).orElse("");
-        case COVER -> marks.cover(piece.index());
-        case SPLICE, ANCHOR -> "";
-      };
+      return marks.mark(piece);
     }
 
     @Override

@@ -70,13 +70,7 @@ public record DrawnWall(
     return new Labels() {
       @Override
       public String mark(PieceRef piece) {
-        return switch (piece.kind()) {
-          case VERTICAL -> marks.vertical(piece.index());
-          case HORIZONTAL -> marks.horizontal(piece.index());
-          case CELL -> marks.lite(piece.index()).orElse("");
-          case COVER -> marks.cover(piece.index());
-          case SPLICE, ANCHOR -> "";
-        };
+        return marks.mark(piece);
       }
 
       @Override

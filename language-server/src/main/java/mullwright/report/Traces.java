@@ -42,13 +42,7 @@ final class Traces {
 
   /** Equal pieces have the same; empty for a piece that has no mark. */
   String mark(PieceRef piece) {
-    return switch (piece.kind()) {
-      case VERTICAL -> marks.vertical(piece.index());
-      case HORIZONTAL -> marks.horizontal(piece.index());
-      case CELL -> marks.lite(piece.index()).orElse("");
-      case COVER -> marks.cover(piece.index());
-      case SPLICE, ANCHOR -> "";
-    };
+    return marks.mark(piece);
   }
 
   /** Pieces told together have the same: equal marks, or anchors and splices of one kind. */
