@@ -1,13 +1,16 @@
 package mullwright.server;
 
+import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import mullwright.check.Finding;
 import mullwright.check.FoldedFinding;
 import mullwright.check.Severity;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.DiagnosticTag;
@@ -22,47 +25,62 @@ public final class Diagnostics {
   private Diagnostics() {}
 
   /**
+   * What a client can use beside a diagnostic's words.
+   *
+   * @param related other places that have a part in it
+   * @param codes the way to the page of its rule
+   * @param data how many mends the server has for it; one without any need not be asked about
+   */
+  private record Uses(Client client, boolean related, boolean codes, boolean data) {
+    static Uses of(Client client) {
+      return new Uses(
+          client,
+          client.can("textDocument.publishDiagnostics.relatedInformation"),
+          client.describesCodes(),
+          client.can("textDocument.publishDiagnostics.dataSupport"));
+    }
+  }
+
+  /**
    * The diagnostics of a document.
    *
    * @param findings those that stand in it
    */
   public static List<Diagnostic> of(Document document, List<Finding> findings, Client client) {
-    boolean related = client.can("textDocument.publishDiagnostics.relatedInformation");
+    Uses uses = Uses.of(client);
     List<Diagnostic> diagnostics = new ArrayList<>(findings.size());
     for (FoldedFinding finding : FoldedFinding.fold(findings)) {
-      document
-          .range(finding.shown().origin())
-          .map(range -> whole(finding, range, document.view(), related, client))
-          .ifPresent(diagnostics::add);
+      of(finding, document, uses).ifPresent(diagnostics::add);
     }
     return diagnostics;
   }
 
-  /** A name for what diagnostics say, the same for the same words in every talk. */
-  public static String fingerprint(List<Diagnostic> diagnostics) {
-    return DiagnosticDetails.fingerprint(diagnostics);
+  /**
+   * One finding as the client gets it, empty if it does not stand in the document; what one
+   * statement trips many times is told once.
+   */
+  public static Optional<Diagnostic> of(FoldedFinding finding, Document document, Client client) {
+    return of(finding, document, Uses.of(client));
+  }
+
+  private static Optional<Diagnostic> of(FoldedFinding finding, Document document, Uses uses) {
+    return document
+        .range(finding.shown().origin())
+        .map(range -> of(finding, range, document.view(), uses));
   }
 
   /** The rules of diagnostics, by name. */
   public static Set<String> rules(List<Diagnostic> diagnostics) {
-    return DiagnosticDetails.rules(diagnostics);
+    Set<String> rules = new TreeSet<>();
+    for (Diagnostic diagnostic : diagnostics) {
+      if (diagnostic.getCode() != null && diagnostic.getCode().isLeft()) {
+        rules.add(diagnostic.getCode().getLeft());
+      }
+    }
+    return rules;
   }
 
-  /** One finding as the client gets it, with all it can use. */
-  public static Diagnostic of(FoldedFinding finding, Range range, View view, Client client) {
-    boolean related = client.can("textDocument.publishDiagnostics.relatedInformation");
-    return whole(finding, range, view, related, client);
-  }
-
-  private static Diagnostic whole(
-      FoldedFinding finding, Range range, View view, boolean related, Client client) {
-    Diagnostic diagnostic = of(finding, range, view, related);
-    DiagnosticDetails.add(diagnostic, finding, client);
-    return diagnostic;
-  }
-
-  /** One finding as a diagnostic; what one statement trips many times is told once. */
-  public static Diagnostic of(FoldedFinding folded, Range range, View view, boolean related) {
+  private static Diagnostic of(FoldedFinding folded, Range range, View view, Uses uses) {
     Finding finding = folded.shown();
     String more = folded.more(OTHERS_NAMED);
     String message = finding.message() + (more.isEmpty() ? "" : " (" + more + ")");
@@ -72,13 +90,22 @@ public final class Diagnostics {
     if (finding.rule().equals(UNUSED)) {
       diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));
     }
-    if (related && !finding.related().isEmpty()) {
+    if (uses.related() && !finding.related().isEmpty()) {
       List<DiagnosticRelatedInformation> places = new ArrayList<>();
       for (Finding.Related other : finding.related()) {
         Optional<Location> location = view.location(other.origin());
         location.ifPresent(at -> places.add(new DiagnosticRelatedInformation(at, other.word())));
       }
       diagnostic.setRelatedInformation(places);
+    }
+    if (uses.codes()) {
+      diagnostic.setCodeDescription(
+          new DiagnosticCodeDescription(uses.client().rulePages().address(finding.rule())));
+    }
+    if (uses.data()) {
+      JsonObject data = new JsonObject();
+      data.addProperty("mends", folded.fixes().size());
+      diagnostic.setData(data);
     }
     return diagnostic;
   }

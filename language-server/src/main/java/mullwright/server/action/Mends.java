@@ -65,11 +65,7 @@ public final class Mends implements ActionSource {
   private static Action mend(Fix fix, FoldedFinding folded, Selected selected, boolean preferred) {
     Document document = selected.document();
     List<Diagnostic> mended =
-        document
-            .range(folded.shown().origin())
-            .map(range -> Diagnostics.of(folded, range, document.view(), selected.desk().client()))
-            .stream()
-            .toList();
+        Diagnostics.of(folded, document, selected.desk().client()).stream().toList();
     return new Action(
         fix.title(),
         preferred,

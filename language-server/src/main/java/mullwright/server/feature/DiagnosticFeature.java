@@ -10,6 +10,7 @@ import mullwright.server.Desk;
 import mullwright.server.Diagnostics;
 import mullwright.server.Document;
 import mullwright.server.Feature;
+import mullwright.server.Fingerprint;
 import mullwright.server.Route;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentDiagnosticParams;
@@ -71,7 +72,7 @@ public final class DiagnosticFeature implements Feature {
                 .findings(roots, desk.cancel())
                 .getOrDefault(document.path(), List.of()),
             desk.client());
-    String id = Diagnostics.fingerprint(now);
+    String id = Fingerprint.of(now);
     if (id.equals(previous)) {
       return new RelatedUnchangedDocumentDiagnosticReport(id);
     }

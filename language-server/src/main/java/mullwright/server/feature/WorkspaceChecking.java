@@ -11,6 +11,7 @@ import java.util.Optional;
 import mullwright.check.Finding;
 import mullwright.server.Desk;
 import mullwright.server.Diagnostics;
+import mullwright.server.Fingerprint;
 import mullwright.server.Piecemeal;
 import mullwright.server.Progress;
 import mullwright.server.View;
@@ -105,7 +106,7 @@ final class WorkspaceChecking implements Piecemeal {
         .ifPresent(
             document -> {
               List<Diagnostic> now = Diagnostics.of(document, found, desk.client());
-              String id = Diagnostics.fingerprint(now);
+              String id = Fingerprint.of(now);
               Integer version = document.version();
               desk.client().giveRulePages(Diagnostics.rules(now));
               if (id.equals(previous.remove(document.address()))) {

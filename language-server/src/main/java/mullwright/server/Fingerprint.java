@@ -1,50 +1,15 @@
 package mullwright.server;
 
-import com.google.gson.JsonObject;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import mullwright.check.FoldedFinding;
 import org.eclipse.lsp4j.Diagnostic;
-import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 
-/**
- * What a diagnostic carries beside its words, for clients that can use it: the way to the page of
- * its rule, and how many mends the server has for it.
- */
-final class DiagnosticDetails {
-  /** How many mends there are; a diagnostic without any need not be asked about. */
-  static final String MENDS = "mends";
+/** A name for what diagnostics say. */
+public final class Fingerprint {
+  private Fingerprint() {}
 
-  private DiagnosticDetails() {}
-
-  /** Adds them. */
-  static void add(Diagnostic diagnostic, FoldedFinding finding, Client client) {
-    if (client.describesCodes()) {
-      diagnostic.setCodeDescription(
-          new DiagnosticCodeDescription(client.rulePages().address(finding.shown().rule())));
-    }
-    if (client.can("textDocument.publishDiagnostics.dataSupport")) {
-      JsonObject data = new JsonObject();
-      data.addProperty(MENDS, finding.fixes().size());
-      diagnostic.setData(data);
-    }
-  }
-
-  /** The rules of diagnostics, by name. */
-  static Set<String> rules(List<Diagnostic> diagnostics) {
-    Set<String> rules = new TreeSet<>();
-    for (Diagnostic diagnostic : diagnostics) {
-      if (diagnostic.getCode() != null && diagnostic.getCode().isLeft()) {
-        rules.add(diagnostic.getCode().getLeft());
-      }
-    }
-    return rules;
-  }
-
-  /** A name for what those diagnostics say, the same for the same words in every talk. */
-  static String fingerprint(List<Diagnostic> diagnostics) {
+  /** The same for the same words in every talk. */
+  public static String of(List<Diagnostic> diagnostics) {
     Hash hash = new Hash();
     for (Diagnostic diagnostic : diagnostics) {
       hash.add(diagnostic.getRange());
