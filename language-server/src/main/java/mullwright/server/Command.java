@@ -6,11 +6,11 @@ import java.util.List;
 /**
  * Something an editor may ask for by name ({@code workspace/executeCommand}).
  *
- * <p>A command is found by standing in {@code META-INF/services} (write
- * {@code @AutoService(Command.class)} above it). All are made when the talk begins, so a command
- * holds nothing heavy: what it needs is loaded when it is run.
+ * <p>A command is its own {@link CommandSource} (write {@code @AutoService(CommandSource.class)}
+ * above it) unless another makes it. All are made when the talk begins, so a command holds nothing
+ * heavy: what it needs is loaded when it is run.
  */
-public interface Command {
+public interface Command extends CommandSource {
   /** What it is asked for by; begins with {@code mullwright.}. */
   String name();
 
@@ -23,4 +23,10 @@ public interface Command {
    *     sentence for the user
    */
   Object run(List<JsonElement> arguments, Desk desk);
+
+  /** Itself. */
+  @Override
+  default List<Command> commands() {
+    return List.of(this);
+  }
 }

@@ -21,8 +21,10 @@ class CommandTest extends WallTalk {
 
   @Test
   void everyCommandIsNamedAsTheOthers() {
-    for (Command command : ServiceLoader.load(Command.class)) {
-      assertThat(command.name()).matches("mullwright\\.[a-z][a-zA-Z]*");
+    for (CommandSource source : ServiceLoader.load(CommandSource.class)) {
+      for (Command command : source.commands()) {
+        assertThat(command.name()).matches("mullwright\\.[a-z][a-zA-Z]*");
+      }
     }
   }
 }

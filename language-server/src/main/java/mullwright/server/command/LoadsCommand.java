@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.server.Command;
+import mullwright.server.CommandSource;
 import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.piece.LoadSummary;
@@ -22,7 +23,7 @@ import org.eclipse.lsp4j.MessageType;
  * of members, anchors and lites is told in one line. The answer is {@code {"title": …, "lines":
  * […], "caution": …}}. Few editors show an answer, so the title is shown as a message too.
  */
-@AutoService(Command.class)
+@AutoService(CommandSource.class)
 public final class LoadsCommand implements Command {
   @Override
   public String name() {

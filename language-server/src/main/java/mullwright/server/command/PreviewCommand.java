@@ -7,6 +7,7 @@ import com.google.gson.JsonPrimitive;
 import java.io.UncheckedIOException;
 import java.util.List;
 import mullwright.server.Command;
+import mullwright.server.CommandSource;
 import mullwright.server.Desk;
 import mullwright.server.Editor;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
@@ -19,7 +20,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
  * <p>Answers with its address. Heeds {@code window.showDocument.support}: without it, or where the
  * client does not open it, the address is told by {@code window/showMessage}.
  */
-@AutoService(Command.class)
+@AutoService(CommandSource.class)
 public final class PreviewCommand implements Command {
   private static final int INFO = 3;
 

@@ -11,6 +11,7 @@ import java.util.ServiceLoader;
 import java.util.TreeMap;
 import mullwright.server.Client;
 import mullwright.server.Command;
+import mullwright.server.CommandSource;
 import mullwright.server.Desk;
 import mullwright.server.Feature;
 import mullwright.server.Route;
@@ -31,9 +32,12 @@ public final class ExecuteCommandFeature implements Feature {
 
   /** With all commands there are. */
   public ExecuteCommandFeature() {
-    for (Command command : ServiceLoader.load(Command.class, Command.class.getClassLoader())) {
-      if (commands.put(command.name(), command) != null) {
-        throw new IllegalStateException("two commands are called " + command.name());
+    for (CommandSource source :
+        ServiceLoader.load(CommandSource.class, CommandSource.class.getClassLoader())) {
+      for (Command command : source.commands()) {
+        if (commands.put(command.name(), command) != null) {
+          throw new IllegalStateException("two commands are called " + command.name());
+        }
       }
     }
   }

@@ -22,16 +22,16 @@ import mullwright.server.VirtualDocument;
  * temporary folder, which the editor is asked to show ({@code window.showDocument}) or, where it
  * cannot, told of. The answer is the address.
  */
-public class Show implements Command {
+final class Show implements Command {
   private static final String PREFIX = "mullwright.show";
   private static final int INFORMATION = 3;
 
   private final String schedule;
-  private final ScheduleTexts texts = new ScheduleTexts();
+  private final ScheduleTexts texts;
 
-  /** Of that schedule. */
-  protected Show(String schedule) {
+  Show(String schedule, ScheduleTexts texts) {
     this.schedule = schedule;
+    this.texts = texts;
   }
 
   @Override
