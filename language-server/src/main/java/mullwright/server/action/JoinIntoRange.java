@@ -130,13 +130,14 @@ public final class JoinIntoRange implements ActionSource {
       return Optional.empty();
     }
     List<Statement> all = block.get().statements();
+    String rest = rest(statement, selected);
     int at = all.indexOf(statement);
     int from = at;
-    while (from > 0 && alike(all.get(from - 1), statement, selected)) {
+    while (from > 0 && alike(all.get(from - 1), statement, rest, selected)) {
       from--;
     }
     int to = at + 1;
-    while (to < all.size() && alike(all.get(to), statement, selected)) {
+    while (to < all.size() && alike(all.get(to), statement, rest, selected)) {
       to++;
     }
     List<Statement> statements = all.subList(from, to);
@@ -147,12 +148,16 @@ public final class JoinIntoRange implements ActionSource {
         .map(range -> new Run(statements, selection(statements.get(0)).orElseThrow(), range));
   }
 
-  /** True if the two differ in nothing but which line they name. */
-  private static boolean alike(Statement one, Statement other, Selected selected) {
+  /**
+   * True if the two differ in nothing but which line they name.
+   *
+   * @param rest what the other says besides
+   */
+  private static boolean alike(Statement one, Statement other, String rest, Selected selected) {
     return one.kind() == other.kind()
         && one.documentation().isEmpty()
         && selection(one).isPresent()
-        && rest(one, selected).equals(rest(other, selected));
+        && rest(one, selected).equals(rest);
   }
 
   private static String rest(Statement statement, Selected selected) {

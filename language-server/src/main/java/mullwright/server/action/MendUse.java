@@ -28,12 +28,7 @@ public final class MendUse implements ActionSource {
     Document document = selected.document();
     for (Finding finding : selected.findings()) {
       Optional<FilePlace> place = document.snapshot().place(finding.origin());
-      boolean here =
-          finding.rule().equals(RULE)
-              && place.isPresent()
-              && place.get().start() <= selected.end()
-              && selected.start() <= place.get().end();
-      if (here) {
+      if (finding.rule().equals(RULE) && place.filter(selected::touches).isPresent()) {
         String written = selected.text().substring(place.get().start(), place.get().end());
         offers(written, place.get(), selected, offers);
       }

@@ -35,9 +35,7 @@ public final class Mends implements ActionSource {
     Document document = selected.document();
     for (FoldedFinding folded : FoldedFinding.fold(findings)) {
       Optional<FilePlace> place = document.snapshot().place(folded.shown().origin());
-      if (place.isEmpty()
-          || place.get().end() < selected.start()
-          || place.get().start() > selected.end()) {
+      if (place.filter(selected::touches).isEmpty()) {
         continue;
       }
       List<Fix> fixes = folded.fixes();

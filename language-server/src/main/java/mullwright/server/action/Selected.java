@@ -1,31 +1,78 @@
 package mullwright.server.action;
 
 import java.util.List;
+import java.util.Set;
 import mullwright.check.Finding;
 import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.syntax.Statement;
 import mullwright.workspace.Cursor;
+import mullwright.workspace.FilePlace;
 
 /**
- * The place an action is asked for.
- *
- * @param start offset of the selection in the document's text
- * @param end offset after it; equal to {@code start} for a cursor
+ * The place an action is asked for. It lasts one request, on one thread: what several actions ask
+ * of the place is worked out once.
  */
-public record Selected(Document document, int start, int end, Desk desk) {
+public final class Selected {
+  private final Document document;
+  private final int start;
+  private final int end;
+  private final Desk desk;
+  private List<Finding> findings;
+  private Cursor cursor;
+
+  /**
+   * @param start offset of the selection in the document's text
+   * @param end offset after it; equal to {@code start} for a cursor
+   */
+  public Selected(Document document, int start, int end, Desk desk) {
+    this.document = document;
+    this.start = start;
+    this.end = end;
+    this.desk = desk;
+  }
+
+  public Document document() {
+    return document;
+  }
+
+  /** Offset of the selection in the document's text. */
+  public int start() {
+    return start;
+  }
+
+  /** Offset after the selection; equal to the start for a cursor. */
+  public int end() {
+    return end;
+  }
+
+  public Desk desk() {
+    return desk;
+  }
 
   /** What is found in the document. */
   public List<Finding> findings() {
-    return document
-        .snapshot()
-        .findings(java.util.Set.of(document.path()), desk.cancel())
-        .getOrDefault(document.path(), List.of());
+    if (findings == null) {
+      findings =
+          document
+              .snapshot()
+              .findings(Set.of(document.path()), desk.cancel())
+              .getOrDefault(document.path(), List.of());
+    }
+    return findings;
   }
 
   /** What is under the start of the selection. */
   public Cursor cursor() {
-    return document.snapshot().cursor(document.path(), start).orElseThrow();
+    if (cursor == null) {
+      cursor = document.snapshot().cursor(document.path(), start).orElseThrow();
+    }
+    return cursor;
+  }
+
+  /** True if a place of the document and the selection have a point in common, be it an end. */
+  boolean touches(FilePlace place) {
+    return place.start() <= end && start <= place.end();
   }
 
   /** The innermost statement there whose keyword's line the selection touches; null if none. */
