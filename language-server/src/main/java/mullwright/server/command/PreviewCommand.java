@@ -10,9 +10,7 @@ import mullwright.server.Command;
 import mullwright.server.CommandSource;
 import mullwright.server.Desk;
 import mullwright.server.Editor;
-import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import mullwright.server.Route;
 
 /**
  * Shows the live drawing of the walls that are open in a browser.
@@ -56,18 +54,13 @@ public final class PreviewCommand implements Command {
 
   private static String address(Desk desk) {
     try {
-      return desk.liveView().orElseThrow(() -> refused("This build has no live drawing."));
+      return desk.liveView().orElseThrow(() -> Route.refused("This build has no live drawing."));
     } catch (UncheckedIOException failed) {
-      throw refused(
+      throw Route.refused(
           "The live drawing cannot be served: "
               + failed.getCause().getMessage()
               + ". It needs a free port of this machine's loopback address.");
     }
-  }
-
-  private static ResponseErrorException refused(String why) {
-    return new ResponseErrorException(
-        new ResponseError(ResponseErrorCode.RequestFailed, why, null));
   }
 
   // the wire reads an answer that has no type of its own as JSON

@@ -19,9 +19,6 @@ import org.eclipse.lsp4j.PrepareRenameResult;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.WorkspaceEdit;
-import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 
 /**
  * Renames a thing at every place that names it, in all wall files of the workspace.
@@ -70,12 +67,12 @@ public final class RenameFeature implements Feature {
   static WorkspaceEdit rename(Document document, int offset, String newName, Desk desk) {
     Optional<Reference> named = named(document, offset);
     if (named.isEmpty()) {
-      throw refused("There is no name here.");
+      throw Route.refused("There is no name here.");
     }
     Rename rename = rename(document, named.get().symbol(), desk);
     Rename.Outcome outcome = rename.to(newName, desk.cancel());
     if (outcome.refusal().isPresent()) {
-      throw refused(outcome.refusal().get());
+      throw Route.refused(outcome.refusal().get());
     }
     Edits edits = new Edits(document.view());
     for (Origin place : outcome.places()) {
@@ -87,7 +84,7 @@ public final class RenameFeature implements Feature {
   private static Rename rename(Document document, Symbol symbol, Desk desk) {
     Rename rename = Rename.of(symbol, document.snapshot(), desk.cancel());
     if (rename.refusal().isPresent()) {
-      throw refused(rename.refusal().get());
+      throw Route.refused(rename.refusal().get());
     }
     return rename;
   }
@@ -99,10 +96,5 @@ public final class RenameFeature implements Feature {
     return references.isEmpty()
         ? Optional.empty()
         : Optional.of(references.get(references.size() - 1));
-  }
-
-  private static ResponseErrorException refused(String why) {
-    return new ResponseErrorException(
-        new ResponseError(ResponseErrorCode.RequestFailed, why, null));
   }
 }
