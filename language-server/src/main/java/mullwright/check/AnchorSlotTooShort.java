@@ -5,10 +5,6 @@ import mullwright.analysis.wall.Inputs;
 import mullwright.analysis.wall.SlotMovement;
 import mullwright.layout.PlacedAnchor;
 import mullwright.quantity.Length;
-import mullwright.quantity.LengthFormat;
-import mullwright.quantity.Rounding;
-import mullwright.quantity.Step;
-import mullwright.quantity.UnitSystem;
 
 /**
  * A sliding anchor whose slot is too short for what the vertical moves past it.
@@ -33,7 +29,7 @@ public final class AnchorSlotTooShort implements AnchorRule {
   private static void tell(PlacedAnchor it, SlotMovement slot, WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
     double needed = slot.result().needed();
-    Length enough = format(say).round(Length.nearest(needed));
+    Length enough = say.atLeast().round(Length.nearest(needed));
     found
         .at(it.use().origin())
         .piece(it.name())
@@ -51,17 +47,10 @@ public final class AnchorSlotTooShort implements AnchorRule {
                 + " down, "
                 + say.length(SlotMovement.ADJUSTMENT)
                 + " to install.")
-        .mend("Take a part with a slot of " + format(say).print(enough) + " or more.")
+        .mend("Take a part with a slot of " + say.atLeast().print(enough) + " or more.")
         .measured(Inputs.length("slot", slot.slot()))
         .limit(slot.needed())
         .related(slot.slot().origin(), "the slot")
         .related(slot.hangs().use().origin(), "the length grows from here");
-  }
-
-  private static LengthFormat format(Measures say) {
-    return (say.system() == UnitSystem.US
-            ? LengthFormat.feetIfAny(Step.SIXTEENTH)
-            : LengthFormat.millimetres(Step.MILLIMETRE))
-        .rounding(Rounding.UP);
   }
 }

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
+import mullwright.quantity.LengthFormat;
 import mullwright.quantity.LengthPrinter;
 import mullwright.quantity.Quantity;
 import mullwright.quantity.QuantityPrinter;
+import mullwright.quantity.Rounding;
+import mullwright.quantity.Step;
 import mullwright.quantity.UnitSystem;
 import mullwright.syntax.Argument;
 import mullwright.syntax.ParsedFile;
@@ -98,6 +101,14 @@ record Measures(UnitSystem system) {
                     .divide(BigDecimal.TEN)
                     .setScale(0, RoundingMode.HALF_UP)
                     .longValueExact());
+  }
+
+  /** For what must not be less: up to the next sixteenth or millimetre. */
+  LengthFormat atLeast() {
+    return (system == UnitSystem.US
+            ? LengthFormat.feetIfAny(Step.SIXTEENTH)
+            : LengthFormat.millimetres(Step.MILLIMETRE))
+        .rounding(Rounding.UP);
   }
 
   /** As the text of a wall says it. */

@@ -7,10 +7,6 @@ import mullwright.analysis.wall.JointMovement;
 import mullwright.layout.SpliceJoint;
 import mullwright.model.Origin;
 import mullwright.quantity.Length;
-import mullwright.quantity.LengthFormat;
-import mullwright.quantity.Rounding;
-import mullwright.quantity.Step;
-import mullwright.quantity.UnitSystem;
 import mullwright.syntax.ClauseWord;
 
 /**
@@ -60,7 +56,7 @@ public final class SpliceGapTooSmall implements SpliceRule {
             .limit(movement.needed())
             .related(movement.lower().use().origin(), "the lower length grows from here")
             .related(movement.upper().use().origin(), "the upper length grows from here");
-    String gap = ClauseWord.GAP.spelling() + " " + format(say).print(enough);
+    String gap = ClauseWord.GAP.spelling() + " " + say.atLeast().print(enough);
     new StatementEdits(facts.text())
         .setClause(it.splice().origin(), ClauseWord.GAP, gap)
         .map(edit -> new Fix("Write " + gap, List.of(edit)))
@@ -76,14 +72,7 @@ public final class SpliceGapTooSmall implements SpliceRule {
         .flatMap(Optional::stream)
         .map(movement -> Length.nearest(movement.result().needed()))
         .max(Length::compareTo)
-        .map(most -> format(say).round(most))
+        .map(most -> say.atLeast().round(most))
         .orElseThrow();
-  }
-
-  private static LengthFormat format(Measures say) {
-    return (say.system() == UnitSystem.US
-            ? LengthFormat.feetIfAny(Step.SIXTEENTH)
-            : LengthFormat.millimetres(Step.MILLIMETRE))
-        .rounding(Rounding.UP);
   }
 }

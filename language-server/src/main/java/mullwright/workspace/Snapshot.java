@@ -152,8 +152,7 @@ public final class Snapshot {
 
     @Override
     public int hashCode() {
-      return 31 * (31 * finding.rule().hashCode() + finding.origin().hashCode())
-          + finding.piece().hashCode();
+      return finding.hashCode();
     }
   }
 

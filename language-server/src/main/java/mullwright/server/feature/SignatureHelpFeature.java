@@ -12,6 +12,7 @@ import mullwright.server.Feature;
 import mullwright.server.Route;
 import mullwright.server.completion.Signatures;
 import mullwright.server.hover.Forms;
+import mullwright.server.hover.Words;
 import org.eclipse.lsp4j.ParameterInformation;
 import org.eclipse.lsp4j.SignatureHelp;
 import org.eclipse.lsp4j.SignatureHelpParams;
@@ -78,7 +79,7 @@ public final class SignatureHelpFeature implements Feature {
 
   private static SignatureInformation information(Signatures.Signature signature, boolean offsets) {
     SignatureInformation information = new SignatureInformation(signature.label());
-    information.setDocumentation(sentence(signature.meaning()));
+    information.setDocumentation(Words.sentence(signature.meaning()));
     List<ParameterInformation> parameters = new ArrayList<>();
     for (int i = 0; i < signature.parts().size(); i++) {
       Forms.Slot part = signature.parts().get(i);
@@ -89,14 +90,10 @@ public final class SignatureHelpFeature implements Feature {
       } else {
         parameter.setLabel(part.text());
       }
-      parameter.setDocumentation(sentence(part.meaning()));
+      parameter.setDocumentation(Words.sentence(part.meaning()));
       parameters.add(parameter);
     }
     information.setParameters(parameters);
     return information;
-  }
-
-  private static String sentence(String words) {
-    return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
   }
 }

@@ -55,7 +55,7 @@ public final class Words {
   }
 
   /** Words as a sentence. */
-  static String sentence(String words) {
+  public static String sentence(String words) {
     return words.isEmpty()
         ? ""
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
