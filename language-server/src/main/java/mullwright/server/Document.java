@@ -6,6 +6,7 @@ import mullwright.model.Origin;
 import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.TextRange;
+import mullwright.workspace.Cursor;
 import mullwright.workspace.FilePlace;
 import mullwright.workspace.Snapshot;
 import org.eclipse.lsp4j.Position;
@@ -55,6 +56,11 @@ public record Document(View view, String address, String path, ParsedFile file) 
     int line = lines.line(offset);
     int units = Math.min(offset, lines.end(line)) - lines.start(line);
     return new Position(line, view.encoding().columns(line(line), units));
+  }
+
+  /** What is under an offset. */
+  public Cursor cursor(int offset) {
+    return snapshot().cursor(path, offset).orElseThrow();
   }
 
   /** The range between two offsets. */

@@ -65,7 +65,7 @@ public final class Selected {
   /** What is under the start of the selection. */
   public Cursor cursor() {
     if (cursor == null) {
-      cursor = document.snapshot().cursor(document.path(), start).orElseThrow();
+      cursor = document.cursor(start);
     }
     return cursor;
   }

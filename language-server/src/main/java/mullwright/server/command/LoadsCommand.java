@@ -6,7 +6,6 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import mullwright.server.Command;
 import mullwright.server.CommandSource;
 import mullwright.server.Desk;
@@ -47,7 +46,7 @@ public final class LoadsCommand implements Command {
     if (place.offset().isEmpty()) {
       return all(place.document(), desk);
     }
-    return at(place.document(), place.offset().get())
+    return LoadSummary.at(place.document(), place.offset().get())
         .map(it -> answer(it.line(), it.pieces()))
         .orElseGet(
             () ->
@@ -57,19 +56,12 @@ public final class LoadsCommand implements Command {
                     List.of()));
   }
 
-  private static Optional<LoadSummary> at(Document document, int offset) {
-    return document
-        .snapshot()
-        .cursor(document.path(), offset)
-        .flatMap(cursor -> LoadSummary.at(document, cursor));
-  }
-
   private static JsonObject all(Document document, Desk desk) {
     List<String> lines = new ArrayList<>();
     for (int place : LoadSummary.places(document, desk.cancel())) {
       desk.cancel().check();
       int line = document.file().lines().line(place) + 1;
-      at(document, place).ifPresent(it -> lines.add("line " + line + ": " + it.line()));
+      LoadSummary.at(document, place).ifPresent(it -> lines.add("line " + line + ": " + it.line()));
     }
     return answer(
         PieceWords.count(lines.size(), "statement") + " of " + document.path() + " carry loads.",

@@ -65,7 +65,7 @@ public final class CallHierarchyFeature implements Feature {
   }
 
   static List<CallHierarchyItem> prepare(Document document, int offset, Cancel cancel) {
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Cursor cursor = document.cursor(offset);
     List<CallHierarchyItem> items = new ArrayList<>();
     for (WallPieces wall : WallPieces.of(document)) {
       cancel.check();

@@ -72,12 +72,7 @@ public final class CodeLensFeature implements Feature {
     Optional<LoadSummary> summary =
         file(lens.getData())
             .flatMap(desk::document)
-            .flatMap(
-                document ->
-                    document
-                        .snapshot()
-                        .cursor(document.path(), document.offset(at))
-                        .flatMap(cursor -> LoadSummary.at(document, cursor)));
+            .flatMap(document -> LoadSummary.at(document, document.offset(at)));
     Command command =
         new Command(summary.map(LoadSummary::line).orElse("stands for nothing"), COMMAND);
     command.setTooltip(summary.map(LoadSummary::caution).orElse(null));

@@ -40,7 +40,7 @@ final class CompletionItems {
 
   /** The items at an offset; where the client takes it, what they share is told once. */
   CompletionList at(int offset) {
-    Offers offers = Offers.at(document.snapshot().cursor(document.path(), offset).orElseThrow());
+    Offers offers = Offers.at(document.cursor(offset));
     Range insert = range(offers.range());
     Range replace = range(offers.word());
     CompletionList list = new CompletionList(false, new ArrayList<>());

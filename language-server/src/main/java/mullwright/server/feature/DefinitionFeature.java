@@ -53,7 +53,7 @@ public final class DefinitionFeature implements Feature {
   }
 
   static List<LocationLink> links(Document document, int offset) {
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Cursor cursor = document.cursor(offset);
     List<LocationLink> links = new ArrayList<>();
     Set<Origin> led = new LinkedHashSet<>();
     for (Reference reference : cursor.references()) {

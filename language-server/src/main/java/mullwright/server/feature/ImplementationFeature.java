@@ -52,7 +52,7 @@ public final class ImplementationFeature implements Feature {
   }
 
   static List<LocationLink> links(Document document, int offset, Desk desk) {
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Cursor cursor = document.cursor(offset);
     List<Origin> statements = new ArrayList<>();
     for (Reference reference : cursor.references()) {
       Symbol symbol = reference.symbol();

@@ -91,8 +91,7 @@ public final class RenameFeature implements Feature {
 
   /** The one thing named under the offset; where two names touch, the one that begins there. */
   private static Optional<Reference> named(Document document, int offset) {
-    List<Reference> references =
-        document.snapshot().cursor(document.path(), offset).orElseThrow().references();
+    List<Reference> references = document.cursor(offset).references();
     return references.isEmpty()
         ? Optional.empty()
         : Optional.of(references.get(references.size() - 1));

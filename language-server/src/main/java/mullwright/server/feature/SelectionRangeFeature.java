@@ -67,7 +67,7 @@ public final class SelectionRangeFeature implements Feature {
   /** The ranges around an offset, counted from the start of the file, widest first, each once. */
   private static List<TextRange> around(Document document, int offset) {
     ParsedFile file = document.file();
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Cursor cursor = document.cursor(offset);
     List<TextRange> ranges = new ArrayList<>();
     ranges.add(new TextRange(0, file.text().length()));
     TextRange line = line(file, offset);

@@ -58,8 +58,7 @@ public final class SignatureHelpFeature implements Feature {
   }
 
   static SignatureHelp help(Document document, int offset, Client client) {
-    Optional<Signatures> found =
-        Signatures.at(document.snapshot().cursor(document.path(), offset).orElseThrow());
+    Optional<Signatures> found = Signatures.at(document.cursor(offset));
     if (found.isEmpty()) {
       return null;
     }

@@ -69,7 +69,7 @@ public final class TypeHierarchyFeature implements Feature {
   }
 
   static List<TypeHierarchyItem> prepare(Document document, int offset) {
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Cursor cursor = document.cursor(offset);
     List<TypeHierarchyItem> items = new ArrayList<>();
     for (Reference reference : cursor.references()) {
       if (reference.symbol().kind() == Symbol.Kind.PART) {

@@ -45,7 +45,7 @@ public final class Pages {
 
   /** The page of what is under the offset, empty if nothing there has one. */
   public static Optional<Shown> at(Document document, int offset) {
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
+    Cursor cursor = document.cursor(offset);
     Pages pages = new Pages(document, cursor);
     return cursor
         .leaf()
@@ -81,7 +81,7 @@ public final class Pages {
   }
 
   private static Pages top(Document document) {
-    return new Pages(document, document.snapshot().cursor(document.path(), 0).orElseThrow());
+    return new Pages(document, document.cursor(0));
   }
 
   private Optional<Page> page(Leaf leaf) {

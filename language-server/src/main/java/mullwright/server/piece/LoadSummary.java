@@ -64,8 +64,9 @@ public record LoadSummary(String line, String caution, List<String> pieces) {
     }
   }
 
-  /** What the pieces of the statement at a cursor carry; empty if it made none. */
-  public static Optional<LoadSummary> at(Document document, Cursor cursor) {
+  /** What the pieces of the statement at an offset carry; empty if it made none. */
+  public static Optional<LoadSummary> at(Document document, int offset) {
+    Cursor cursor = document.cursor(offset);
     if (cursor.statement().filter(it -> isOf(it.kind())).isEmpty()) {
       return Optional.empty();
     }
