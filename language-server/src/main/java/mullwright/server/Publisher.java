@@ -81,7 +81,7 @@ final class Publisher implements Worker.Upkeep {
       }
       live.checked();
       refreshHints(found);
-      for (String stale : session.shown().stale(session::now)) {
+      for (String stale : session.shown().stale(session::document)) {
         JsonObject parameters = new JsonObject();
         parameters.addProperty("uri", stale);
         outgoing.request("workspace/textDocumentContent/refresh", parameters, this::refreshed);

@@ -183,11 +183,6 @@ final class Session {
     return document(last);
   }
 
-  /** The snapshot a document stands in now, empty if there is none. */
-  Optional<Document> now(String address) {
-    return document(address);
-  }
-
   /** What a feature has before it, answering under that token. */
   Desk desk(Cancel cancel) {
     return new Desk() {

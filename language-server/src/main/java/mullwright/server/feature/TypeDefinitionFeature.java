@@ -3,10 +3,10 @@ package mullwright.server.feature;
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import mullwright.layout.PieceRef;
 import mullwright.model.Origin;
 import mullwright.model.Part;
@@ -51,28 +51,36 @@ public final class TypeDefinitionFeature implements Feature {
   }
 
   static List<LocationLink> links(Document document, int offset) {
-    Cursor cursor = document.snapshot().cursor(document.path(), offset).orElseThrow();
-    Map<Origin, Part> parts = new LinkedHashMap<>();
-    for (WallPieces wall : WallPieces.of(document)) {
-      system(wall, cursor).ifPresent(part -> parts.put(part.origin(), part));
-      for (PieceRef piece : PiecesAt.of(wall, cursor)) {
-        wall.part(piece).ifPresent(part -> parts.put(part.origin(), part));
-      }
-    }
-    for (Reference reference : cursor.references()) {
-      if (reference.symbol().kind() == Symbol.Kind.PART) {
-        // a part that is named outright is meant, and not what else the statement makes
-        parts.clear();
-        break;
-      }
-    }
-    List<LocationLink> links = new ArrayList<>();
+    Cursor cursor = document.cursor(offset);
+    // a part that is named outright is meant, and not what else the statement makes
+    List<Origin> named = named(cursor);
     Range from = Links.under(document, cursor);
-    parts.keySet().forEach(part -> Links.to(document, from, part).ifPresent(links::add));
-    if (links.isEmpty()) {
-      links.addAll(partNamed(document, cursor, from));
+    List<LocationLink> links = new ArrayList<>();
+    for (Origin part : named.isEmpty() ? made(document, cursor) : named) {
+      Links.to(document, from, part).ifPresent(links::add);
     }
     return links;
+  }
+
+  /** The parts that are named there. */
+  private static List<Origin> named(Cursor cursor) {
+    return cursor.references().stream()
+        .map(Reference::symbol)
+        .filter(it -> it.kind() == Symbol.Kind.PART)
+        .map(Symbol::definition)
+        .toList();
+  }
+
+  /** The parts of which is made what stands there, each once. */
+  private static Set<Origin> made(Document document, Cursor cursor) {
+    Set<Origin> parts = new LinkedHashSet<>();
+    for (WallPieces wall : WallPieces.of(document)) {
+      system(wall, cursor).map(Part::origin).ifPresent(parts::add);
+      for (PieceRef piece : PiecesAt.of(wall, cursor)) {
+        wall.part(piece).map(Part::origin).ifPresent(parts::add);
+      }
+    }
+    return parts;
   }
 
   private static Optional<Part.WallSystem> system(WallPieces wall, Cursor cursor) {
@@ -81,15 +89,5 @@ public final class TypeDefinitionFeature implements Feature {
             .map(Reference::symbol)
             .anyMatch(it -> it.kind() == Symbol.Kind.WALL && it.name().equals(wall.name()));
     return named ? wall.facts().wall().system() : Optional.empty();
-  }
-
-  private static List<LocationLink> partNamed(Document document, Cursor cursor, Range from) {
-    List<LocationLink> links = new ArrayList<>();
-    for (Reference reference : cursor.references()) {
-      if (reference.symbol().kind() == Symbol.Kind.PART) {
-        Links.to(document, from, reference.symbol().definition()).ifPresent(links::add);
-      }
-    }
-    return links;
   }
 }

@@ -3,7 +3,6 @@ package mullwright.server.feature;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +32,6 @@ final class WorkspaceChecking implements Piecemeal {
   private final Desk desk;
   private final Progress progress;
   private final List<Place> files = new ArrayList<>();
-  private final Iterator<Place> left;
   private int done;
 
   /** A file, and which of the workspaces it belongs to. */
@@ -52,13 +50,12 @@ final class WorkspaceChecking implements Piecemeal {
         files.add(new Place(view, path));
       }
     }
-    this.left = files.iterator();
     this.progress = desk.progress(parameters.getWorkDoneToken(), "Checking walls");
   }
 
   @Override
   public Optional<Object> next(Cancel cancel) {
-    if (!left.hasNext() || progress.cancelled()) {
+    if (done == files.size() || progress.cancelled()) {
       return Optional.of(gather(cancel));
     }
     Place place = files.get(done);
@@ -71,7 +68,6 @@ final class WorkspaceChecking implements Piecemeal {
           .reading(place.path())
           .ifPresent(reading -> reading.findings(cancel));
     }
-    left.next();
     done++;
     return Optional.empty();
   }
@@ -92,7 +88,7 @@ final class WorkspaceChecking implements Piecemeal {
             view.snapshot()
                 .findings(paths, cancel)
                 .forEach((path, found) -> report(view, path, found, reports)));
-    if (!left.hasNext()) {
+    if (done == files.size()) {
       // what the client still shows of files that are gone
       previous.forEach(
           (address, id) ->

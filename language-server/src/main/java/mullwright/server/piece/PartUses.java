@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import mullwright.layout.PieceRef;
+import mullwright.model.Model;
 import mullwright.model.Origin;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
@@ -43,16 +44,21 @@ public final class PartUses {
       desk.cancel().check();
       Optional<Document> document = view.document(path);
       boolean knows =
-          view.snapshot()
-              .reading(path)
-              .flatMap(reading -> reading.model().catalog().find(part.kind(), part.name()))
-              .filter(known -> known.origin().equals(part.origin()))
-              .isPresent();
+          view.snapshot().reading(path).filter(reading -> knows(reading.model(), part)).isPresent();
       if (knows && document.isPresent()) {
         walls.addAll(WallPieces.of(document.get()));
       }
     }
     return walls;
+  }
+
+  /** True if that very part, and not another of its name, is what a model's texts mean by it. */
+  private static boolean knows(Model model, Part part) {
+    return model
+        .catalog()
+        .find(part.kind(), part.name())
+        .filter(known -> known.origin().equals(part.origin()))
+        .isPresent();
   }
 
   /** The pieces of a wall that are made of a part, in the order of the layout. */
@@ -92,13 +98,7 @@ public final class PartUses {
       view.snapshot()
           .reading(path)
           .map(Reading::model)
-          .filter(
-              model ->
-                  model
-                      .catalog()
-                      .find(profile.kind(), profile.name())
-                      .filter(known -> known.origin().equals(profile.origin()))
-                      .isPresent())
+          .filter(model -> knows(model, profile))
           .ifPresent(
               model -> {
                 for (Part part : model.catalog().all(PartKind.SYSTEM)) {
