@@ -69,29 +69,20 @@ public final class RulePageFiles {
   }
 
   private void write(String rule) {
-    Optional<byte[]> page = page(rule);
-    if (page.isEmpty()) {
+    Optional<RulePage> carried = RulePage.find(rule);
+    if (carried.isEmpty()) {
       return;
     }
+    byte[] page = carried.get().withFixtures().getBytes(StandardCharsets.UTF_8);
     Path file = folder.resolve(rule + ".md");
     try {
-      boolean same =
-          Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), page.get());
+      boolean same = Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), page);
       if (!same) {
         Files.createDirectories(folder);
-        Files.write(file, page.get());
+        Files.write(file, page);
       }
     } catch (IOException unwritable) {
       // a link that leads nowhere; the rule's page can still be shown by command
-      written.add(rule);
-    }
-  }
-
-  private static Optional<byte[]> page(String rule) {
-    try {
-      return Optional.of(RulePage.of(rule).withFixtures().getBytes(StandardCharsets.UTF_8));
-    } catch (IllegalStateException notCarried) {
-      return Optional.empty();
     }
   }
 }
