@@ -6,7 +6,9 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -92,16 +94,22 @@ final class ArchiveCommand implements Callable<Integer> {
   // a warning about a stale archive goes to standard output unless told otherwise, and there it
   // would break the talk with the editor
   private static String arguments(Path archive) {
-    return String.join(
-        "\n",
-        "-Xlog:disable",
-        "-Xlog:all=warning:stderr",
-        "-XX:+UseSerialGC",
-        "-XX:TieredStopAtLevel=1",
-        "-Xmn64m",
-        "-Xmx256m",
-        "-XX:SharedArchiveFile=\"" + archive.toString().replace("\\", "\\\\") + "\"",
-        "");
+    List<String> lines = new ArrayList<>();
+    lines.add("-Xlog:disable");
+    lines.add("-Xlog:all=warning:stderr");
+    lines.add("-XX:+DisplayVMOutputToStderr");
+    lines.add("-XX:+UseSerialGC");
+    lines.add("-XX:TieredStopAtLevel=1");
+    lines.add("-Xmn64m");
+    lines.add("-Xmx256m");
+    if (System.getProperty("os.name").equals("Linux")) {
+      // the first touch of each small page of the heap is a seventh of a cold start; other systems
+      // do not know the option and would refuse to start
+      lines.add("-XX:+UseTransparentHugePages");
+    }
+    lines.add("-XX:SharedArchiveFile=\"" + archive.toString().replace("\\", "\\\\") + "\"");
+    lines.add("");
+    return String.join("\n", lines);
   }
 
   private static void record(Path jar, Path archive, Path folder) throws IOException {

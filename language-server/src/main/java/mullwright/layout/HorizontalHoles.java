@@ -17,7 +17,22 @@ import mullwright.quantity.Length;
  * cut reaches half the slant away from the long point the length is measured to.
  */
 final class HorizontalHoles {
-  private record Key(Origin statement, Part.Profile profile, Length length, Length slant) {}
+  // equality written out: the generated one costs a cold start some twenty milliseconds
+  private record Key(Origin statement, Part.Profile profile, Length length, Length slant) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key same
+          && length.equals(same.length)
+          && slant.equals(same.slant)
+          && statement.equals(same.statement)
+          && profile.equals(same.profile);
+    }
+
+    @Override
+    public int hashCode() {
+      return (statement.hashCode() * 31 + length.hashCode()) * 31 + slant.hashCode();
+    }
+  }
 
   private final Optional<Part.ShearBlock> block;
   private final Map<Key, List<DrilledHole>> known = new HashMap<>();

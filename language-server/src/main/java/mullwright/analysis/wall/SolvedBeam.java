@@ -34,7 +34,19 @@ public final class SolvedBeam {
   /** The checks of bending asked for last. */
   private record Bent(VerticalBending.Key key, List<List<BendingCheck>> checks) {}
 
-  private record Reach(double from, double to) {}
+  private record Reach(double from, double to) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Reach same
+          && Double.compare(from, same.from) == 0
+          && Double.compare(to, same.to) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(from) * 31 + Double.hashCode(to);
+    }
+  }
 
   /**
    * The value of one case at one place.

@@ -110,8 +110,12 @@ public final class WallAnalysis {
 
   /** The checks of bending of a length. */
   List<BendingCheck> bendingOf(VerticalPiece piece) {
-    VerticalRun run = runOf(piece);
-    return bending.get(runOfPiece[piece.index()]).get(run.pieces().indexOf(piece));
+    List<VerticalPiece> pieces = runOf(piece).pieces();
+    int place = 0;
+    while (pieces.get(place).index() != piece.index()) {
+      place++;
+    }
+    return bending.get(runOfPiece[piece.index()]).get(place);
   }
 
   /** The anchors and clips of a line, from below. */
