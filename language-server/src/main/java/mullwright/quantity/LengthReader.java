@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import mullwright.quantity.Outcome.Remark;
@@ -54,7 +55,13 @@ public final class LengthReader {
 
   /** Whether a foot or inch mark, typed or pasted, stands in the text. */
   static boolean hasMark(String text) {
-    return text.chars().anyMatch(c -> isFootMark(c) || isInchMark(c));
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (isFootMark(c) || isInchMark(c)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isFootMark(int c) {
@@ -82,6 +89,11 @@ public final class LengthReader {
   }
 
   private static Outcome<Length> marked(String text) {
+    OptionalLong usual = UsualLength.ticks(text);
+    return usual.isPresent() ? Outcome.of(new Length(usual.getAsLong())) : anySpelling(text);
+  }
+
+  static Outcome<Length> anySpelling(String text) {
     if (text.chars().filter(Character::isDigit).count() > QuantityReader.DIGIT_LIMIT) {
       return Outcome.refused(new QuantityProblem.TooLarge(Limit.DIGITS), 0, text.length());
     }

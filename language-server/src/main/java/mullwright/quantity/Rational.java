@@ -31,14 +31,31 @@ public record Rational(BigInteger numerator, BigInteger denominator)
     if (denominator.signum() == 0) {
       throw new ArithmeticException("a fraction with denominator zero");
     }
-    BigInteger divisor = numerator.gcd(denominator);
-    if (denominator.signum() < 0) {
-      divisor = divisor.negate();
+    if (!denominator.equals(BigInteger.ONE)) {
+      BigInteger divisor = divisor(numerator, denominator);
+      if (denominator.signum() < 0) {
+        divisor = divisor.negate();
+      }
+      if (!divisor.equals(BigInteger.ONE)) {
+        numerator = numerator.divide(divisor);
+        denominator = denominator.divide(divisor);
+      }
     }
-    if (!divisor.equals(BigInteger.ONE)) {
-      numerator = numerator.divide(divisor);
-      denominator = denominator.divide(divisor);
+  }
+
+  // nearly all numbers of a wall are small, and theirs is found many times quicker
+  private static BigInteger divisor(BigInteger numerator, BigInteger denominator) {
+    if (numerator.bitLength() >= Long.SIZE - 1 || denominator.bitLength() >= Long.SIZE - 1) {
+      return numerator.gcd(denominator);
     }
+    long divisor = Math.abs(denominator.longValue());
+    long rest = Math.abs(numerator.longValue()) % divisor;
+    while (rest != 0) {
+      long next = divisor % rest;
+      divisor = rest;
+      rest = next;
+    }
+    return BigInteger.valueOf(divisor);
   }
 
   public static Rational of(long whole) {
@@ -75,6 +92,9 @@ public record Rational(BigInteger numerator, BigInteger denominator)
   }
 
   public Rational plus(Rational other) {
+    if (denominator.equals(other.denominator)) {
+      return new Rational(numerator.add(other.numerator), denominator);
+    }
     return new Rational(
         numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
         denominator.multiply(other.denominator));

@@ -133,14 +133,18 @@ public enum Unit {
 
   /** The unit of that spelling; of those that share it, the first declared. */
   public static Optional<Unit> named(String spelling) {
-    return BY_SPELLING.getOrDefault(spelling, List.of()).stream().findFirst();
+    List<Unit> units = BY_SPELLING.get(spelling);
+    return units == null ? Optional.empty() : Optional.of(units.get(0));
   }
 
   /** The unit of that spelling whose dimension is that kind's. */
   public static Optional<Unit> named(String spelling, Kind asked) {
-    return BY_SPELLING.getOrDefault(spelling, List.of()).stream()
-        .filter(unit -> unit.kind.dimension().equals(asked.dimension()))
-        .findFirst();
+    for (Unit unit : BY_SPELLING.getOrDefault(spelling, List.of())) {
+      if (unit.kind.dimension().equals(asked.dimension())) {
+        return Optional.of(unit);
+      }
+    }
+    return Optional.empty();
   }
 
   /** All units that measure that kind, in declared order. */

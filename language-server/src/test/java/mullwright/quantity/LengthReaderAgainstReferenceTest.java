@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
@@ -65,6 +66,33 @@ class LengthReaderAgainstReferenceTest {
           length(RationalNumber.of(thousandths % 10_000_000, 1000), Units.METRE),
           false);
     }
+  }
+
+  /**
+   * What is read in one pass is what the pattern of all spellings reads, where it is read at all.
+   */
+  @Test
+  void plainSpellingsMeanWhatThePatternOfAllSpellingsSays() {
+    SplittableRandom random = new SplittableRandom(64);
+    String[] pieces = {
+      "0", "7", "11", "12", "5280", "'", "-", " ", "/", "1/2", "3/64", "4/3", "\""
+    };
+    int plain = 0;
+    for (int i = 0; i < 200_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int piece = random.nextInt(1, 8); piece > 0; piece--) {
+        text.append(pieces[random.nextInt(pieces.length)]);
+      }
+      OptionalLong ticks = UsualLength.ticks(text.toString());
+      if (ticks.isPresent()) {
+        plain++;
+        Outcome<mullwright.quantity.Length> read = LengthReader.anySpelling(text.toString());
+        assertThat(read)
+            .as("%s", text)
+            .isEqualTo(Outcome.of(new mullwright.quantity.Length(ticks.getAsLong())));
+      }
+    }
+    assertThat(plain).isGreaterThan(2_000);
   }
 
   private static ComparableQuantity<Length> length(RationalNumber number, Unit<Length> unit) {

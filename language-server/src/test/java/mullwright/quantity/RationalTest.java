@@ -33,6 +33,25 @@ class RationalTest {
     }
   }
 
+  /** On both sides of what fits a machine word, against the greatest divisor of the JDK. */
+  @Test
+  void lowestTermsAreTheSameForNumbersOfAnySize() {
+    SplittableRandom random = new SplittableRandom(61);
+    for (int bits = 1; bits <= 70; bits++) {
+      for (int i = 0; i < 50; i++) {
+        BigInteger common = BigInteger.valueOf(random.nextLong(1, 1L << 20));
+        BigInteger numerator =
+            BigInteger.TWO.pow(bits).subtract(BigInteger.valueOf(random.nextLong(4))).negate();
+        BigInteger denominator =
+            BigInteger.TWO.pow(71 - bits).add(BigInteger.valueOf(random.nextLong(4)));
+        Rational ours = new Rational(numerator.multiply(common), denominator.multiply(common));
+        BigInteger divisor = numerator.gcd(denominator);
+        assertThat(ours.numerator()).isEqualTo(numerator.divide(divisor));
+        assertThat(ours.denominator()).isEqualTo(denominator.divide(divisor));
+      }
+    }
+  }
+
   private static void assertSame(Rational ours, RationalNumber reference) {
     BigInteger crossed = ours.numerator().multiply(reference.getDivisor());
     assertThat(crossed).isEqualTo(ours.denominator().multiply(reference.getDividend()));
