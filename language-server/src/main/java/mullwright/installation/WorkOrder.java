@@ -41,22 +41,11 @@ public record WorkOrder(List<Turn> turns, List<WorkStep> stuck) {
   }
 
   private static final Comparator<WorkStep> BY_TRADE =
-      Comparator.comparing((WorkStep step) -> trade(step.kind()))
+      Comparator.comparing((WorkStep step) -> step.kind().trade())
           .thenComparing(WorkStep::place)
           .thenComparing(WorkStep::height)
           .thenComparing(WorkStep::kind)
           .thenComparing(WorkStep::index);
-
-  private static int trade(WorkKind kind) {
-    return switch (kind) {
-      case ANCHOR, ISOLATION, CLIP -> 0;
-      case LADDER, VERTICAL, SLEEVE, HORIZONTAL, SQUARE -> 1;
-      case ZONE, BLOCKS, GLASS -> 2;
-      case PLATE -> 3;
-      case CAP -> 4;
-      case SEAL -> 5;
-    };
-  }
 
   /**
    * An order for so many crews.

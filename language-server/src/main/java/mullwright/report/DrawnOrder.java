@@ -8,6 +8,7 @@ import java.util.function.Function;
 import mullwright.drawing.order.Stage;
 import mullwright.installation.WorkGraph;
 import mullwright.installation.WorkKind;
+import mullwright.installation.WorkKind.Trade;
 import mullwright.installation.WorkOrder;
 import mullwright.installation.WorkStep;
 
@@ -39,8 +40,8 @@ public record DrawnOrder(List<Stage> stages, List<String> notes) {
     List<Function<WorkStep, Object>> ways =
         List.of(
             WorkStep::kind,
-            step -> List.of(trade(step.kind()), moves(step.kind()) ? step.place() : 0),
-            step -> trade(step.kind()));
+            step -> List.of(step.kind().trade(), moves(step.kind()) ? step.place() : 0),
+            step -> step.kind().trade());
     List<String> words =
         List.of(
             "Each picture shows steps of one kind that follow each other.",
@@ -85,18 +86,7 @@ public record DrawnOrder(List<Stage> stages, List<String> notes) {
 
   // frame and glass are followed along the wall
   private static boolean moves(WorkKind kind) {
-    return trade(kind) == 1 || trade(kind) == 2;
-  }
-
-  private static int trade(WorkKind kind) {
-    return switch (kind) {
-      case ANCHOR, ISOLATION, CLIP -> 0;
-      case LADDER, VERTICAL, SLEEVE, HORIZONTAL, SQUARE -> 1;
-      case ZONE, BLOCKS, GLASS -> 2;
-      case PLATE -> 3;
-      case CAP -> 4;
-      case SEAL -> 5;
-    };
+    return kind.trade() == Trade.FRAME || kind.trade() == Trade.GLASS;
   }
 
   private static String sentence(Run run) {

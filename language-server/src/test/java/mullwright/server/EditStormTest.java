@@ -1,10 +1,12 @@
 package mullwright.server;
 
 import static mullwright.server.Conversation.await;
+import static mullwright.server.TextPlaces.at;
+import static mullwright.server.TextPlaces.boundary;
+import static mullwright.server.TextPlaces.length;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -205,31 +207,6 @@ class EditStormTest {
     Range range = new Range(at(text, start, columns), at(text, end, columns));
     mirror.replace(start, end, piece);
     return new TextDocumentContentChangeEvent(range, piece);
-  }
-
-  /** No editor cuts through a character or a line end. */
-  private static int boundary(String text, int offset) {
-    boolean inside =
-        offset > 0
-            && offset < text.length()
-            && (Character.isSurrogatePair(text.charAt(offset - 1), text.charAt(offset))
-                || (text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n'));
-    return inside ? offset - 1 : offset;
-  }
-
-  private static Position at(String text, int offset, PositionEncoding columns) {
-    LineTable lines = LineTable.of(text);
-    int line = lines.line(offset);
-    return new Position(line, length(text.substring(lines.start(line), offset), columns));
-  }
-
-  // counted by the library, not by the code under test
-  private static int length(String text, PositionEncoding columns) {
-    return switch (columns) {
-      case UTF8 -> text.getBytes(StandardCharsets.UTF_8).length;
-      case UTF16 -> text.length();
-      case UTF32 -> text.codePointCount(0, text.length());
-    };
   }
 
   private static int offset(String text, LineTable lines, Position at, PositionEncoding columns) {

@@ -61,9 +61,7 @@ class NonsenseTest {
         "{'jsonrpc':'2.0','id':5,'method':'initialize','params':{}}"
       })
   void aMessageThatMeansNothingIsPassedOver(String nonsense) {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.say(nonsense).say(HOVER);
     assertThat(talk.answer(7).get("result")).isNotNull();
     leave(talk);
@@ -71,9 +69,7 @@ class NonsenseTest {
 
   @Test
   void anUnknownRequestIsRefusedByNumber() {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.say("{'jsonrpc':'2.0','id':5,'method':'no/such/request','params':{}}");
     JsonObject error = talk.answer(5).getAsJsonObject("error");
     assertThat(error.get("code").getAsInt()).isEqualTo(-32601); // JSON-RPC 2.0, method not found
@@ -91,9 +87,7 @@ class NonsenseTest {
 
   @Test
   void bytesThatAreNoTextArePassedOver() {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     byte[] bytes = {(byte) 0xFF, (byte) 0xFE, '{', (byte) 0xC3, '}', 0};
     talk.raw("Content-Length: " + bytes.length + "\r\n\r\n").raw(bytes).say(HOVER);
     assertThat(talk.answer(7).get("result")).isNotNull();
@@ -102,9 +96,7 @@ class NonsenseTest {
 
   @Test
   void longTextThatIsNoJsonIsPassedOver() {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.say("}" + "x".repeat(100_000)).say(HOVER);
     assertThat(talk.answer(7).get("result")).isNotNull();
     leave(talk);
@@ -112,9 +104,7 @@ class NonsenseTest {
 
   @Test
   void bracketsWithoutEndArePassedOver() {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.say(
         "{'jsonrpc':'2.0','method':'workspace/didChangeWatchedFiles','params':"
             + "[".repeat(200_000)
@@ -136,9 +126,7 @@ class NonsenseTest {
         "GET / HTTP/1.1\r\nHost: here\r\n\r\n"
       })
   void aHeaderThatSaysNothingIsPassedOver(String header) {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.raw(header).say(HOVER);
     assertThat(talk.answer(7).get("result")).isNotNull();
     leave(talk);
@@ -157,9 +145,7 @@ class NonsenseTest {
   @ParameterizedTest
   @ValueSource(strings = {"104857600", "2147483647", "4294967296", "99999999999999999999"})
   void aMessageBeyondTheLimitIsToldAndTheTalkEndsWithTheInput(String length) {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.raw("Content-Length: " + length + "\r\n\r\n{\"jsonrpc\":");
     JsonObject told = talk.next();
     assertThat(told.get("method").getAsString()).isEqualTo("window/logMessage");
@@ -171,9 +157,7 @@ class NonsenseTest {
 
   @Test
   void whatFollowsAMessageBeyondTheLimitIsRead() {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     int length = MessageReader.LIMIT + 1;
     talk.raw("Content-Length: " + length + "\r\n\r\n");
     byte[] chunk = new byte[1 << 20];
@@ -195,18 +179,14 @@ class NonsenseTest {
         "Content-Length: 50\r\n\r\n{\"jsonrpc\":\"2.0\""
       })
   void halfAMessageEndsTheTalk(String half) {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     talk.raw(half).hangUp();
     assertThat(talk.end()).isEqualTo(1);
   }
 
   @Test
   void aLengthThatIsTooShortOrTooLongCostsWhatItCoversAtMost() {
-    RawTalk talk = new RawTalk();
-    talk.say(RawTalk.INITIALIZE);
-    talk.answer(1);
+    RawTalk talk = begun();
     byte[] hover = HOVER.replace('\'', '"').getBytes(StandardCharsets.UTF_8);
     // ten bytes too few: the rest is read as a header without an end, so an empty line follows
     talk.raw("Content-Length: " + (hover.length - 10) + "\r\n\r\n").raw(hover).raw("\r\n\r\n");
@@ -217,6 +197,14 @@ class NonsenseTest {
     talk.say(HOVER.replace("'id':7", "'id':9"));
     assertThat(talk.answer(9).get("result")).isNotNull();
     leave(talk);
+  }
+
+  /** A talk in which the client has introduced itself. */
+  private static RawTalk begun() {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    return talk;
   }
 
   private static void leave(RawTalk talk) {

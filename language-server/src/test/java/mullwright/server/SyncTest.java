@@ -1,13 +1,14 @@
 package mullwright.server;
 
 import static mullwright.server.Conversation.await;
+import static mullwright.server.TextPlaces.at;
+import static mullwright.server.TextPlaces.boundary;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import mullwright.syntax.LineTable;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.GeneralClientCapabilities;
@@ -146,29 +147,6 @@ class SyncTest {
     Range range = new Range(at(text, start, encoding), at(text, end, encoding));
     mirror.replace(start, end, piece);
     return new TextDocumentContentChangeEvent(range, piece);
-  }
-
-  /** No editor cuts through a character or a line end. */
-  private static int boundary(String text, int offset) {
-    boolean inside =
-        offset > 0
-            && offset < text.length()
-            && (Character.isSurrogatePair(text.charAt(offset - 1), text.charAt(offset))
-                || (text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n'));
-    return inside ? offset - 1 : offset;
-  }
-
-  private static Position at(String text, int offset, PositionEncoding encoding) {
-    LineTable lines = LineTable.of(text);
-    int line = lines.line(offset);
-    String before = text.substring(lines.start(line), offset);
-    int column =
-        switch (encoding) {
-          case UTF8 -> before.getBytes(java.nio.charset.StandardCharsets.UTF_8).length;
-          case UTF16 -> before.length();
-          case UTF32 -> before.codePointCount(0, before.length());
-        };
-    return new Position(line, column);
   }
 
   private static List<Integer> tokens(Conversation talk, String address) {
