@@ -1,14 +1,11 @@
 package mullwright.server;
 
-import com.google.gson.JsonElement;
-import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
-import org.eclipse.lsp4j.Range;
 
 /**
  * Keeps the live view, once there is one, up to date. Until then it does nothing and loads nothing.
@@ -116,7 +113,7 @@ final class Live implements LiveView.Places {
 
   @Override
   public boolean canShow() {
-    return session.client().can("window.showDocument.support");
+    return session.client().can(Window.SHOWS);
   }
 
   @Override
@@ -135,30 +132,14 @@ final class Live implements LiveView.Places {
   }
 
   private void show(Document document, int start, int end) {
-    JsonObject parameters = new JsonObject();
-    parameters.addProperty("uri", document.address());
-    parameters.addProperty("takeFocus", true);
-    parameters.add("selection", json(document.range(start, end)));
-    outgoing.request("window/showDocument", parameters, this::shown);
+    new Window(outgoing)
+        .show(document.address(), document.range(start, end))
+        .whenComplete(this::shown);
   }
 
   private void shown(Object answer, Throwable refused) {
     if (refused != null) {
       log.unreadable("The editor does not go to a place: " + refused.getMessage());
     }
-  }
-
-  private static JsonElement json(Range range) {
-    JsonObject json = new JsonObject();
-    json.add("start", position(range.getStart().getLine(), range.getStart().getCharacter()));
-    json.add("end", position(range.getEnd().getLine(), range.getEnd().getCharacter()));
-    return json;
-  }
-
-  private static JsonObject position(int line, int character) {
-    JsonObject json = new JsonObject();
-    json.addProperty("line", line);
-    json.addProperty("character", character);
-    return json;
   }
 }

@@ -125,7 +125,7 @@ class PreviewTalkTest {
         ShowDocumentParams shown = heard(talk.heard.shown);
         assertThat(shown.getUri()).isEqualTo(address);
         assertThat(shown.getTakeFocus()).isTrue();
-        assertThat(shown.getExternal()).isNull();
+        assertThat(shown.getExternal()).isFalse();
         assertThat(selected(shown.getSelection())).startsWith("splice B..F");
       }
     }

@@ -64,10 +64,9 @@ public final class Mends implements ActionSource {
     Document document = selected.document();
     List<Diagnostic> mended =
         Diagnostics.of(folded, document, selected.desk().client()).stream().toList();
-    return new Action(
+    return Action.mending(
         fix.title(),
         preferred,
-        "",
         mended,
         () -> {
           Edits edits = new Edits(document.view());

@@ -10,23 +10,23 @@ import mullwright.server.Command;
 import mullwright.server.CommandSource;
 import mullwright.server.Desk;
 import mullwright.server.Document;
+import mullwright.server.Window;
 import mullwright.server.piece.LoadSummary;
 import mullwright.server.piece.PieceWords;
-import org.eclipse.lsp4j.MessageParams;
-import org.eclipse.lsp4j.MessageType;
 
 /**
  * Tells what the pieces of a statement carry, piece by piece.
  *
  * <p>Arguments: the address of a document and a position in it; without a position each statement
  * of members, anchors and lites is told in one line. The answer is {@code {"title": …, "lines":
- * […], "caution": …}}. Few editors show an answer, so the title is shown as a message too.
+ * […], "caution": …}}. Few editors show an answer, so the title is said in a message too, with the
+ * caution.
  */
 @AutoService(CommandSource.class)
 public final class LoadsCommand implements Command {
   @Override
   public String name() {
-    return "mullwright.loads";
+    return LoadSummary.COMMAND;
   }
 
   @Override
@@ -35,10 +35,9 @@ public final class LoadsCommand implements Command {
         Place.of(arguments, desk)
             .map(place -> answer(place, desk))
             .orElseGet(() -> answer("No wall file is open.", List.of()));
-    desk.editor()
-        .notify(
-            "window/showMessage",
-            new MessageParams(MessageType.Info, answer.get("title").getAsString()));
+    boolean loads = answer.getAsJsonArray("lines").size() > 0;
+    new Window(desk.editor())
+        .say(answer.get("title").getAsString() + (loads ? ". " + PieceWords.CAUTION : ""));
     return answer;
   }
 
@@ -64,7 +63,7 @@ public final class LoadsCommand implements Command {
       LoadSummary.at(document, place).ifPresent(it -> lines.add("line " + line + ": " + it.line()));
     }
     return answer(
-        PieceWords.count(lines.size(), "statement") + " of " + document.path() + " carry loads.",
+        PieceWords.count(lines.size(), "statement") + " of " + document.path() + " carry loads",
         lines);
   }
 

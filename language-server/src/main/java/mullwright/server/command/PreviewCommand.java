@@ -3,14 +3,13 @@ package mullwright.server.command;
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonPrimitive;
 import java.io.UncheckedIOException;
 import java.util.List;
 import mullwright.server.Command;
 import mullwright.server.CommandSource;
 import mullwright.server.Desk;
-import mullwright.server.Editor;
 import mullwright.server.Route;
+import mullwright.server.Window;
 
 /**
  * Shows the live drawing of the walls that are open in a browser.
@@ -20,8 +19,6 @@ import mullwright.server.Route;
  */
 @AutoService(CommandSource.class)
 public final class PreviewCommand implements Command {
-  private static final int INFO = 3;
-
   @Override
   public String name() {
     return "mullwright.preview";
@@ -30,22 +27,18 @@ public final class PreviewCommand implements Command {
   @Override
   public Object run(List<JsonElement> arguments, Desk desk) {
     String address = address(desk);
-    Editor editor = desk.editor();
-    if (desk.client().can("window.showDocument.support")) {
-      JsonObject parameters = new JsonObject();
-      parameters.addProperty("uri", address);
-      parameters.addProperty("external", true);
-      parameters.addProperty("takeFocus", true);
-      editor
-          .request("window/showDocument", parameters)
+    Window window = new Window(desk.editor());
+    if (desk.client().can(Window.SHOWS)) {
+      window
+          .showOutside(address)
           .whenComplete(
-              (answer, refused) -> {
-                if (refused != null || !success(answer)) {
-                  tell(editor, address);
+              (shown, refused) -> {
+                if (refused != null || !shown) {
+                  tell(window, address);
                 }
               });
     } else {
-      tell(editor, address);
+      tell(window, address);
     }
     JsonObject answer = new JsonObject();
     answer.addProperty("uri", address);
@@ -63,18 +56,7 @@ public final class PreviewCommand implements Command {
     }
   }
 
-  // the wire reads an answer that has no type of its own as JSON
-  private static boolean success(Object answer) {
-    return answer instanceof JsonObject said
-        && said.get("success") instanceof JsonPrimitive success
-        && success.isBoolean()
-        && success.getAsBoolean();
-  }
-
-  private static void tell(Editor editor, String address) {
-    JsonObject message = new JsonObject();
-    message.addProperty("type", INFO);
-    message.addProperty("message", "The live drawing is at " + address);
-    editor.notify("window/showMessage", message);
+  private static void tell(Window window, String address) {
+    window.say("The live drawing is at " + address);
   }
 }

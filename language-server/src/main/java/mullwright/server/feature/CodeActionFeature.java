@@ -29,9 +29,9 @@ import org.eclipse.lsp4j.Range;
  * Offers to mend what is found at a place, and to write it in another way.
  *
  * <p>Answers {@code textDocument/codeAction} and {@code codeAction/resolve} (LSP 3.17). Heeds
- * {@code textDocument.codeAction.codeActionLiteralSupport}, without which nothing is offered, and
- * its {@code resolveSupport}, {@code dataSupport}, {@code isPreferredSupport} and {@code
- * disabledSupport}. What is offered comes from the {@link ActionSource}s, made at the first
+ * {@code textDocument.codeAction.codeActionLiteralSupport}, without which nothing is offered but
+ * commands, and its {@code resolveSupport}, {@code dataSupport}, {@code isPreferredSupport} and
+ * {@code disabledSupport}. What is offered comes from the {@link ActionSource}s, made at the first
  * question; what concerns a whole file is offered only to who asks by hand or for its kind,
  * refactorings only to clients that resolve {@code edit}.
  */
@@ -46,7 +46,8 @@ public final class CodeActionFeature implements Feature {
           CodeActionKind.RefactorRewrite,
           "refactor.move",
           CodeActionKind.SourceFixAll,
-          "source.format");
+          "source.format",
+          "show");
 
   private List<ActionSource> sources;
 
@@ -59,9 +60,8 @@ public final class CodeActionFeature implements Feature {
             CodeActionParams::getTextDocument,
             (parameters, document, desk) -> {
               Range range = Route.needed(parameters.getRange(), "range");
-              return desk.client().has(LITERALS)
-                  ? offers(document, range, parameters.getContext(), desk)
-                  : List.<Command>of();
+              List<CodeAction> offers = offers(document, range, parameters.getContext(), desk);
+              return desk.client().has(LITERALS) ? offers : commands(offers);
             }),
         new Route<>("codeAction/resolve", CodeAction.class, this::resolved));
   }
@@ -69,7 +69,7 @@ public final class CodeActionFeature implements Feature {
   @Override
   public void advertise(Client client, JsonObject server) {
     if (!client.has(LITERALS)) {
-      server.addProperty("codeActionProvider", false);
+      server.addProperty("codeActionProvider", true);
       return;
     }
     JsonArray kinds = new JsonArray();
@@ -78,6 +78,10 @@ public final class CodeActionFeature implements Feature {
     options.add("codeActionKinds", kinds);
     options.addProperty("resolveProvider", true);
     server.add("codeActionProvider", options);
+  }
+
+  private static List<Command> commands(List<CodeAction> offers) {
+    return offers.stream().map(CodeAction::getCommand).toList();
   }
 
   private List<ActionSource> sources() {
@@ -126,6 +130,14 @@ public final class CodeActionFeature implements Feature {
     Client client = selected.desk().client();
     CodeAction told = new CodeAction(action.title());
     told.setKind(source.kind());
+    if (action.command().isPresent()) {
+      told.setCommand(action.command().get());
+      return Optional.of(told);
+    }
+    if (!client.has(LITERALS)) {
+      // such a client can be given nothing but commands
+      return Optional.empty();
+    }
     if (!action.refusal().isEmpty()) {
       if (!client.can(CAN + "disabledSupport")) {
         return Optional.empty();

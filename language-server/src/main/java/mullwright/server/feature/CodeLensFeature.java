@@ -26,13 +26,10 @@ import org.eclipse.lsp4j.Range;
  *
  * <p>Answers {@code textDocument/codeLens} from the tree alone and {@code codeLens/resolve} with
  * the numbers (LSP 3.17). A lens that is clicked runs {@code mullwright.loads}, which any editor
- * can run by itself, without arguments too.
+ * can run by itself, without arguments too; it is offered as a code action as well.
  */
 @AutoService(Feature.class)
 public final class CodeLensFeature implements Feature {
-  /** What a lens runs. */
-  static final String COMMAND = "mullwright.loads";
-
   @Override
   public List<Route<?>> routes() {
     return List.of(
@@ -74,7 +71,8 @@ public final class CodeLensFeature implements Feature {
             .flatMap(desk::document)
             .flatMap(document -> LoadSummary.at(document, document.offset(at)));
     Command command =
-        new Command(summary.map(LoadSummary::line).orElse("stands for nothing"), COMMAND);
+        new Command(
+            summary.map(LoadSummary::line).orElse("stands for nothing"), LoadSummary.COMMAND);
     command.setTooltip(summary.map(LoadSummary::caution).orElse(null));
     file(lens.getData()).ifPresent(file -> command.setArguments(List.of(file, at)));
     lens.setCommand(command);

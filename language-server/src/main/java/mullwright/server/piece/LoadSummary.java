@@ -24,6 +24,9 @@ import mullwright.workspace.LoadPath;
  * @param pieces each piece by itself: its name and what it is and carries, the first ones if many
  */
 public record LoadSummary(String line, String caution, List<String> pieces) {
+  /** What tells it piece by piece, by a statement's place. */
+  public static final String COMMAND = "mullwright.loads";
+
   private static final Set<StatementKind> OF =
       EnumSet.of(
           StatementKind.VERTICAL,
@@ -36,7 +39,11 @@ public record LoadSummary(String line, String caution, List<String> pieces) {
 
   private static final int PIECES_TOLD = 24;
 
-  /** True for statements whose pieces carry something. */
+  /** True for a statement whose pieces carry something. */
+  public static boolean isToldOf(Statement statement) {
+    return isOf(statement.kind());
+  }
+
   private static boolean isOf(StatementKind kind) {
     return OF.contains(kind);
   }

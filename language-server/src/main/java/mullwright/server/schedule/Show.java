@@ -1,7 +1,6 @@
 package mullwright.server.schedule;
 
 import com.google.gson.JsonElement;
-import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +11,7 @@ import mullwright.server.Document;
 import mullwright.server.Editor;
 import mullwright.server.Route;
 import mullwright.server.VirtualDocument;
+import mullwright.server.Window;
 
 /**
  * Shows a schedule of a file's walls in the editor. With no argument it is about the document last
@@ -24,7 +24,6 @@ import mullwright.server.VirtualDocument;
  */
 final class Show implements Command {
   private static final String PREFIX = "mullwright.show";
-  private static final int INFORMATION = 3;
 
   private final String schedule;
   private final ScheduleTexts texts;
@@ -42,10 +41,10 @@ final class Show implements Command {
   @Override
   public Object run(List<JsonElement> arguments, Desk desk) {
     Document document = document(arguments, desk);
-    boolean shows = desk.client().can("window.showDocument.support");
+    boolean shows = desk.client().can(Window.SHOWS);
     if (shows && desk.client().has("workspace.textDocumentContent")) {
       String address = new VirtualDocument(schedule, document.address()).address();
-      show(address, desk.editor());
+      new Window(desk.editor()).show(address);
       return address;
     }
     String name = document.path().replace('/', '-').replaceAll("\\.wall$", "");
@@ -76,21 +75,10 @@ final class Show implements Command {
     }
     String address = Document.address(file);
     if (shows) {
-      show(address, editor);
+      new Window(editor).show(address);
     } else {
-      JsonObject message = new JsonObject();
-      message.addProperty("type", INFORMATION);
-      message.addProperty("message", "Written to " + file);
-      editor.notify("window/showMessage", message);
+      new Window(editor).say("Written to " + file);
     }
     return address;
-  }
-
-  private static void show(String address, Editor editor) {
-    JsonObject parameters = new JsonObject();
-    parameters.addProperty("uri", address);
-    parameters.addProperty("external", false);
-    parameters.addProperty("takeFocus", true);
-    editor.request("window/showDocument", parameters);
   }
 }
