@@ -63,6 +63,25 @@ public final class Allowances {
     }
   }
 
+  /** The names of the rules whose findings a comment allows, as written; none if it does not. */
+  public static List<String> named(String comment) {
+    return read(comment).map(Allowances::names).orElse(List.of());
+  }
+
+  private static List<String> names(Matcher allow) {
+    return List.of(allow.group(1).split("\\s*,\\s*"));
+  }
+
+  private static Optional<Matcher> read(String comment) {
+    if (!comment.contains("allow")) {
+      return Optional.empty();
+    }
+    Matcher allow = Form.ALLOW.matcher(comment.strip());
+    // "allow tolerance" is a remark of a drafter, and about no rule
+    boolean speaks = allow.matches() && (allow.group(2) != null || allow.group(1).contains("-"));
+    return speaks ? Optional.of(allow) : Optional.empty();
+  }
+
   /** Every comment of the files that allows, in order. */
   static List<Allow> in(Map<String, ParsedFile> files) {
     List<Allow> found = new ArrayList<>();
@@ -78,12 +97,8 @@ public final class Allowances {
   private static void in(String path, int index, Segment segment, List<Allow> found) {
     LineTable lines = null;
     for (Comment comment : segment.comments()) {
-      boolean speaks = !comment.documents() && comment.text().contains("allow");
-      Matcher allow = speaks ? Form.ALLOW.matcher(comment.text().strip()) : null;
-      // "allow tolerance" is a remark of a drafter, and about no rule
-      if (allow != null
-          && allow.matches()
-          && (allow.group(2) != null || allow.group(1).contains("-"))) {
+      Matcher allow = comment.documents() ? null : read(comment.text()).orElse(null);
+      if (allow != null) {
         lines = lines == null ? LineTable.of(segment.text()) : lines;
         int line = lines.line(comment.range().start());
         String before =
@@ -92,7 +107,7 @@ public final class Allowances {
             new Allow(
                 new Origin(path, index, comment.range()),
                 before.isEmpty() ? next(segment, lines, line) : line,
-                List.of(allow.group(1).split("\\s*,\\s*")),
+                names(allow),
                 Optional.ofNullable(allow.group(2)).map(String::strip).orElse("")));
       }
     }

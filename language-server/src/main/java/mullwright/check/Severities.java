@@ -19,9 +19,9 @@ import java.util.TreeSet;
  * reason.
  *
  * @param byRule empty for off
- * @param problems sentences on lines that set nothing
+ * @param faults lines that set nothing
  */
-public record Severities(Map<String, Optional<Severity>> byRule, List<String> problems) {
+public record Severities(Map<String, Optional<Severity>> byRule, List<Fault> faults) {
   /** The file's name, at the root. */
   public static final String FILE = "mullwright.properties";
 
@@ -35,19 +35,33 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<String> pr
 
   public Severities {
     byRule = Map.copyOf(byRule);
-    problems = List.copyOf(problems);
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * A line of the file that sets nothing.
+   *
+   * @param key what the line begins with, "" where it is the whole file
+   * @param sentence what is wrong and what would be right
+   */
+  public record Fault(String key, String sentence) {}
+
+  /** Sentences on lines that set nothing. */
+  public List<String> problems() {
+    return faults.stream().map(Fault::sentence).toList();
   }
 
   /** Reads the text of the file. */
   public static Severities read(String text, Rules rules) {
     Properties lines = new Properties();
     Map<String, Optional<Severity>> byRule = new TreeMap<>();
-    List<String> problems = new ArrayList<>();
+    List<Fault> faults = new ArrayList<>();
     try {
       lines.load(new StringReader(text));
     } catch (IOException | IllegalArgumentException unreadable) {
       return new Severities(
-          Map.of(), List.of(FILE + " cannot be read: " + unreadable.getMessage() + "."));
+          Map.of(),
+          List.of(new Fault("", FILE + " cannot be read: " + unreadable.getMessage() + ".")));
     }
     for (String key : new TreeSet<>(lines.stringPropertyNames())) {
       if (key.startsWith(EDITOR)) {
@@ -58,35 +72,38 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<String> pr
           key.startsWith(PREFIX) ? rules.named(key.substring(PREFIX.length())) : Optional.empty();
       String where = FILE + ", “" + key + " = " + value + "”: ";
       if (rule.isEmpty()) {
-        problems.add(where + "the line must begin with severity. and the name of a rule.");
+        faults.add(
+            new Fault(key, where + "the line must begin with severity. and the name of a rule."));
       } else if (rule.get().about().safety()) {
-        problems.add(
-            where
-                + "the rule guards people and keeps its severity. Allow it where it trips, with a"
-                + " reason: // allow "
-                + rule.get().name()
-                + ": the reason.");
+        faults.add(
+            new Fault(
+                key,
+                where
+                    + "the rule guards people and keeps its severity. Allow it where it trips, with"
+                    + " a reason: // allow "
+                    + rule.get().name()
+                    + ": the reason."));
       } else {
-        set(rule.get().name(), value, where, byRule, problems);
+        set(rule.get().name(), value, where, byRule)
+            .ifPresent(sentence -> faults.add(new Fault(key, sentence)));
       }
     }
-    return new Severities(byRule, problems);
+    return new Severities(byRule, faults);
   }
 
-  private static void set(
-      String rule,
-      String value,
-      String where,
-      Map<String, Optional<Severity>> byRule,
-      List<String> problems) {
+  /** Sets the severity of a rule; what is wrong if the word is none. */
+  private static Optional<String> set(
+      String rule, String value, String where, Map<String, Optional<Severity>> byRule) {
     switch (value) {
       case "off" -> byRule.put(rule, Optional.empty());
       case "error" -> byRule.put(rule, Optional.of(Severity.ERROR));
       case "warning" -> byRule.put(rule, Optional.of(Severity.WARNING));
       case "information" -> byRule.put(rule, Optional.of(Severity.INFORMATION));
-      default ->
-          problems.add(where + "a severity is error, warning or information, or the word off.");
+      default -> {
+        return Optional.of(where + "a severity is error, warning or information, or the word off.");
+      }
     }
+    return Optional.empty();
   }
 
   /** The findings as the project wants them. */

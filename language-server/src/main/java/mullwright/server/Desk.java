@@ -1,9 +1,11 @@
 package mullwright.server;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import mullwright.workspace.Cancel;
-import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.Diagnostic;
 
 /** What a feature has before it when it answers: the texts, the client, the way to give up. */
 public interface Desk {
@@ -34,18 +36,29 @@ public interface Desk {
   /** What the reader of a document has switched. */
   Settings settings(Document document);
 
+  /** What is wrong in the projects' own files of settings, by their addresses. */
+  Map<String, List<Diagnostic>> settingsProblems();
+
   /**
-   * Begins long work that is told to the editor.
-   *
-   * @param token the editor's own, null if it gave none
+   * Tells the editor how far the answer is; work that asks {@link #cancel} in its loops need not
+   * tell that it goes on. Empty where nobody could be told.
    */
-  Progress progress(Either<String, Integer> token, String title);
+  Optional<Progress> progress();
 
   /**
    * The editor shows what follows from a document at an address of the server's own; it is told
    * when that becomes another.
    */
   void shown(String address, Document document);
+
+  /**
+   * The editor shows that beside a document; it is told when an edit of another document makes it
+   * something else.
+   *
+   * @param what as the protocol spells it in {@code workspace/inlayHint/refresh}
+   * @param holds true if the same would be told of the document as it then stands
+   */
+  void beside(String what, Document document, Predicate<Document> holds);
 
   /** Every workspace as it stands now. */
   List<View> views();

@@ -1,18 +1,19 @@
 package mullwright.server;
 
-import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
-import com.google.gson.JsonObject;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import mullwright.check.Rules;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 
 /**
  * Takes what the client tells without asking: texts opened, changed, closed, files and folders that
@@ -117,25 +118,20 @@ final class Notices {
   }
 
   private void apply(String method, Object parameters) {
-    if (parameters instanceof DidOpenTextDocumentParams opened) {
-      var document = opened.getTextDocument();
-      session.didOpen(document.getUri(), document.getVersion(), document.getText());
-      publisher.touched(document.getUri());
-      registrations.watch(session);
-    } else if (parameters instanceof DidChangeTextDocumentParams changed) {
-      var document = changed.getTextDocument();
-      session.didChange(document.getUri(), document.getVersion(), changed.getContentChanges());
-      publisher.touched(document.getUri());
-    } else if (parameters instanceof DidCloseTextDocumentParams closed) {
-      session.didClose(closed.getTextDocument().getUri());
-      publisher.touched(closed.getTextDocument().getUri());
+    Object said = Route.needed(parameters, "params");
+    if (said instanceof DidOpenTextDocumentParams opened) {
+      open(Route.needed(opened.getTextDocument(), "textDocument"));
+    } else if (said instanceof DidChangeTextDocumentParams changed) {
+      change(changed);
+    } else if (said instanceof DidCloseTextDocumentParams closed) {
+      String address = address(closed.getTextDocument());
+      session.didClose(address);
+      publisher.touched(address);
     } else if (method.equals(FOLDERS)) {
-      JsonObject event = ((JsonElement) parameters).getAsJsonObject().getAsJsonObject("event");
-      session.changeFolders(addresses(event, "added"), addresses(event, "removed"));
-      registrations.watch(session);
-      publisher.touchedAll();
+      changeFolders(
+          Route.needed(Fields.of(said).flatMap(it -> it.fields("event")).orElse(null), "event"));
     } else if (method.equals(SETTINGS)) {
-      settings(((JsonElement) parameters).getAsJsonObject().get("settings"));
+      settings(Route.needed(Fields.of(said).orElse(null), "settings").object().get("settings"));
       pullSettings();
     } else {
       session.lookAgain();
@@ -143,11 +139,47 @@ final class Notices {
     }
   }
 
-  private static List<String> addresses(JsonObject event, String which) {
+  private static String address(TextDocumentIdentifier document) {
+    return Route.needed(Route.needed(document, "textDocument").getUri(), "textDocument.uri");
+  }
+
+  private void open(TextDocumentItem document) {
+    String address = Route.needed(document.getUri(), "textDocument.uri");
+    String text = Route.needed(document.getText(), "textDocument.text");
+    session.didOpen(address, document.getVersion(), text);
+    publisher.touched(address);
+    registrations.watch(session);
+  }
+
+  /** All changes or none: with one of them lost the rest would fall on other places. */
+  private void change(DidChangeTextDocumentParams changed) {
+    String address = address(changed.getTextDocument());
+    List<TextDocumentContentChangeEvent> changes =
+        Route.needed(changed.getContentChanges(), "contentChanges");
+    for (TextDocumentContentChangeEvent change : changes) {
+      Route.needed(Route.needed(change, "contentChanges").getText(), "contentChanges.text");
+      if (change.getRange() != null) {
+        Route.needed(change.getRange().getStart(), "contentChanges.range.start");
+        Route.needed(change.getRange().getEnd(), "contentChanges.range.end");
+      }
+    }
+    session.didChange(address, changed.getTextDocument().getVersion(), changes);
+    publisher.touched(address);
+  }
+
+  private void changeFolders(Fields event) {
+    session.changeFolders(addresses(event, "added"), addresses(event, "removed"));
+    registrations.watch(session);
+    publisher.touchedAll();
+  }
+
+  private static List<String> addresses(Fields event, String which) {
     List<String> addresses = new ArrayList<>();
-    for (JsonElement folder :
-        Optional.ofNullable(event.getAsJsonArray(which)).orElseGet(JsonArray::new)) {
-      addresses.add(folder.getAsJsonObject().get("uri").getAsString());
+    for (JsonElement folder : event.list(which)) {
+      addresses.add(
+          Route.needed(
+              Fields.of(folder).flatMap(it -> it.text("uri")).orElse(null),
+              "event." + which + ".uri"));
     }
     return addresses;
   }
@@ -188,6 +220,8 @@ final class Notices {
     return () -> {
       try {
         job.run();
+      } catch (ResponseErrorException malformed) {
+        log.unreadable("'" + method + "' is passed over. " + malformed.getMessage());
       } catch (RuntimeException | StackOverflowError fault) {
         log.fault("Taking '" + method + "'", fault);
       }

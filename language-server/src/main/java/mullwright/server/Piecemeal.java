@@ -17,7 +17,4 @@ public interface Piecemeal {
    * @return the answer once the last piece is done, empty before
    */
   Optional<Object> next(Cancel cancel);
-
-  /** Told once, whether it came to its end, was taken back or failed. */
-  default void ended() {}
 }

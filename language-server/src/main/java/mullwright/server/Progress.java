@@ -1,28 +1,47 @@
 package mullwright.server;
 
 import com.google.gson.JsonObject;
+import java.util.function.LongSupplier;
+import mullwright.workspace.Cancel;
 
 /**
  * Tells the editor how far long work has come, and hears from it that it is to stop (LSP 3.17,
  * "Work Done Progress").
  *
- * <p>Work the editor asked for carries its own token. For other work a token is made, and nothing
- * is told before the editor has taken it.
+ * <p>Work the editor asked for with a token of its own is told under that. For other work a token
+ * is made once the work has gone on for a while, and nothing is told before the editor has taken
+ * it: what is over at once is never told. Used by one thread, but for {@link #taken} and {@link
+ * #cancel}.
  */
 public final class Progress {
+  /** Work shorter than this is told to nobody who did not ask, in nanoseconds. */
+  static final long A_WHILE = 300_000_000;
+
   private final Editor editor;
   private final Object token;
   private final String title;
+  private final LongSupplier clock;
   private final Runnable atEnd;
+  private Runnable ask;
+  private long since;
   private volatile boolean taken;
   private volatile boolean cancelled;
+  private boolean started;
   private boolean begun;
   private int lastPercent = -1;
 
-  Progress(Editor editor, Object token, String title, Runnable atEnd) {
+  /**
+   * @param ask asks the editor to take the token; null if it is the editor's own
+   * @param clock nanoseconds
+   */
+  Progress(
+      Editor editor, Object token, String title, Runnable ask, LongSupplier clock, Runnable atEnd) {
     this.editor = editor;
     this.token = token;
     this.title = title;
+    this.ask = ask;
+    this.taken = ask == null;
+    this.clock = clock;
     this.atEnd = atEnd;
   }
 
@@ -42,25 +61,61 @@ public final class Progress {
   }
 
   /**
+   * That token for the work; heard also when the editor wants the work to stop; asking tells it
+   * goes on.
+   */
+  public Cancel over(Cancel cancel) {
+    return () -> {
+      goesOn();
+      return cancelled || cancel.asked();
+    };
+  }
+
+  /** The work goes on; nobody knows how far it is. */
+  void goesOn() {
+    if (ready() && !begun) {
+      tell(begin());
+    }
+  }
+
+  /**
    * Tells how far it is; steps that change no percent are not told.
    *
    * @param what is worked on now
    */
   public void report(int done, int all, String what) {
     int percent = all == 0 ? 100 : (int) (100L * done / all);
-    if (!taken || percent == lastPercent) {
+    if (!ready() || percent == lastPercent) {
       return;
     }
     lastPercent = percent;
-    JsonObject value = kind(begun ? "report" : "begin");
-    if (!begun) {
-      value.addProperty("title", title);
-      begun = true;
-    }
+    JsonObject value = begun ? kind("report") : begin();
     value.addProperty("cancellable", true);
     value.addProperty("message", what);
     value.addProperty("percentage", percent);
     tell(value);
+  }
+
+  /** True once something may be told. */
+  private boolean ready() {
+    if (ask != null) {
+      long now = clock.getAsLong();
+      since = started ? since : now;
+      started = true;
+      if (now - since >= A_WHILE) {
+        ask.run();
+        ask = null;
+      }
+    }
+    return taken;
+  }
+
+  private JsonObject begin() {
+    JsonObject value = kind("begin");
+    value.addProperty("title", title);
+    value.addProperty("cancellable", true);
+    begun = true;
+    return value;
   }
 
   /** The work is done, or given up. */

@@ -27,16 +27,27 @@ final class Progresses {
   Progress begin(Either<String, Integer> given, String title, Client client) {
     Object token = given == null ? "mullwright-" + made.incrementAndGet() : given.get();
     String key = token.toString();
-    Progress progress = new Progress(editor, token, title, () -> running.remove(key));
+    Runnable ask = given != null ? null : () -> ask(key, client);
+    Progress progress =
+        new Progress(editor, token, title, ask, System::nanoTime, () -> running.remove(key));
     running.put(key, progress);
-    if (given != null) {
-      progress.taken();
-    } else if (client.can("window.workDoneProgress")) {
+    return progress;
+  }
+
+  private void ask(String key, Client client) {
+    if (client.can("window.workDoneProgress")) {
       JsonObject parameters = new JsonObject();
       parameters.addProperty("token", key);
-      editor.request(CREATE, parameters).thenRun(progress::taken);
+      editor
+          .request(CREATE, parameters)
+          .thenRun(
+              () -> {
+                Progress progress = running.get(key);
+                if (progress != null) {
+                  progress.taken();
+                }
+              });
     }
-    return progress;
   }
 
   /** The editor wants the work of that token to stop. */

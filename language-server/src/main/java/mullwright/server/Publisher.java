@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import mullwright.check.Finding;
 import mullwright.workspace.Cancel;
-import mullwright.workspace.Reading;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 
@@ -33,7 +32,6 @@ final class Publisher implements Worker.Upkeep {
   private final Log log;
   private Live live;
   private final Map<String, List<Diagnostic>> sent = new HashMap<>();
-  private final Map<String, Reading> readings = new HashMap<>();
   private final Set<String> touched = new HashSet<>();
   private Cancel editWaits = Cancel.NEVER;
   private Session session;
@@ -69,10 +67,12 @@ final class Publisher implements Worker.Upkeep {
 
   @Override
   public void run() {
+    Progress progress = session.progresses().begin(null, "Checking walls", session.client());
+    Cancel cancel = progress.over(editWaits);
     try {
       live.edited();
-      Map<String, Found> found = found();
-      editWaits.check();
+      Map<String, Found> found = found(cancel);
+      cancel.check();
       due = false;
       if (session.client().pullsDiagnostics()) {
         askToPull(found);
@@ -80,7 +80,7 @@ final class Publisher implements Worker.Upkeep {
         send(found);
       }
       live.checked();
-      refreshHints(found);
+      refreshBeside();
       for (String stale : session.shown().stale(session::document)) {
         JsonObject parameters = new JsonObject();
         parameters.addProperty("uri", stale);
@@ -88,30 +88,37 @@ final class Publisher implements Worker.Upkeep {
       }
       touched.clear();
     } catch (CancellationException stale) {
-      // stays due: the edit that waits is applied first
-      due = true;
+      // stays due, the edit that waits is applied first; unless somebody told it to stop
+      due = !progress.cancelled();
     } catch (RuntimeException | StackOverflowError fault) {
       due = false;
       log.fault("Checking", fault);
+    } finally {
+      progress.end();
     }
   }
 
-  /** The diagnostics of a file; if it is open, the version they hold for and its reading. */
-  private record Found(Integer version, Reading reading, List<Diagnostic> diagnostics) {}
+  /** The diagnostics of a file; if it is open, the version they hold for. */
+  private record Found(Integer version, List<Diagnostic> diagnostics) {}
 
-  private Map<String, Found> found() {
+  private Map<String, Found> found(Cancel cancel) {
     Map<Root, Map<String, Session.Open>> open = new LinkedHashMap<>();
     for (Session.Open document : session.open()) {
       open.computeIfAbsent(document.held().root(), root -> new LinkedHashMap<>())
           .put(document.held().path(), document);
     }
     Map<String, Found> found = new LinkedHashMap<>();
-    open.forEach((root, documents) -> found(root.view(session.encoding()), documents, found));
+    open.forEach(
+        (root, documents) -> found(root.view(session.encoding()), documents, found, cancel));
+    session
+        .settingsProblems()
+        .forEach((address, problems) -> found.put(address, new Found(null, problems)));
     return found;
   }
 
-  private void found(View view, Map<String, Session.Open> documents, Map<String, Found> found) {
-    Map<String, List<Finding>> findings = view.snapshot().findings(documents.keySet(), editWaits);
+  private void found(
+      View view, Map<String, Session.Open> documents, Map<String, Found> found, Cancel cancel) {
+    Map<String, List<Finding>> findings = view.snapshot().findings(documents.keySet(), cancel);
     findings.forEach(
         (path, list) ->
             view.document(path)
@@ -120,23 +127,23 @@ final class Publisher implements Worker.Upkeep {
                       Session.Open is = documents.get(path);
                       List<Diagnostic> diagnostics =
                           Diagnostics.of(document, list, session.client());
+                      if (is != null) {
+                        tellFailures(view, path);
+                      }
                       found.put(
                           document.address(),
-                          is == null
-                              ? new Found(null, null, diagnostics)
-                              : new Found(is.version(), reading(view, path), diagnostics));
+                          new Found(is == null ? null : is.version(), diagnostics));
                     }));
   }
 
-  private Reading reading(View view, String path) {
-    Reading reading = view.snapshot().reading(path).orElse(null);
-    if (reading != null) {
-      reading.severities().problems().forEach(log::unreadable);
-      reading
-          .failures(editWaits)
-          .forEach(failed -> log.fault("Rule " + failed.rule(), failed.cause()));
-    }
-    return reading;
+  private void tellFailures(View view, String path) {
+    view.snapshot()
+        .reading(path)
+        .ifPresent(
+            reading ->
+                reading
+                    .failures(editWaits)
+                    .forEach(failed -> log.fault("Rule " + failed.rule(), failed.cause())));
   }
 
   private void send(Map<String, Found> found) {
@@ -172,17 +179,10 @@ final class Publisher implements Worker.Upkeep {
     }
   }
 
-  /** Hints of a document change with the files it uses, which its own client cannot see. */
-  private void refreshHints(Map<String, Found> found) {
-    boolean elsewhere = false;
-    readings.keySet().retainAll(found.keySet());
-    for (Map.Entry<String, Found> each : found.entrySet()) {
-      Reading now = each.getValue().reading;
-      Reading was = now == null ? null : readings.put(each.getKey(), now);
-      elsewhere |= now != null && was != now && isOfOtherEdits(each.getKey());
-    }
-    if (elsewhere && session.client().can("workspace.inlayHint.refreshSupport")) {
-      outgoing.request("workspace/inlayHint/refresh", null, this::refreshed);
+  /** What stands beside a document changes with the files it uses, which its client cannot see. */
+  private void refreshBeside() {
+    for (String what : session.beside().stale(session::document, this::isOfOtherEdits)) {
+      refresh(what);
     }
   }
 
@@ -197,10 +197,13 @@ final class Publisher implements Worker.Upkeep {
 
   /** What is shown beside the texts is to be fetched again. */
   void refreshShown() {
-    for (String what : List.of("inlayHint", "codeLens")) {
-      if (session.client().can("workspace." + what + ".refreshSupport")) {
-        outgoing.request("workspace/" + what + "/refresh", null, this::refreshed);
-      }
+    refresh("inlayHint");
+    refresh("codeLens");
+  }
+
+  private void refresh(String what) {
+    if (session.client().can("workspace." + what + ".refreshSupport")) {
+      outgoing.request("workspace/" + what + "/refresh", null, this::refreshed);
     }
   }
 

@@ -13,22 +13,26 @@ import mullwright.workspace.Workspace;
 final class Root {
   private final Path folder;
   private final Workspace workspace;
+  private final Rules rules;
   private final Map<String, String> spelled = new ConcurrentHashMap<>();
   private final Map<String, Integer> versions = new ConcurrentHashMap<>();
 
-  private Root(Path folder, Workspace workspace) {
+  private SettingsFile settings = SettingsFile.NONE;
+
+  private Root(Path folder, Workspace workspace, Rules rules) {
     this.folder = folder;
     this.workspace = workspace;
+    this.rules = rules;
   }
 
   /** A folder of the disk. */
   static Root of(Path folder, Rules rules) {
-    return new Root(folder, new Workspace(new DiskFiles(folder), rules));
+    return new Root(folder, new Workspace(new DiskFiles(folder), rules), rules);
   }
 
   /** A text that has no folder, such as a new buffer nobody saved yet. */
   static Root ofBuffer(Rules rules) {
-    return new Root(null, new Workspace(new MemoryFiles(Map.of()), rules));
+    return new Root(null, new Workspace(new MemoryFiles(Map.of()), rules), rules);
   }
 
   Workspace workspace() {
@@ -38,6 +42,15 @@ final class Root {
   /** The folder, if it is one of the disk. */
   Optional<Path> folder() {
     return Optional.ofNullable(folder);
+  }
+
+  /** What the project's own file of settings says; read once for each content of it. */
+  SettingsFile settings() {
+    String text = workspace.snapshot().projectSettings();
+    if (!text.equals(settings.text())) {
+      settings = SettingsFile.read(text, rules);
+    }
+    return settings;
   }
 
   /** Remembers how the client spells the address of a path. */

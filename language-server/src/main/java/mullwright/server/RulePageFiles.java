@@ -4,10 +4,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import mullwright.check.RulePage;
 
 /**
@@ -15,14 +19,16 @@ import mullwright.check.RulePage;
  * any network.
  *
  * <p>They lie in the user's own folder for what can be made again, so their addresses are the same
- * in every talk. An address is told at once; the file is written after the diagnostics are sent, so
- * nobody waits for it. Where it cannot be written, the link leads nowhere and nothing else fails.
+ * in every talk. An address is told at once; the file is written on a thread of its own, so nobody
+ * waits for it. It comes into its place whole: two editors may write the same page. Where it cannot
+ * be written, the link leads nowhere and nothing else fails.
  */
 public final class RulePageFiles {
   private static final String FOLDER = "mullwright.cache";
 
   private final Path folder;
   private final Set<String> written = new HashSet<>();
+  private ExecutorService writer;
   private String address;
 
   /** In the folder of the user the program runs for. */
@@ -63,9 +69,22 @@ public final class RulePageFiles {
   public void write(Set<String> rules) {
     for (String rule : rules) {
       if (written.add(rule)) {
-        write(rule);
+        writer().execute(() -> write(rule));
       }
     }
+  }
+
+  private ExecutorService writer() {
+    if (writer == null) {
+      writer =
+          Executors.newSingleThreadExecutor(
+              task -> {
+                Thread thread = new Thread(task, "mullwright-pages");
+                thread.setDaemon(true);
+                return thread;
+              });
+    }
+    return writer;
   }
 
   private void write(String rule) {
@@ -76,10 +95,12 @@ public final class RulePageFiles {
     byte[] page = carried.get().withFixtures().getBytes(StandardCharsets.UTF_8);
     Path file = folder.resolve(rule + ".md");
     try {
-      boolean same = Files.exists(file) && java.util.Arrays.equals(Files.readAllBytes(file), page);
+      boolean same = Files.exists(file) && Arrays.equals(Files.readAllBytes(file), page);
       if (!same) {
         Files.createDirectories(folder);
-        Files.write(file, page);
+        Path whole = Files.createTempFile(folder, rule, ".part");
+        Files.write(whole, page);
+        Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
       }
     } catch (IOException unwritable) {
       // a link that leads nowhere; the rule's page can still be shown by command

@@ -10,10 +10,12 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 import mullwright.workspace.Cancel;
+import org.eclipse.lsp4j.WorkDoneProgressParams;
 import org.eclipse.lsp4j.jsonrpc.Endpoint;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethod;
 import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethodProvider;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 
@@ -95,18 +97,33 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
     }
     if (method.equals(SHUTDOWN)) {
       phase = Phase.SHUT;
-      return answered(cancel -> null, Lapse.NEVER);
+      return answered((cancel, progress) -> null, Lapse.NEVER, Optional.empty());
     }
     Route<?> route = routes.get(method);
     if (route == null) {
       return refused(ResponseErrorCode.MethodNotFound, "'" + method + "' is not offered.");
     }
     return answered(
-        cancel -> {
+        (cancel, progress) -> {
           notices.asked(parameters);
-          return route.answer(parameters, notices.session().desk(cancel));
+          return route.answer(parameters, notices.session().desk(cancel, progress));
         },
-        Lapse.of(method));
+        Lapse.of(method),
+        Optional.of(progress(method, parameters)));
+  }
+
+  /** The progress of a request: told under the client's token, else once it takes long. */
+  private Progress progress(String method, Object parameters) {
+    Either<String, Integer> token =
+        parameters instanceof WorkDoneProgressParams asked ? asked.getWorkDoneToken() : null;
+    String title =
+        switch (method) {
+          case "workspace/diagnostic" -> "Checking walls";
+          case "workspace/executeCommand", "workspace/textDocumentContent" -> "Working out figures";
+          default -> "Reading walls";
+        };
+    Session session = notices.session();
+    return session.progresses().begin(token, title, session.client());
   }
 
   private CompletableFuture<?> initialize(Object parameters) {
@@ -122,63 +139,84 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
   }
 
   /** Answers on the worker; the future is the way to take the question back. */
-  private CompletableFuture<Object> answered(Answer answer, Lapse lapse) {
-    CompletableFuture<Object> future = new CompletableFuture<>();
+  private CompletableFuture<Object> answered(
+      Answer answer, Lapse lapse, Optional<Progress> progress) {
+    Question question = new Question(new CompletableFuture<>(), lapse, progress);
     Cancel cancel =
         lapse == Lapse.NEVER
-            ? future::isCancelled
-            : () -> future.isCancelled() || worker.editWaits();
+            ? question::isTakenBack
+            : () -> question.isTakenBack() || worker.editWaits();
     worker.ask(
         () -> {
           try {
             cancel.check();
-            Object whole = answer.under(cancel);
+            Object whole = answer.under(question.over(cancel), progress);
             if (whole instanceof Piecemeal pieces) {
-              worker.whenIdle(() -> piece(pieces, future));
+              worker.whenIdle(() -> piece(pieces, question));
             } else if (whole instanceof Apart apart) {
-              worker.beside(() -> apart(apart, future));
+              worker.beside(() -> apart(apart, question));
             } else {
-              future.complete(whole);
+              question.answer(whole);
             }
           } catch (Throwable fault) {
             // whatever goes wrong in one answer costs that answer only
-            boolean outdated = fault instanceof CancellationException && !future.isCancelled();
-            future.completeExceptionally(outdated ? lapse.refusal() : fault);
+            question.fail(fault);
           }
         });
-    return future;
+    return question.future;
   }
 
-  private static void apart(Apart apart, CompletableFuture<Object> future) {
+  private static void apart(Apart apart, Question question) {
     try {
-      future.complete(apart.answer(future::isCancelled));
+      question.answer(apart.answer(question.over(question::isTakenBack)));
     } catch (Throwable fault) {
-      future.completeExceptionally(fault);
+      question.fail(fault);
     }
   }
 
-  private void piece(Piecemeal pieces, CompletableFuture<Object> future) {
+  private void piece(Piecemeal pieces, Question question) {
     try {
       Optional<Object> whole = Optional.empty();
       try {
-        whole = pieces.next(() -> future.isCancelled() || worker.editWaits());
+        whole = pieces.next(() -> question.isTakenBack() || worker.editWaits());
       } catch (CancellationException stale) {
         // an edit waits: the piece is computed anew after it
       }
-      if (whole.isPresent() || future.isCancelled()) {
-        pieces.ended();
-        whole.ifPresent(future::complete);
+      if (whole.isPresent() || question.isTakenBack()) {
+        question.answer(whole.orElse(null));
       } else {
-        worker.whenIdle(() -> piece(pieces, future));
+        worker.whenIdle(() -> piece(pieces, question));
       }
     } catch (Throwable fault) {
-      pieces.ended();
-      future.completeExceptionally(fault);
+      question.fail(fault);
+    }
+  }
+
+  /** A request until it is answered; what was told of its progress ends before the answer. */
+  private record Question(
+      CompletableFuture<Object> future, Lapse lapse, Optional<Progress> progress) {
+    boolean isTakenBack() {
+      return future.isCancelled();
+    }
+
+    Cancel over(Cancel cancel) {
+      return progress.map(it -> it.over(cancel)).orElse(cancel);
+    }
+
+    void answer(Object whole) {
+      progress.ifPresent(Progress::end);
+      future.complete(whole);
+    }
+
+    void fail(Throwable fault) {
+      progress.ifPresent(Progress::end);
+      boolean outdated = fault instanceof CancellationException && !isTakenBack();
+      future.completeExceptionally(outdated ? lapse.refusal() : fault);
     }
   }
 
   private interface Answer {
-    Object under(Cancel cancel);
+    Object under(Cancel cancel, Optional<Progress> progress);
   }
 
   private static CompletableFuture<Object> refused(ResponseErrorCode code, String why) {

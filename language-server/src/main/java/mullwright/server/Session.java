@@ -6,13 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import mullwright.check.Rules;
+import mullwright.check.Severities;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Workspace;
+import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
-import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /**
  * What the client has told since it began the talk: its abilities, its folders, the documents it
@@ -27,6 +29,7 @@ final class Session {
   private final Map<String, Open> open = new LinkedHashMap<>();
   private final Progresses progresses;
   private final Shown shown = new Shown();
+  private final Beside beside = new Beside();
   private Settings settings;
   private String touched = "";
 
@@ -60,6 +63,14 @@ final class Session {
     return settings;
   }
 
+  /** What the reader of a document has switched: what the editor sent goes before the project. */
+  Settings settings(String address) {
+    return roots
+        .find(address)
+        .map(held -> held.root().settings().editor().under(settings))
+        .orElse(settings);
+  }
+
   /** The editor sent other settings; what it does not name is as the editor had it at first. */
   void settings(Settings sent) {
     settings = Settings.read(client.options()).under(sent);
@@ -68,6 +79,11 @@ final class Session {
   /** What the editor shows of the server's own. */
   Shown shown() {
     return shown;
+  }
+
+  /** What the editor shows beside its texts. */
+  Beside beside() {
+    return beside;
   }
 
   Progresses progresses() {
@@ -91,6 +107,10 @@ final class Session {
     }
     Roots.Held held = roots.hold(address, text);
     held.root().spell(held.path(), address);
+    if (held.path().equals(Severities.FILE)) {
+      // some editors open all they show; it counts as it was saved
+      return;
+    }
     held.root().number(held.path(), version);
     open.put(address, new Open(address, held, version));
     touched = address;
@@ -128,6 +148,7 @@ final class Session {
 
   void didClose(String address) {
     shown.remove(address);
+    beside.close(address);
     Open was = open.remove(address);
     if (was != null) {
       was.held.root().workspace().close(was.held.path());
@@ -169,7 +190,22 @@ final class Session {
 
   /** The file of that address, open or on disk. */
   Optional<Document> document(String address) {
-    return roots.find(address).flatMap(held -> held.root().view(encoding).document(held.path()));
+    return roots
+        .find(address)
+        .filter(held -> !held.path().equals(Severities.FILE))
+        .flatMap(held -> held.root().view(encoding).document(held.path()));
+  }
+
+  /** What is wrong in the projects' own files of settings, by their addresses. */
+  Map<String, List<Diagnostic>> settingsProblems() {
+    Map<String, List<Diagnostic>> problems = new LinkedHashMap<>();
+    for (Root root : roots.all()) {
+      SettingsFile file = root.settings();
+      if (!file.text().isEmpty()) {
+        problems.put(root.address(Severities.FILE), file.diagnostics(encoding));
+      }
+    }
+    return problems;
   }
 
   /** The document last touched; if it is closed, the one opened last. */
@@ -183,8 +219,8 @@ final class Session {
     return document(last);
   }
 
-  /** What a feature has before it, answering under that token. */
-  Desk desk(Cancel cancel) {
+  /** What a feature has before it, answering under that token and telling how far it is. */
+  Desk desk(Cancel cancel, Optional<Progress> progress) {
     return new Desk() {
       @Override
       public Client client() {
@@ -216,8 +252,12 @@ final class Session {
 
       @Override
       public Settings settings(Document document) {
-        String project = document.snapshot().projectSettings();
-        return project.isEmpty() ? settings : Settings.read(project).under(settings);
+        return Session.this.settings(document.address());
+      }
+
+      @Override
+      public Map<String, List<Diagnostic>> settingsProblems() {
+        return Session.this.settingsProblems();
       }
 
       @Override
@@ -226,8 +266,15 @@ final class Session {
       }
 
       @Override
-      public Progress progress(Either<String, Integer> token, String title) {
-        return progresses.begin(token, title, client);
+      public void beside(String what, Document document, Predicate<Document> holds) {
+        if (open.containsKey(document.address())) {
+          beside.told(what, document, holds);
+        }
+      }
+
+      @Override
+      public Optional<Progress> progress() {
+        return progress;
       }
 
       @Override

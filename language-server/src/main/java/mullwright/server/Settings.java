@@ -22,9 +22,9 @@ import mullwright.quantity.UnitSystem;
  * sends goes before that. A value that cannot be is told once and changes nothing.
  *
  * @param values by name without {@code editor.}, as words
- * @param problems sentences on what sets nothing
+ * @param faults what sets nothing
  */
-public record Settings(Map<String, String> values, List<String> problems) {
+public record Settings(Map<String, String> values, List<Severities.Fault> faults) {
   /** Cut lengths behind the statements that make them. */
   public static final String HINTS_LENGTHS = "hints.lengths";
 
@@ -59,7 +59,12 @@ public record Settings(Map<String, String> values, List<String> problems) {
 
   public Settings {
     values = Map.copyOf(values);
-    problems = List.copyOf(problems);
+    faults = List.copyOf(faults);
+  }
+
+  /** Sentences on what sets nothing. */
+  public List<String> problems() {
+    return faults.stream().map(Severities.Fault::sentence).toList();
   }
 
   /** True unless it is switched off. */
@@ -92,6 +97,7 @@ public record Settings(Map<String, String> values, List<String> problems) {
     for (String key : new TreeSet<>(lines.stringPropertyNames())) {
       if (key.startsWith(Severities.EDITOR)) {
         draft.set(
+            key,
             key.substring(Severities.EDITOR.length()),
             lines.getProperty(key).strip(),
             Severities.FILE + ", “" + key + "”");
@@ -124,7 +130,7 @@ public record Settings(Map<String, String> values, List<String> problems) {
               if (value.isJsonObject()) {
                 collect(name + ".", value.getAsJsonObject(), draft);
               } else if (value.isJsonPrimitive() && !wordsOf(name).isEmpty()) {
-                draft.set(name, value.getAsString(), "The setting “mullwright." + name + "”");
+                draft.set(name, name, value.getAsString(), "The setting “mullwright." + name + "”");
               }
             });
   }
@@ -136,26 +142,30 @@ public record Settings(Map<String, String> values, List<String> problems) {
     }
     Map<String, String> both = new TreeMap<>(values);
     both.putAll(others.values);
-    return new Settings(both, problems);
+    return new Settings(both, faults);
   }
 
   private static final class Draft {
     private final Map<String, String> values = new TreeMap<>();
-    private final List<String> problems = new ArrayList<>();
+    private final List<Severities.Fault> faults = new ArrayList<>();
 
-    void set(String name, String given, String where) {
+    void set(String key, String name, String given, String where) {
       List<String> words = wordsOf(name);
       String word = plain(given.toLowerCase(Locale.ROOT));
       if (words.contains(word)) {
         values.put(name, word);
       } else if (words.isEmpty()) {
-        problems.add(
-            where
-                + " is not known. Known are "
-                + String.join(", ", HINTS_LENGTHS, HINTS_GLASS, HINTS_GRID, LENS, UNITS)
-                + ".");
+        faults.add(
+            new Severities.Fault(
+                key,
+                where
+                    + " is not known. Known are "
+                    + String.join(", ", HINTS_LENGTHS, HINTS_GLASS, HINTS_GRID, LENS, UNITS)
+                    + "."));
       } else {
-        problems.add(where + " is “" + given + "”; it may be " + String.join(", ", words) + ".");
+        faults.add(
+            new Severities.Fault(
+                key, where + " is “" + given + "”; it may be " + String.join(", ", words) + "."));
       }
     }
 
@@ -164,7 +174,7 @@ public record Settings(Map<String, String> values, List<String> problems) {
     }
 
     Settings done() {
-      return new Settings(values, problems);
+      return new Settings(values, faults);
     }
   }
 }

@@ -15,6 +15,7 @@ import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethodProvider;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.json.StreamMessageConsumer;
 import org.eclipse.lsp4j.jsonrpc.messages.CancelParams;
+import org.eclipse.lsp4j.jsonrpc.messages.Message;
 import org.eclipse.lsp4j.jsonrpc.messages.MessageIssue;
 import org.eclipse.lsp4j.jsonrpc.messages.NotificationMessage;
 import org.eclipse.lsp4j.jsonrpc.messages.RequestMessage;
@@ -31,6 +32,9 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseMessage;
  */
 final class Wire {
   private static final int BUFFER = 1 << 16;
+
+  /** So many letters of what a reader of messages says are passed on. */
+  private static final int WORDS = 300;
 
   private final MessageReader reader;
   private final Remote remote;
@@ -62,11 +66,13 @@ final class Wire {
 
   private static final class Remote extends RemoteEndpoint {
     private final MessageConsumer out;
+    private final Log log;
     private final Set<String> pending = ConcurrentHashMap.newKeySet();
 
     Remote(MessageConsumer out, Endpoint service, Log log) {
       super(out, service, fault -> error(fault, log));
       this.out = out;
+      this.log = log;
     }
 
     private static ResponseError error(Throwable fault, Log log) {
@@ -102,17 +108,33 @@ final class Wire {
     }
 
     @Override
+    protected void logIssues(Message message, List<MessageIssue> issues) {
+      String what =
+          message instanceof NotificationMessage notice
+              ? "The parameters of '" + notice.getMethod() + "' cannot be read"
+              : "A message cannot be read";
+      log.unreadable(what + ": " + said(issues.get(0)) + ". It is passed over.");
+    }
+
+    /** What is wrong, without the names of exceptions and the advice for programmers. */
+    private static String said(MessageIssue issue) {
+      Exception cause = issue.getCause();
+      String why = cause == null || cause.getMessage() == null ? "" : cause.getMessage();
+      String words = why.replaceFirst("^([a-z]+\\.)+\\w+: ", "").replaceFirst("(?s)\n.*", "");
+      return issue.getText()
+          + " "
+          + (words.length() > WORDS ? words.substring(0, WORDS) + "…" : words);
+    }
+
+    @Override
     protected void handleRequestIssues(RequestMessage request, List<MessageIssue> issues) {
-      String what = issues.get(0).getText();
-      Exception cause = issues.get(0).getCause();
       ResponseError error =
           new ResponseError(
               issues.get(0).getIssueCode(),
               "The parameters of '"
                   + request.getMethod()
                   + "' cannot be read: "
-                  + what
-                  + (cause == null ? "" : " " + cause.getMessage()),
+                  + said(issues.get(0)),
               null);
       out.consume(createErrorResponseMessage(request, error));
     }

@@ -62,6 +62,7 @@ public final class Reading {
       Frame frame,
       Map<WallAnalysis, Checker.Checked> wallsChecked,
       Files.Read settings,
+      Severities severities,
       List<WallFacts> before) {
     this.path = path;
     this.sources = sources;
@@ -71,10 +72,7 @@ public final class Reading {
     this.frame = frame;
     this.wallsChecked = wallsChecked;
     this.settings = settings;
-    this.severities =
-        settings instanceof Files.Read.Text text
-            ? Severities.read(text.text(), memory.checker().rules())
-            : Severities.USUAL;
+    this.severities = severities;
     this.before = before;
   }
 
@@ -94,7 +92,18 @@ public final class Reading {
         last == null ? new IdentityHashMap<>() : last.knownFindings(frame);
     List<WallFacts> before = last == null ? List.of() : last.known();
     Files.Read settings = snapshot.settled(Severities.FILE);
-    return new Reading(path, asked, model, damage, memory, frame, known, settings, before);
+    Severities severities =
+        last != null && settings.equals(last.settings)
+            ? last.severities
+            : severities(settings, memory);
+    return new Reading(
+        path, asked, model, damage, memory, frame, known, settings, severities, before);
+  }
+
+  private static Severities severities(Files.Read settings, Memory memory) {
+    return settings instanceof Files.Read.Text text
+        ? Severities.read(text.text(), memory.checker().rules())
+        : Severities.USUAL;
   }
 
   /** True if it would come out the same in that snapshot, since its texts are the same. */
@@ -199,11 +208,6 @@ public final class Reading {
   /** What the text itself allows of what was found, with the reasons. */
   public List<Allowances.Allowed> allowed(Cancel cancel) {
     return applied(cancel).allowed();
-  }
-
-  /** What the project's file sets for rules. */
-  public Severities severities() {
-    return severities;
   }
 
   private synchronized Allowances.Applied applied(Cancel cancel) {

@@ -28,6 +28,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What diagnostics carry, and how a client fetches those of all files. */
@@ -60,6 +61,7 @@ class DiagnosticsTest {
   }
 
   @Test
+  @Timeout(60)
   void leadsToThePageOfTheRuleAndToEachPlaceThatHasAPartInIt() throws IOException {
     ClientCapabilities capabilities =
         client(
@@ -81,11 +83,10 @@ class DiagnosticsTest {
           .contains(2);
       Path page = Path.of(URI.create(twice.getCodeDescription().getHref()));
       assertThat(page).startsWithRaw(cache);
-      // the page is written behind the diagnostics: the next answer comes after it
-      await(
-          talk.server
-              .getWorkspaceService()
-              .symbol(new org.eclipse.lsp4j.WorkspaceSymbolParams("")));
+      // the page is written beside the talk, and comes into its place whole
+      while (!Files.exists(page)) {
+        Thread.onSpinWait();
+      }
       assertThat(Files.readString(page)).isEqualTo(RulePage.of("duplicate").withFixtures());
       JsonElement mends = ((JsonObject) twice.getData()).get("mends");
       assertThat(mends.getAsInt()).isZero();

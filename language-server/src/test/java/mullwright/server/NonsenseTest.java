@@ -6,6 +6,7 @@ import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What no editor should send costs an answer or ends the talk; it never breaks the server. */
@@ -64,6 +65,44 @@ class NonsenseTest {
     RawTalk talk = begun();
     talk.say(nonsense).say(HOVER);
     assertThat(talk.answer(7).get("result")).isNotNull();
+    leave(talk);
+  }
+
+  /** Told as what it is, and once; nothing in it is a fault of the server. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "textDocument/didOpen | null | lacks 'params'",
+        "textDocument/didOpen | {'textDocument':null} | lacks 'textDocument'",
+        "textDocument/didOpen | {'textDocument':{'uri':'a'}} | lacks 'textDocument.text'",
+        "textDocument/didOpen | 'text' | cannot be read",
+        "textDocument/didChange | {'textDocument':{}} | lacks 'textDocument.uri'",
+        "textDocument/didChange | {'textDocument':{'uri':'a'},'contentChanges':[null]}"
+            + " | lacks 'contentChanges'",
+        "textDocument/didChange | {'textDocument':{'uri':'a'},'contentChanges':"
+            + "[{'text':'x','range':{}}]} | lacks 'contentChanges.range.start'",
+        "textDocument/didClose | {} | lacks 'textDocument'",
+        "workspace/didChangeWorkspaceFolders | {} | lacks 'event'",
+        "workspace/didChangeWorkspaceFolders | {'event':{'added':[7]}} | lacks 'event.added.uri'",
+        "workspace/didChangeConfiguration | 'dark' | lacks 'settings'"
+      })
+  void aMalformedNoticeIsToldAsWhatItIs(String method, String parameters, String why) {
+    RawTalk talk = new RawTalk();
+    talk.say(RawTalk.INITIALIZE);
+    talk.answer(1);
+    String notice = "{'jsonrpc':'2.0','method':'" + method + "','params':" + parameters + "}";
+    talk.say(notice).say(notice).say(HOVER);
+    JsonObject told = talk.next();
+    assertThat(told.get("method").getAsString()).isEqualTo("window/logMessage");
+    JsonObject message = told.getAsJsonObject("params");
+    // LSP 3.17, MessageType.Warning
+    assertThat(message.get("type").getAsInt()).isEqualTo(2);
+    assertThat(message.get("message").getAsString())
+        .contains("'" + method + "'", "passed over")
+        .contains(why.replace("lacks", "The parameters lack"))
+        .doesNotContain("Exception:", "NullPointer");
+    assertThat(talk.next().get("id").getAsInt()).as("told once").isEqualTo(7);
     leave(talk);
   }
 

@@ -51,6 +51,7 @@ abstract class ProtocolTalk {
           },
           "textDocumentContent": {},
           "inlayHint": {"refreshSupport": true},
+          "codeLens": {"refreshSupport": true},
           "fileOperations": {"willRename": true, "didRename": true}
         },
         "window": {"showDocument": {"support": true}, "workDoneProgress": true}

@@ -1,8 +1,8 @@
 package mullwright.server.completion;
 
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.Optional;
+import mullwright.server.Fields;
 
 /**
  * What an offer is about, so that its page can be found when somebody looks at it: {@code part,
@@ -27,32 +27,21 @@ public record Topic(String kind, String of, String name) {
 
   /** What came back, with the file; empty if it is nothing the server gave out. */
   public static Optional<Asked> read(Object data) {
-    if (!(data instanceof JsonElement json) || !json.isJsonObject()) {
-      return Optional.empty();
-    }
-    JsonObject fields = json.getAsJsonObject();
-    return text(fields, "file")
+    return Fields.of(data)
         .flatMap(
-            file ->
-                text(fields, "kind")
-                    .flatMap(
-                        kind ->
-                            text(fields, "name")
-                                .map(
-                                    name ->
-                                        new Asked(
-                                            file,
-                                            new Topic(
-                                                kind, text(fields, "of").orElse(""), name)))));
+            fields -> {
+              Optional<String> file = fields.text("file");
+              Optional<String> kind = fields.text("kind");
+              Optional<String> name = fields.text("name");
+              return file.isPresent() && kind.isPresent() && name.isPresent()
+                  ? Optional.of(
+                      new Asked(
+                          file.get(),
+                          new Topic(kind.get(), fields.text("of").orElse(""), name.get())))
+                  : Optional.empty();
+            });
   }
 
   /** A topic that came back from the client. */
   public record Asked(String file, Topic topic) {}
-
-  private static Optional<String> text(JsonObject fields, String name) {
-    JsonElement value = fields.get(name);
-    return value != null && value.isJsonPrimitive() && value.getAsJsonPrimitive().isString()
-        ? Optional.of(value.getAsString())
-        : Optional.empty();
-  }
 }

@@ -12,6 +12,7 @@ import mullwright.server.Client;
 import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.Feature;
+import mullwright.server.Fields;
 import mullwright.server.Route;
 import mullwright.server.action.Action;
 import mullwright.server.action.ActionSource;
@@ -179,24 +180,22 @@ public final class CodeActionFeature implements Feature {
 
   /** The same offer made again, now with its edit; one that is no longer made stays as it is. */
   private CodeAction resolved(CodeAction action, Desk desk) {
-    if (!(action.getData() instanceof JsonObject data)
-        || !(data.has("source") && data.has("uri") && data.has("start") && data.has("end"))) {
+    Fields data = Fields.of(action.getData()).orElse(null);
+    Optional<String> by = data == null ? Optional.empty() : data.text("source");
+    Optional<String> address = data == null ? Optional.empty() : data.text("uri");
+    Optional<Integer> start = data == null ? Optional.empty() : data.number("start");
+    Optional<Integer> end = data == null ? Optional.empty() : data.number("end");
+    if (by.isEmpty() || address.isEmpty() || start.isEmpty() || end.isEmpty()) {
       return action;
     }
-    Optional<Document> document = desk.document(data.get("uri").getAsString());
-    boolean same =
-        document.isPresent()
-            && (!data.has("version")
-                || Integer.valueOf(data.get("version").getAsInt())
-                    .equals(document.get().version()));
-    if (!same) {
+    Document document = desk.document(address.get()).orElseThrow(Route::modified);
+    Optional<Integer> version = data.number("version");
+    if (version.isPresent() && !version.get().equals(document.version())) {
       throw Route.modified();
     }
-    Selected selected =
-        new Selected(
-            document.get(), data.get("start").getAsInt(), data.get("end").getAsInt(), desk);
+    Selected selected = new Selected(document, start.get(), end.get(), desk);
     for (ActionSource source : sources()) {
-      if (source.getClass().getSimpleName().equals(data.get("source").getAsString())) {
+      if (source.getClass().getSimpleName().equals(by.get())) {
         for (Action offer : source.offers(selected)) {
           if (offer.title().equals(action.getTitle()) && offer.refusal().isEmpty()) {
             action.setEdit(offer.change().get().toWorkspaceEdit(desk.client()));

@@ -1,19 +1,21 @@
 package mullwright.server.feature;
 
 import com.google.auto.service.AutoService;
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import mullwright.check.WallFacts;
 import mullwright.server.Client;
 import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.Feature;
+import mullwright.server.Fields;
 import mullwright.server.Route;
 import mullwright.server.Settings;
 import mullwright.server.piece.LoadSummary;
 import mullwright.syntax.LineTable;
+import mullwright.workspace.Reading;
 import org.eclipse.lsp4j.CodeLens;
 import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.Command;
@@ -37,7 +39,17 @@ public final class CodeLensFeature implements Feature {
             "textDocument/codeLens",
             CodeLensParams.class,
             CodeLensParams::getTextDocument,
-            (parameters, document, desk) -> lenses(document, desk)),
+            (parameters, document, desk) -> {
+              List<CodeLens> lenses = lenses(document, desk);
+              Optional<Reading> told = reading(document);
+              desk.beside(
+                  "codeLens",
+                  document,
+                  now ->
+                      figures(reading(now)).equals(figures(told))
+                          && lenses(now, desk).equals(lenses));
+              return lenses;
+            }),
         new Route<>("codeLens/resolve", CodeLens.class, CodeLensFeature::resolved));
   }
 
@@ -46,6 +58,17 @@ public final class CodeLensFeature implements Feature {
     JsonObject options = new JsonObject();
     options.addProperty("resolveProvider", true);
     server.add("codeLensProvider", options);
+  }
+
+  private static Optional<Reading> reading(Document document) {
+    return document.snapshot().reading(document.path());
+  }
+
+  /** What the words of all lenses follow from: walls that stay what they are keep theirs. */
+  private static Object figures(Optional<Reading> reading) {
+    return reading
+        .map(of -> of.walls().stream().map(WallFacts::analysis).toList())
+        .orElse(List.of());
   }
 
   static List<CodeLens> lenses(Document document, Desk desk) {
@@ -80,11 +103,6 @@ public final class CodeLensFeature implements Feature {
   }
 
   private static Optional<String> file(Object data) {
-    return data instanceof JsonElement json
-            && json.isJsonObject()
-            && json.getAsJsonObject().has("file")
-            && json.getAsJsonObject().get("file").isJsonPrimitive()
-        ? Optional.of(json.getAsJsonObject().get("file").getAsString())
-        : Optional.empty();
+    return Fields.of(data).flatMap(fields -> fields.text("file"));
   }
 }

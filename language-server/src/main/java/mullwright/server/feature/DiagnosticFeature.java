@@ -39,10 +39,15 @@ public final class DiagnosticFeature implements Feature {
             (parameters, desk) -> {
               TextDocumentIdentifier which =
                   Route.needed(parameters.getTextDocument(), "textDocument");
+              String address = Route.needed(which.getUri(), "uri");
+              String previous = parameters.getPreviousResultId();
               // the protocol has no null here: in a document nobody knows nothing is found
-              return desk.document(Route.needed(which.getUri(), "uri"))
-                  .map(document -> report(document, parameters.getPreviousResultId(), desk))
-                  .orElseGet(() -> new RelatedFullDocumentDiagnosticReport(List.of()));
+              return desk.document(address)
+                  .map(document -> report(document, previous, desk))
+                  .orElseGet(
+                      () ->
+                          report(
+                              desk.settingsProblems().getOrDefault(address, List.of()), previous));
             }),
         new Route<>(
             "workspace/diagnostic",
@@ -57,6 +62,7 @@ public final class DiagnosticFeature implements Feature {
       options.addProperty("identifier", "mullwright");
       options.addProperty("interFileDependencies", true);
       options.addProperty("workspaceDiagnostics", true);
+      options.addProperty("workDoneProgress", true);
       server.add("diagnosticProvider", options);
     }
   }
@@ -72,11 +78,15 @@ public final class DiagnosticFeature implements Feature {
                 .findings(roots, desk.cancel())
                 .getOrDefault(document.path(), List.of()),
             desk.client());
+    desk.client().giveRulePages(Diagnostics.rules(now));
+    return report(now, previous);
+  }
+
+  private static Object report(List<Diagnostic> now, String previous) {
     String id = Fingerprint.of(now);
     if (id.equals(previous)) {
       return new RelatedUnchangedDocumentDiagnosticReport(id);
     }
-    desk.client().giveRulePages(Diagnostics.rules(now));
     RelatedFullDocumentDiagnosticReport report = new RelatedFullDocumentDiagnosticReport(now);
     report.setResultId(id);
     return report;

@@ -53,6 +53,7 @@ public final class ExecuteCommandFeature implements Feature {
     commands.keySet().forEach(names::add);
     JsonObject options = new JsonObject();
     options.add("commands", names);
+    options.addProperty("workDoneProgress", true);
     server.add("executeCommandProvider", options);
   }
 

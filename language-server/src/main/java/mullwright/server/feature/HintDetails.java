@@ -10,6 +10,7 @@ import mullwright.derivation.Standing;
 import mullwright.model.Origin;
 import mullwright.server.Desk;
 import mullwright.server.Document;
+import mullwright.server.Fields;
 import mullwright.server.hint.Figure;
 import mullwright.server.hover.Numbers;
 import mullwright.server.hover.Page;
@@ -35,30 +36,30 @@ record HintDetails(Desk desk) {
   }
 
   /** Adds them; a hint whose statement is gone stays as it is. */
-  void add(InlayHint hint, JsonObject data) {
-    if (!(data.has("uri") && data.has("segment") && data.has("start") && data.has("end"))) {
-      return;
-    }
-    Optional<Document> document = desk.document(data.get("uri").getAsString());
-    if (document.isEmpty()) {
+  void add(InlayHint hint, Fields data) {
+    Optional<Document> document = data.text("uri").flatMap(desk::document);
+    Optional<Integer> segment = data.number("segment");
+    Optional<Integer> start = data.number("start");
+    Optional<Integer> end = data.number("end");
+    boolean whole = segment.isPresent() && start.isPresent() && end.isPresent();
+    if (document.isEmpty() || !whole || start.get() < 0 || end.get() < start.get()) {
       return;
     }
     Origin origin =
-        new Origin(
-            document.get().path(),
-            data.get("segment").getAsInt(),
-            new TextRange(data.get("start").getAsInt(), data.get("end").getAsInt()));
-    Figure figure = InlayHintFeature.figures(document.get(), desk).byStatement().get(origin);
-    if (figure == null) {
-      return;
-    }
+        new Origin(document.get().path(), segment.get(), new TextRange(start.get(), end.get()));
+    InlayHintFeature.figures(document.get(), desk)
+        .of(origin)
+        .ifPresent(figure -> add(hint, figure, document.get()));
+  }
+
+  private static void add(InlayHint hint, Figure figure, Document document) {
     List<Derivation> workings = figure.workings();
-    hint.setTooltip(tooltip(figure, workings, Numbers.of(document.get().file())));
+    hint.setTooltip(tooltip(figure, workings, Numbers.of(document.file())));
     if (hint.getLabel().isRight()) {
       List<InlayHintLabelPart> parts = hint.getLabel().getRight();
       for (int way = 0; way < figure.ways().size() && way + 1 < parts.size(); way++) {
         Derivation input = figure.input(way);
-        place(input, document.get()).ifPresent(parts.get(way + 1)::setLocation);
+        place(input, document).ifPresent(parts.get(way + 1)::setLocation);
         parts.get(way + 1).setTooltip(input.name());
       }
     }

@@ -16,9 +16,9 @@ import mullwright.server.Document;
 import mullwright.server.Feature;
 import mullwright.server.Route;
 import mullwright.server.piece.PartUses;
-import mullwright.server.piece.PiecesAt;
 import mullwright.server.piece.WallPieces;
 import mullwright.workspace.Cursor;
+import mullwright.workspace.NamedPieces;
 import org.eclipse.lsp4j.ImplementationParams;
 import org.eclipse.lsp4j.LocationLink;
 import org.eclipse.lsp4j.Range;
@@ -61,7 +61,7 @@ public final class ImplementationFeature implements Feature {
             .ifPresent(part -> ofPart(document, part, desk, statements));
       } else {
         for (WallPieces wall : WallPieces.of(document)) {
-          statements.addAll(PartUses.statements(wall, PiecesAt.at(wall, symbol)));
+          statements.addAll(PartUses.statements(wall, NamedPieces.of(wall.details(), symbol)));
         }
       }
     }

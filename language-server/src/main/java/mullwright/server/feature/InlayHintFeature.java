@@ -13,6 +13,7 @@ import mullwright.server.Client;
 import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.Feature;
+import mullwright.server.Fields;
 import mullwright.server.Route;
 import mullwright.server.Settings;
 import mullwright.server.hint.Figure;
@@ -50,19 +51,15 @@ public final class InlayHintFeature implements Feature {
             InlayHintParams::getTextDocument,
             (parameters, document, desk) -> {
               Range range = Route.needed(parameters.getRange(), "range");
-              return hints(
-                  document,
-                  document.offset(range.getStart()),
-                  document.offset(range.getEnd()),
-                  desk);
+              List<InlayHint> hints = hints(document, range, desk);
+              desk.beside("inlayHint", document, now -> hints(now, range, desk).equals(hints));
+              return hints;
             }),
         new Route<>(
             "inlayHint/resolve",
             InlayHint.class,
             (hint, desk) -> {
-              if (hint.getData() instanceof JsonObject data) {
-                new HintDetails(desk).add(hint, data);
-              }
+              Fields.of(hint.getData()).ifPresent(data -> new HintDetails(desk).add(hint, data));
               return hint;
             }));
   }
@@ -77,7 +74,7 @@ public final class InlayHintFeature implements Feature {
   /** The figures of a document, as its reader wants them. */
   static Figures figures(Document document, Desk desk) {
     Settings settings = desk.settings(document);
-    return Figures.of(
+    return new Figures(
         document
             .snapshot()
             .reading(document.path())
@@ -85,8 +82,7 @@ public final class InlayHintFeature implements Feature {
             .orElse(List.of()),
         Numbers.of(document.file()).in(settings),
         settings,
-        origin -> line(document, origin),
-        desk.cancel());
+        origin -> line(document, origin));
   }
 
   private static int line(Document document, Origin origin) {
@@ -98,12 +94,15 @@ public final class InlayHintFeature implements Feature {
         .orElse(-1);
   }
 
-  private static List<InlayHint> hints(Document document, int from, int to, Desk desk) {
+  private static List<InlayHint> hints(Document document, Range range, Desk desk) {
+    int from = document.offset(range.getStart());
+    int to = document.offset(range.getEnd());
     List<String> resolves = desk.client().words(RESOLVES);
     LineTable lines = document.file().lines();
     Set<Integer> unread = unread(document);
     Map<Integer, InlayHint> byLine = new TreeMap<>();
-    for (Map.Entry<Origin, Figure> each : figures(document, desk).byStatement().entrySet()) {
+    Map<Origin, Figure> figures = figures(document, desk).byStatement(desk.cancel());
+    for (Map.Entry<Origin, Figure> each : figures.entrySet()) {
       int line = line(document, each.getKey());
       if (line < 0) {
         continue;

@@ -41,7 +41,9 @@ public final class ReferencesFeature implements Feature {
 
   @Override
   public void advertise(Client client, JsonObject server) {
-    server.addProperty("referencesProvider", true);
+    JsonObject options = new JsonObject();
+    options.addProperty("workDoneProgress", true);
+    server.add("referencesProvider", options);
   }
 
   /** What is named under an offset. */

@@ -48,6 +48,7 @@ public final class RenameFeature implements Feature {
     if (client.can("textDocument.rename.prepareSupport")) {
       JsonObject options = new JsonObject();
       options.addProperty("prepareProvider", true);
+      options.addProperty("workDoneProgress", true);
       server.add("renameProvider", options);
     } else {
       server.addProperty("renameProvider", true);

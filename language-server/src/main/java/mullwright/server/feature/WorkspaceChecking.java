@@ -30,7 +30,7 @@ import org.eclipse.lsp4j.WorkspaceUnchangedDocumentDiagnosticReport;
 final class WorkspaceChecking implements Piecemeal {
   private final Map<String, String> previous = new HashMap<>();
   private final Desk desk;
-  private final Progress progress;
+  private final Optional<Progress> progress;
   private final List<Place> files = new ArrayList<>();
   private int done;
 
@@ -50,16 +50,16 @@ final class WorkspaceChecking implements Piecemeal {
         files.add(new Place(view, path));
       }
     }
-    this.progress = desk.progress(parameters.getWorkDoneToken(), "Checking walls");
+    this.progress = desk.progress();
   }
 
   @Override
   public Optional<Object> next(Cancel cancel) {
-    if (done == files.size() || progress.cancelled()) {
+    if (done == files.size() || progress.filter(Progress::cancelled).isPresent()) {
       return Optional.of(gather(cancel));
     }
     Place place = files.get(done);
-    progress.report(done, files.size(), place.path());
+    progress.ifPresent(it -> it.report(done, files.size(), place.path()));
     List<View> views = desk.views();
     if (place.view() < views.size()) {
       views
@@ -88,6 +88,8 @@ final class WorkspaceChecking implements Piecemeal {
             view.snapshot()
                 .findings(paths, cancel)
                 .forEach((path, found) -> report(view, path, found, reports)));
+    desk.settingsProblems()
+        .forEach((address, problems) -> report(address, null, problems, reports));
     if (done == files.size()) {
       // what the client still shows of files that are gone
       previous.forEach(
@@ -102,24 +104,20 @@ final class WorkspaceChecking implements Piecemeal {
         .ifPresent(
             document -> {
               List<Diagnostic> now = Diagnostics.of(document, found, desk.client());
-              String id = Fingerprint.of(now);
-              Integer version = document.version();
               desk.client().giveRulePages(Diagnostics.rules(now));
-              if (id.equals(previous.remove(document.address()))) {
-                reports.add(
-                    new WorkspaceUnchangedDocumentDiagnosticReport(
-                        id, document.address(), version));
-              } else {
-                WorkspaceFullDocumentDiagnosticReport report =
-                    new WorkspaceFullDocumentDiagnosticReport(now, document.address(), version);
-                report.setResultId(id);
-                reports.add(report);
-              }
+              report(document.address(), document.version(), now, reports);
             });
   }
 
-  @Override
-  public void ended() {
-    progress.end();
+  private void report(String address, Integer version, List<Diagnostic> now, List<Object> reports) {
+    String id = Fingerprint.of(now);
+    if (id.equals(previous.remove(address))) {
+      reports.add(new WorkspaceUnchangedDocumentDiagnosticReport(id, address, version));
+    } else {
+      WorkspaceFullDocumentDiagnosticReport report =
+          new WorkspaceFullDocumentDiagnosticReport(now, address, version);
+      report.setResultId(id);
+      reports.add(report);
+    }
   }
 }

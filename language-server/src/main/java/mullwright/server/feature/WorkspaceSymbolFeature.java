@@ -42,7 +42,9 @@ public final class WorkspaceSymbolFeature implements Feature {
 
   @Override
   public void advertise(Client client, JsonObject server) {
-    server.addProperty("workspaceSymbolProvider", true);
+    JsonObject options = new JsonObject();
+    options.addProperty("workDoneProgress", true);
+    server.add("workspaceSymbolProvider", options);
   }
 
   static List<WorkspaceSymbol> found(String question, Desk desk) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PieceRef;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
@@ -19,72 +21,87 @@ import mullwright.workspace.WallDetails;
 
 /** The figures of a file's walls by the statement they follow from. */
 public final class Figures {
-  private final Map<Origin, Figure> byStatement = new LinkedHashMap<>();
+  private final List<WallDetails> walls;
   private final Numbers numbers;
   private final Settings settings;
   private final ToIntFunction<Origin> lineOf;
 
-  private Figures(Numbers numbers, Settings settings, ToIntFunction<Origin> lineOf) {
+  /**
+   * Those that the settings have on; none is worked out yet.
+   *
+   * @param lineOf the line of the text an origin stands on, below 0 if it is of another file
+   */
+  public Figures(
+      List<WallDetails> walls, Numbers numbers, Settings settings, ToIntFunction<Origin> lineOf) {
+    this.walls = List.copyOf(walls);
     this.numbers = numbers;
     this.settings = settings;
     this.lineOf = lineOf;
   }
 
-  /**
-   * Those of all walls that the settings have on.
-   *
-   * @param lineOf the line of the text an origin stands on, below 0 if it is of another file
-   */
-  public static Figures of(
-      List<WallDetails> walls,
-      Numbers numbers,
-      Settings settings,
-      ToIntFunction<Origin> lineOf,
-      Cancel cancel) {
-    Figures figures = new Figures(numbers, settings, lineOf);
+  /** All of them, in the order of the layout. */
+  public Map<Origin, Figure> byStatement(Cancel cancel) {
+    Map<Origin, Figure> figures = new LinkedHashMap<>();
     for (WallDetails wall : walls) {
       cancel.check();
-      figures.collect(wall);
+      WallLayout layout = wall.layout();
+      layout.verticals().forEach(piece -> add(piece, wall, figures));
+      layout.horizontals().forEach(piece -> add(piece, wall, figures));
+      layout.cells().forEach(cell -> add(cell, wall, figures));
+      grid(wall, figures);
     }
     return figures;
   }
 
-  /** By statement, in the order of the layout. */
-  public Map<Origin, Figure> byStatement() {
-    return byStatement;
-  }
-
-  private void collect(WallDetails wall) {
-    WallLayout layout = wall.layout();
-    if (settings.on(Settings.HINTS_LENGTHS)) {
-      for (VerticalPiece piece : layout.verticals()) {
-        of(piece.origin(), wall, Figure.Kind.VERTICAL, piece.index()).add(cut(piece.length()));
-      }
-      for (HorizontalPiece piece : layout.horizontals()) {
-        of(piece.origin(), wall, Figure.Kind.HORIZONTAL, piece.index()).add(cut(piece.length()));
-      }
-    }
-    if (settings.on(Settings.HINTS_GLASS)) {
-      for (Cell cell : layout.cells()) {
-        if (cell.use().isPresent() && cell.opening().isEmpty()) {
-          of(cell.use().get().origin(), wall, Figure.Kind.GLASS, cell.index())
-              .add(
-                  new Figure.Size(
-                      cell.glassWidth(),
-                      cell.glassHeight(),
-                      numbers.order(cell.glassWidth())
-                          + " × "
-                          + numbers.order(cell.glassHeight())));
+  /** That of one statement, worked out from its own pieces alone. */
+  public Optional<Figure> of(Origin statement) {
+    Map<Origin, Figure> figures = new LinkedHashMap<>();
+    for (WallDetails wall : walls) {
+      for (PieceRef piece : wall.index().madeBy(statement)) {
+        switch (piece.kind()) {
+          case VERTICAL -> add(wall.layout().verticals().get(piece.index()), wall, figures);
+          case HORIZONTAL -> add(wall.layout().horizontals().get(piece.index()), wall, figures);
+          case CELL -> add(wall.layout().cells().get(piece.index()), wall, figures);
+          default -> {
+            // others have no figure
+          }
         }
       }
+      grid(wall, figures);
     }
-    if (settings.on(Settings.HINTS_GRID)) {
-      grid(wall);
+    return Optional.ofNullable(figures.get(statement));
+  }
+
+  private void add(VerticalPiece piece, WallDetails wall, Map<Origin, Figure> figures) {
+    if (settings.on(Settings.HINTS_LENGTHS)) {
+      of(piece.origin(), wall, Figure.Kind.VERTICAL, piece.index(), figures)
+          .add(cut(piece.length()));
+    }
+  }
+
+  private void add(HorizontalPiece piece, WallDetails wall, Map<Origin, Figure> figures) {
+    if (settings.on(Settings.HINTS_LENGTHS)) {
+      of(piece.origin(), wall, Figure.Kind.HORIZONTAL, piece.index(), figures)
+          .add(cut(piece.length()));
+    }
+  }
+
+  private void add(Cell cell, WallDetails wall, Map<Origin, Figure> figures) {
+    if (settings.on(Settings.HINTS_GLASS) && cell.use().isPresent() && cell.opening().isEmpty()) {
+      of(cell.use().get().origin(), wall, Figure.Kind.GLASS, cell.index(), figures)
+          .add(
+              new Figure.Size(
+                  cell.glassWidth(),
+                  cell.glassHeight(),
+                  numbers.order(cell.glassWidth()) + " × " + numbers.order(cell.glassHeight())));
     }
   }
 
   /** What the spacings of a statement come to: its last line or floor from its first. */
-  private void grid(WallDetails wall) {
+  private void grid(WallDetails wall, Map<Origin, Figure> figures) {
+    if (!settings.on(Settings.HINTS_GRID)) {
+      return;
+    }
     Grid grid = wall.layout().wall().grid();
     Map<Integer, Origin> first = new LinkedHashMap<>();
     Map<Integer, List<Length>> reach = new LinkedHashMap<>();
@@ -98,7 +115,7 @@ public final class Figures {
         (at, places) -> {
           if (at >= 0 && places.size() > 1) {
             Length over = places.get(places.size() - 1).minus(places.get(0));
-            of(first.get(at), wall, Figure.Kind.GRID, 0)
+            of(first.get(at), wall, Figure.Kind.GRID, 0, figures)
                 .add(new Figure.Size(over, Length.ZERO, numbers.cutShort(over) + " over all"));
           }
         });
@@ -116,7 +133,8 @@ public final class Figures {
     return new Figure.Size(length, Length.ZERO, numbers.cutShort(length));
   }
 
-  private Figure of(Origin origin, WallDetails wall, Figure.Kind kind, int first) {
-    return byStatement.computeIfAbsent(origin, statement -> new Figure(wall, kind, first));
+  private static Figure of(
+      Origin origin, WallDetails wall, Figure.Kind kind, int first, Map<Origin, Figure> figures) {
+    return figures.computeIfAbsent(origin, statement -> new Figure(wall, kind, first));
   }
 }

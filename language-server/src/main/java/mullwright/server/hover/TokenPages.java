@@ -1,10 +1,10 @@
 package mullwright.server.hover;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import mullwright.check.Allowances;
 import mullwright.check.RulePage;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Quantity;
@@ -19,8 +19,6 @@ import mullwright.workspace.Cursor;
  * arithmetic, comments that are read.
  */
 final class TokenPages {
-  private static final Pattern ALLOW = Pattern.compile("//\\s*allow\\s+([a-z][a-z0-9-]*)\\b.*");
-
   /** Read only when such a word is pointed at. */
   private static final class Meanings {
     static final Map<String, String> OF =
@@ -109,18 +107,18 @@ final class TokenPages {
     return around.get();
   }
 
-  /** What a rule is about whose findings a comment allows. */
+  /** What the rules are about whose findings a comment allows. */
   private static Optional<Page> allowed(String comment) {
-    Matcher allow = ALLOW.matcher(comment);
-    if (!allow.matches()) {
-      return Optional.empty();
+    List<String> rules = Allowances.named(comment);
+    Page page = new Page("allow " + String.join(", ", rules));
+    page.line("Findings here are allowed, for the reason that follows.");
+    boolean known = false;
+    for (String rule : rules) {
+      Optional<RulePage> of = RulePage.find(rule);
+      of.ifPresent(found -> page.fact(rule, found.summary()));
+      known |= of.isPresent();
     }
-    return RulePage.find(allow.group(1))
-        .map(
-            page ->
-                new Page("allow " + allow.group(1))
-                    .line("Findings of this rule are allowed here, for the reason that follows.")
-                    .line(page.summary()));
+    return known ? Optional.of(page) : Optional.empty();
   }
 
   /** One of a unit in both systems. */

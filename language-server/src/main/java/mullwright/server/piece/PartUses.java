@@ -1,6 +1,7 @@
 package mullwright.server.piece;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -84,7 +85,7 @@ public final class PartUses {
   }
 
   /** The statements that made pieces, each once. */
-  public static List<Origin> statements(WallPieces wall, List<PieceRef> pieces) {
+  public static List<Origin> statements(WallPieces wall, Collection<PieceRef> pieces) {
     Set<Origin> origins = new LinkedHashSet<>();
     pieces.forEach(piece -> wall.index().origin(piece).ifPresent(origins::add));
     return List.copyOf(origins);

@@ -1,11 +1,11 @@
 package mullwright.server.piece;
 
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.Locale;
 import java.util.Optional;
 import mullwright.layout.PieceRef;
 import mullwright.server.Desk;
+import mullwright.server.Fields;
 
 /**
  * A piece as it goes to the client and comes back with the next question: by names, which outlive
@@ -36,21 +36,19 @@ public record PieceData(String file, String wall, String kind, String name) {
 
   /** What came back; empty if it is nothing the server gave out. */
   public static Optional<PieceData> read(Object data) {
-    if (!(data instanceof JsonElement json) || !json.isJsonObject()) {
-      return Optional.empty();
-    }
-    JsonObject fields = json.getAsJsonObject();
-    for (String field : new String[] {"file", "wall", "kind", "name"}) {
-      if (!fields.has(field) || !fields.get(field).isJsonPrimitive()) {
-        return Optional.empty();
-      }
-    }
-    return Optional.of(
-        new PieceData(
-            fields.get("file").getAsString(),
-            fields.get("wall").getAsString(),
-            fields.get("kind").getAsString(),
-            fields.get("name").getAsString()));
+    return Fields.of(data)
+        .flatMap(
+            fields -> {
+              Optional<String> file = fields.text("file");
+              Optional<String> wall = fields.text("wall");
+              Optional<String> kind = fields.text("kind");
+              Optional<String> name = fields.text("name");
+              boolean whole =
+                  file.isPresent() && wall.isPresent() && kind.isPresent() && name.isPresent();
+              return whole
+                  ? Optional.of(new PieceData(file.get(), wall.get(), kind.get(), name.get()))
+                  : Optional.empty();
+            });
   }
 
   /** A piece found again in its wall. */
