@@ -3,6 +3,7 @@ package mullwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +78,10 @@ final class Ledgers {
     for (Map.Entry<Path, MarkLedger> each : byPath.entrySet()) {
       if (!each.getValue().fresh().isEmpty()) {
         try {
-          Files.writeString(each.getKey(), each.getValue().write());
+          // an editor may be reading it: it comes into its place whole
+          Path whole = each.getKey().resolveSibling(each.getKey().getFileName() + ".part");
+          Files.writeString(whole, each.getValue().write());
+          Files.move(whole, each.getKey(), StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException failed) {
           throw new CannotException(
               "The ledger “" + each.getKey() + "” cannot be written: " + failed.getMessage() + ".");

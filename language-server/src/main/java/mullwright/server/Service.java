@@ -31,6 +31,7 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
   private static final String EXIT = "exit";
   private static final String SHOW_DOCUMENT = "window/showDocument";
   private static final String CONFIGURATION = "workspace/configuration";
+  private static final String APPLY_EDIT = "workspace/applyEdit";
 
   private final Map<String, Route<?>> routes = new LinkedHashMap<>();
   private final List<Feature> features;
@@ -77,6 +78,8 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
         SHOW_DOCUMENT, JsonRpcMethod.request(SHOW_DOCUMENT, JsonElement.class, JsonElement.class));
     methods.put(
         CONFIGURATION, JsonRpcMethod.request(CONFIGURATION, JsonElement.class, JsonElement.class));
+    methods.put(
+        APPLY_EDIT, JsonRpcMethod.request(APPLY_EDIT, JsonElement.class, JsonElement.class));
     notices
         .parameters()
         .forEach((name, type) -> methods.put(name, JsonRpcMethod.notification(name, type)));

@@ -11,6 +11,8 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
+import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.ConfigurationParams;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -167,6 +169,7 @@ final class Conversation implements AutoCloseable {
     final BlockingQueue<String> refreshes = new LinkedBlockingQueue<>();
     final BlockingQueue<ShowDocumentParams> shown = new LinkedBlockingQueue<>();
 
+    final BlockingQueue<ApplyWorkspaceEditParams> applied = new LinkedBlockingQueue<>();
     final BlockingQueue<ProgressParams> progress = new LinkedBlockingQueue<>();
     final BlockingQueue<UnregistrationParams> unregistrations = new LinkedBlockingQueue<>();
 
@@ -234,6 +237,12 @@ final class Conversation implements AutoCloseable {
     public CompletableFuture<ShowDocumentResult> showDocument(ShowDocumentParams asked) {
       shown.add(asked);
       return CompletableFuture.completedFuture(new ShowDocumentResult(true));
+    }
+
+    @Override
+    public CompletableFuture<ApplyWorkspaceEditResponse> applyEdit(ApplyWorkspaceEditParams edit) {
+      applied.add(edit);
+      return CompletableFuture.completedFuture(new ApplyWorkspaceEditResponse(true));
     }
 
     @Override

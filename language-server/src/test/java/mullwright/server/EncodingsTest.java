@@ -10,14 +10,21 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import mullwright.syntax.LineTable;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -101,6 +108,69 @@ class EncodingsTest {
     assertThat(answered).isGreaterThan(PLACES.size() * METHODS.size() / 2);
   }
 
+  /** Each action's edit, applied as a client would, gives the same text in every encoding. */
+  @ParameterizedTest
+  @ValueSource(strings = {"utf-8", "utf-16", "utf-32"})
+  void actionsChangeTheSamePlaces(String encoding) {
+    String text = WALL.replace("clip ", "clipp ");
+    JsonObject client = AbleClient.json();
+    client.add(
+        "general", JsonParser.parseString("{\"positionEncodings\": [\"" + encoding + "\"]}"));
+    Conversation talk = new Conversation("encodings-" + encoding);
+    talk.greet(folder, AbleClient.capabilities(client));
+    String address = Conversation.address(folder.resolve("walls/east.wall"));
+    talk.open(address, text);
+    Columns columns =
+        new Columns(PositionEncoding.chosen(List.of(encoding)), LineTable.of(text), text);
+    assertThat(changed(talk, columns, address, text.indexOf("clipp"), "Write clip"))
+        .isEqualTo(text.replace("clipp", "clip"));
+    int bay = text.indexOf("A..B") + 3;
+    assertThat(changed(talk, columns, address, bay, "Move line B 1\" to the r"))
+        .isEqualTo(text.replace("2 @ 5'-0\"", "5'-1\", 4'-11\""));
+    assertThat(
+            changed(
+                talk,
+                columns,
+                address,
+                text.indexOf("5'-0"),
+                "Write all lengths of this file in milli"))
+        .contains(COMMENT + "lines A..C  spaced 2 @ 1524 mm")
+        .contains(COMMENT + "row   head  at 101.6 mm below L2");
+    talk.close();
+  }
+
+  private static String changed(
+      Conversation talk, Columns columns, String address, int at, String title) {
+    Position position = columns.position(at);
+    CodeActionContext context = new CodeActionContext(List.of());
+    CodeAction offered =
+        await(
+                talk.server
+                    .getTextDocumentService()
+                    .codeAction(
+                        new CodeActionParams(
+                            new TextDocumentIdentifier(address),
+                            new Range(position, position),
+                            context)))
+            .stream()
+            .map(Either::getRight)
+            .filter(it -> it.getTitle().startsWith(title))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError(title));
+    CodeAction picked = await(talk.server.getTextDocumentService().resolveCodeAction(offered));
+    StringBuilder text = new StringBuilder(columns.text());
+    picked.getEdit().getDocumentChanges().get(0).getLeft().getEdits().stream()
+        .map(Either::getLeft)
+        .sorted(Comparator.comparingInt(edit -> -columns.offset(edit.getRange().getStart())))
+        .forEach(
+            edit ->
+                text.replace(
+                    columns.offset(edit.getRange().getStart()),
+                    columns.offset(edit.getRange().getEnd()),
+                    edit.getNewText()));
+    return text.toString();
+  }
+
   private static Map<String, JsonElement> answers(String encoding) {
     JsonObject client = AbleClient.json();
     client.add(
@@ -156,22 +226,26 @@ class EncodingsTest {
     return parameters;
   }
 
-  /** Columns of the wall's text in one encoding. */
-  private record Columns(PositionEncoding encoding, LineTable lines) {
+  /** Columns of a text in one encoding. */
+  private record Columns(PositionEncoding encoding, LineTable lines, String text) {
     Columns(String word) {
-      this(PositionEncoding.chosen(List.of(word)), LineTable.of(WALL));
+      this(PositionEncoding.chosen(List.of(word)), LineTable.of(WALL), WALL);
+    }
+
+    int offset(Position position) {
+      return lines.start(position.getLine()) + units(position.getLine(), position.getCharacter());
     }
 
     Position position(int offset) {
       int line = lines.line(offset);
-      String text = WALL.substring(lines.start(line), lines.end(line));
-      return new Position(line, encoding.columns(text, offset - lines.start(line)));
+      String words = text.substring(lines.start(line), lines.end(line));
+      return new Position(line, encoding.columns(words, offset - lines.start(line)));
     }
 
     int units(int line, int column) {
-      String text = WALL.substring(lines.start(line), lines.end(line));
-      assertThat(column).isLessThanOrEqualTo(encoding.columns(text, text.length()));
-      return encoding.units(text, column);
+      String words = text.substring(lines.start(line), lines.end(line));
+      assertThat(column).isLessThanOrEqualTo(encoding.columns(words, words.length()));
+      return encoding.units(words, column);
     }
 
     /** The answer with each position of the wall as an offset; those of other files as they are. */

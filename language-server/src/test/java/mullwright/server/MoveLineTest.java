@@ -1,0 +1,120 @@
+package mullwright.server;
+
+import static mullwright.server.Conversation.await;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.Gson;
+import com.google.gson.JsonObject;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
+import org.eclipse.lsp4j.ExecuteCommandParams;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A grid line is moved by any length, by a command that any editor can run. */
+class MoveLineTest extends ProtocolTalk {
+  private static final String WALL = WallTalk.WALL.text();
+
+  @Override
+  JsonObject json() {
+    JsonObject json = super.json();
+    json.getAsJsonObject("workspace").addProperty("applyEdit", true);
+    return json;
+  }
+
+  private JsonObject run(Object... arguments) {
+    Object answer =
+        await(
+            talk.server
+                .getWorkspaceService()
+                .executeCommand(
+                    new ExecuteCommandParams("mullwright.moveLine", List.of(arguments))));
+    return new Gson().toJsonTree(answer).getAsJsonObject();
+  }
+
+  private String refusal(Object... arguments) {
+    return WallTalk.refusal(
+        talk.server
+            .getWorkspaceService()
+            .executeCommand(new ExecuteCommandParams("mullwright.moveLine", List.of(arguments))));
+  }
+
+  private ApplyWorkspaceEditParams applied() {
+    try {
+      return talk.heard.applied.poll(Conversation.PATIENCE_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException stopped) {
+      throw new AssertionError(stopped);
+    }
+  }
+
+  /** 5'-0" and 5'-0"; the line between them 2 1/2" to the left makes it 4'-9 1/2" and 5'-2 1/2". */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "-2 1/2\" | 4'-9 1/2\", 5'-2 1/2\"",
+        "+1/16\"  | 5'-0 1/16\", 4'-11 15/16\"",
+        "2'      | 7'-0\", 3'-0\"",
+        "-25.4 mm | 4'-11\", 5'-1\"",
+      })
+  void movesANamedLine(String by, String spacings) {
+    String address = open("walls/east.wall", WALL);
+    JsonObject answer = run("B", by);
+    ApplyWorkspaceEditParams edit = applied();
+    assertThat(edit.getLabel())
+        .isEqualTo(answer.get("title").getAsString())
+        .startsWith("Move line B");
+    org.eclipse.lsp4j.CodeAction action = new org.eclipse.lsp4j.CodeAction(edit.getLabel());
+    action.setEdit(edit.getEdit());
+    assertThat(after(action, address, WALL)).isEqualTo(WALL.replace("2 @ 5'-0\"", spacings));
+    assertThat(annotation(action).getNeedsConfirmation()).isTrue();
+    assertThat(annotation(action).getDescription())
+        .isEqualTo(answer.getAsJsonArray("lines").get(0).getAsString());
+  }
+
+  @Test
+  void movesTheLineAtAPlace() {
+    String address = open("walls/east.wall", WALL);
+    int at = WALL.indexOf("B\n", WALL.indexOf("bays A..B"));
+    run(address, position(WALL, at), "1\"");
+    assertThat(applied().getLabel()).isEqualTo("Move line B 1\" to the right");
+  }
+
+  @Test
+  void withoutArgumentsTellsTheLinesAndHowToSay() {
+    open("walls/east.wall", WALL);
+    JsonObject answer = run();
+    assertThat(answer.get("title").getAsString()).contains("its name and a length");
+    assertThat(answer.getAsJsonArray("lines"))
+        .extracting(it -> it.getAsString())
+        .containsExactly(
+            "wall East, line A at 0\"",
+            "wall East, line B at 5'-0\"",
+            "wall East, line C at 10'-0\"");
+    assertThat(talk.heard.logged.remove().getMessage()).contains("its name and a length");
+    assertThat(talk.heard.applied).isEmpty();
+  }
+
+  @Test
+  void refusesWithASentenceWhatItCannotDo() {
+    assertThat(refusal("B", "1\"")).contains("Open a wall file first");
+    open("walls/east.wall", WALL);
+    assertThat(refusal("Z", "1\"")).contains("has a line Z");
+    assertThat(refusal("B")).contains("how far");
+    assertThat(refusal(7, "1\"")).contains("how far");
+    assertThat(refusal("B", "soon")).contains("“soon” is no length");
+    assertThat(refusal("B", 25)).contains("“25” is no length with its unit");
+    assertThat(refusal("B", "0\"")).contains("moves nothing");
+    assertThat(refusal("B", "-5'")).contains("Line B is not moved. The line would pass its neigh");
+    assertThat(refusal("A", "1\"")).contains("counted from the first line");
+    assertThat(refusal("x", Map.of("line", 0, "character", 0), "1\"")).contains("No grid line");
+    open(
+        "walls/two.wall",
+        WALL + "\n" + WALL.substring(WALL.indexOf("wall East")).replace("East", "West"));
+    assertThat(refusal("B", "1\"")).contains("2 walls of walls/two.wall have a line B");
+    assertThat(talk.heard.applied).isEmpty();
+  }
+}
