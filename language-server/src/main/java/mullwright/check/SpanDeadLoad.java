@@ -36,7 +36,11 @@ public final class SpanDeadLoad implements HorizontalRule {
                 + say.length(sag.sag().size())
                 + " under "
                 + say.force(sag.span().glassWeight())
-                + " of glass and its own weight over "
+                + " of glass"
+                + (sag.span().borneWeight() > 0
+                    ? ", " + say.force(sag.span().borneWeight()) + " of the verticals it bears"
+                    : "")
+                + " and its own weight over "
                 + say.length(sag.span().length())
                 + "; the limit is "
                 + say.length(sag.limit().limit())

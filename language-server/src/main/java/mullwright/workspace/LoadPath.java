@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import mullwright.analysis.wall.WallAnalysis;
+import mullwright.analysis.wall.WeightLanding;
 import mullwright.check.WallFacts;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
@@ -20,8 +21,9 @@ import mullwright.model.Grid;
 
 /**
  * How weight goes through a wall, piece by piece: a lite stands on the horizontal under it, a
- * horizontal on the verticals at its ends, a length of vertical hangs from its anchors or stands on
- * a horizontal.
+ * horizontal on the verticals at its ends and under it, a length of vertical hangs from its
+ * anchors, or stands on a horizontal or hangs from one. A length nothing holds up slides down on
+ * the one below.
  *
  * <p>Anchors that only hold in and out stand at the end of the path too: they take the wind of what
  * the length carries. Splices and covers hand nothing on.
@@ -34,7 +36,7 @@ public final class LoadPath {
   private LoadPath(WallFacts facts, LayoutIndex index) {
     this.layout = facts.layout();
     layout.cells().forEach(cell -> lite(cell, index));
-    layout.horizontals().forEach(piece -> horizontal(piece, index));
+    layout.horizontals().forEach(piece -> horizontal(piece, index, facts.analysis()));
     layout.verticals().forEach(piece -> vertical(piece, facts.analysis()));
   }
 
@@ -93,7 +95,7 @@ public final class LoadPath {
     }
   }
 
-  private void horizontal(HorizontalPiece piece, LayoutIndex index) {
+  private void horizontal(HorizontalPiece piece, LayoutIndex index, WallAnalysis analysis) {
     PieceRef horizontal = new PieceRef(PieceRef.Kind.HORIZONTAL, piece.index());
     index
         .verticalAt(piece.leftLine(), piece.yLeft())
@@ -101,6 +103,9 @@ public final class LoadPath {
     index
         .verticalAt(piece.rightLine(), piece.yRight())
         .ifPresent(right -> link(horizontal, new PieceRef(PieceRef.Kind.VERTICAL, right.index())));
+    for (VerticalPiece under : analysis.under(piece)) {
+      link(horizontal, new PieceRef(PieceRef.Kind.VERTICAL, under.index()));
+    }
   }
 
   private void vertical(VerticalPiece piece, WallAnalysis analysis) {
@@ -108,11 +113,12 @@ public final class LoadPath {
     for (PlacedAnchor anchor : analysis.anchorsOn(piece)) {
       link(vertical, new PieceRef(PieceRef.Kind.ANCHOR, anchor.index()));
     }
-    analysis
-        .holdOf(piece)
-        .standsOn()
-        .ifPresent(
-            rest -> link(vertical, new PieceRef(PieceRef.Kind.HORIZONTAL, rest.horizontal())));
+    WeightLanding landing = analysis.holdOf(piece).landing();
+    if (landing instanceof WeightLanding.OnHorizontal on) {
+      link(vertical, new PieceRef(PieceRef.Kind.HORIZONTAL, on.support().horizontal()));
+    } else if (landing instanceof WeightLanding.OnClosedJoint on) {
+      link(vertical, new PieceRef(PieceRef.Kind.VERTICAL, on.below().index()));
+    }
   }
 
   private void link(PieceRef piece, PieceRef holds) {

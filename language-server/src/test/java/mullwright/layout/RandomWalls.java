@@ -9,7 +9,9 @@ import mullwright.model.AnchorUse;
 import mullwright.model.Grid.OpeningKind;
 import mullwright.model.Height;
 import mullwright.model.Role;
+import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
+import mullwright.quantity.Quantity;
 
 /**
  * Makes walls from a number: lines, rows, openings, stops, splices of any sort, sensible or not.
@@ -246,7 +248,8 @@ public final class RandomWalls {
   private static TestParts.ProfileSheet sheet(Role role, int face, int sightline, int scale) {
     return TestParts.profile(role, length(face, scale))
         .sightline(length(sightline, scale))
-        .endAllowance(length(1, scale));
+        .endAllowance(length(1, scale))
+        .massPerLength(Quantity.ofSi(2.5 + face / 40.0, Kind.MASS_PER_LENGTH));
   }
 
   private static TestParts parts(int scale, boolean mirrored) {

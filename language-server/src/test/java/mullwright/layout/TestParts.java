@@ -13,6 +13,7 @@ import mullwright.model.Part;
 import mullwright.model.PartKind;
 import mullwright.model.Role;
 import mullwright.quantity.Length;
+import mullwright.quantity.Quantity;
 import mullwright.syntax.TextRange;
 
 /** Builds a small catalog by hand, one part a call; all data invented. */
@@ -49,6 +50,7 @@ final class TestParts {
     private Length biteRight = in(1, 2);
     private Length allowance = in(1, 32);
     private boolean allowanceStated;
+    private Quantity massPerLength;
     private Length legLeft;
     private Length legRight;
 
@@ -72,6 +74,11 @@ final class TestParts {
     ProfileSheet endAllowance(Length length) {
       allowance = length;
       allowanceStated = true;
+      return this;
+    }
+
+    ProfileSheet massPerLength(Quantity mass) {
+      massPerLength = mass;
       return this;
     }
 
@@ -121,7 +128,7 @@ final class TestParts {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty(),
+            Optional.ofNullable(sheet.massPerLength).map(this::given),
             assumed("aluminium"),
             Optional.empty(),
             List.of(),

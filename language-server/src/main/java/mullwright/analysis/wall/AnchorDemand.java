@@ -88,32 +88,7 @@ public record AnchorDemand(
     VerticalPiece piece = analysis.layout().verticals().get(anchor.vertical());
     String name = "force " + direction;
     return peak.map(reaction -> RunTrace.reaction(analysis.runOf(piece), reaction, name))
-        .orElseGet(
-            () ->
-                Derivation.computed(
-                    name,
-                    newtons,
-                    Kind.FORCE,
-                    "weight of the length ÷ number of dead-load anchors on it",
-                    "statics",
-                    weightOf(analysis, piece),
-                    Derivation.computed(
-                        "number of dead-load anchors on it",
-                        Math.rint(analysis.weightOf(piece) / newtons),
-                        Kind.RATIO,
-                        "those of this length",
-                        "the wall's anchors")));
-  }
-
-  /** The weight of a length with what hangs on it. */
-  static Derivation weightOf(WallAnalysis analysis, VerticalPiece piece) {
-    return Derivation.computed(
-        "weight of the length",
-        analysis.weightOf(piece),
-        Kind.FORCE,
-        "vertical + reinforcement + half of each horizontal on it + half of what stands on those"
-            + " + brackets",
-        "statics; glass 2500 kg/m³ (EN 572-1)");
+        .orElseGet(() -> WeightTrace.on(analysis, anchor, name, newtons));
   }
 
   /** The capacity with where it is stated. */

@@ -83,7 +83,7 @@ public final class FrameNumbers {
             analysis.weightOf(piece),
             Kind.FORCE,
             "",
-            () -> AnchorDemand.weightOf(analysis, piece)));
+            () -> WeightTrace.of(analysis, piece)));
     HeadJoint.of(analysis, piece).ifPresent(joint -> joint.numbers(numbers));
     return numbers;
   }
@@ -217,6 +217,18 @@ public final class FrameNumbers {
                         "weight",
                         sag::measured,
                         sag::explain)));
+    double[] ends = analysis.weightFrom(piece);
+    double end = Math.max(ends[0], ends[ends.length - 1]);
+    if (end > 0) {
+      numbers.add(
+          FrameNumber.free(
+              "weight at an end",
+              piece.name(),
+              end,
+              Kind.FORCE,
+              "weight",
+              () -> WeightTrace.end(analysis, piece, end)));
+    }
     return numbers;
   }
 
@@ -238,6 +250,17 @@ public final class FrameNumbers {
                       shear.response().name(),
                       () -> RunTrace.shear(run, shear)));
             });
+    VerticalPiece above = analysis.layout().verticals().get(joint.above());
+    if (analysis.holdOf(above).landing() instanceof WeightLanding.OnClosedJoint) {
+      numbers.add(
+          FrameNumber.free(
+              "weight through the closed joint",
+              joint.name(),
+              analysis.weightOf(above),
+              Kind.FORCE,
+              "weight",
+              () -> WeightTrace.of(analysis, above)));
+    }
     return numbers;
   }
 

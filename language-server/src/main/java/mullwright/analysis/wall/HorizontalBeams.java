@@ -96,6 +96,9 @@ final class HorizontalBeams {
         down.add(new BeamLoad.PointForce(edge.rightBlock(), edge.weight() / 2));
       }
     }
+    for (HorizontalLoads.Down borne : loads.downs()) {
+      down.add(new BeamLoad.PointForce(borne.at(), borne.newtons()));
+    }
     return solve(
         loads.span(), loads.weak(), loads.propped(), List.of(new LoadCase("weight", down)));
   }

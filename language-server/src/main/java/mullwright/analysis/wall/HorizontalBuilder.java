@@ -100,12 +100,14 @@ final class HorizontalBuilder {
       HorizontalPiece piece,
       List<HorizontalLoads.Point> points,
       List<Double> held,
-      List<Double> propped) {
+      List<Double> propped,
+      List<HorizontalLoads.Down> downs) {
     double left = centres.of(piece.leftLine());
     double span = centres.of(piece.rightLine()) - left;
     Optional<MemberWind.Strip> strip =
         wind.fromSite() && span > 0 ? Optional.of(strip(piece, left, span)) : Optional.empty();
-    Supplier<HorizontalLoads> loads = () -> loads(piece, left, span, strip, points, held, propped);
+    Supplier<HorizontalLoads> loads =
+        () -> loads(piece, left, span, strip, points, held, propped, downs);
     boolean level = piece.yLeft().equals(piece.yRight());
     double[] row =
         new double
@@ -114,7 +116,8 @@ final class HorizontalBuilder {
                 + 3 * points.size()
                 + held.size()
                 + propped.size()
-                + 3];
+                + 2 * downs.size()
+                + 4];
     double[] bar = profiles.computeIfAbsent(piece.profile(), HorizontalBuilder::numbers);
     row[0] = span;
     System.arraycopy(bar, 0, row, 1, bar.length);
@@ -157,10 +160,18 @@ final class HorizontalBuilder {
     for (double place : propped) {
       row[at++] = place;
     }
+    row[at++] = downs.size();
+    double borne = 0;
+    for (HorizontalLoads.Down down : downs) {
+      row[at++] = down.at();
+      row[at++] = down.newtons();
+      borne += down.newtons();
+    }
     row[at] = wind.given() ? 1 : 0;
     HorizontalBeams beams =
         level && span > 0 ? memory.solve(new HorizontalLoads.Key(row), loads) : NOT_CHECKED;
-    return new HorizontalSpan(piece, span, weight, sides[1], sides[0], held, propped, beams, loads);
+    return new HorizontalSpan(
+        piece, span, weight, borne, sides[1], sides[0], held, propped, beams, loads);
   }
 
   private HorizontalLoads loads(
@@ -170,19 +181,20 @@ final class HorizontalBuilder {
       Optional<MemberWind.Strip> strip,
       List<HorizontalLoads.Point> points,
       List<Double> held,
-      List<Double> propped) {
+      List<Double> propped,
+      List<HorizontalLoads.Down> downs) {
     List<HorizontalLoads.Edge> edges = new ArrayList<>(2);
     beside(under, piece).forEach(cell -> edge(cell, false, left, span, strip, edges));
     beside(over, piece).forEach(cell -> edge(cell, true, left, span, strip, edges));
     double[] bar = profiles.computeIfAbsent(piece.profile(), HorizontalBuilder::numbers);
     return new HorizontalLoads(
-        span, bar[0], bar[1], bar[2], wind.given(), edges, points, held, propped);
+        span, bar[0], bar[1], bar[2], wind.given(), edges, points, held, propped, downs);
   }
 
   private static double[] numbers(Part.Profile profile) {
     double modulus = Stiffness.modulus(profile.metal().value());
     return new double[] {
-      si(profile.ix()) * modulus, si(profile.iy()) * modulus, DeadWeight.perLength(profile)
+      si(profile.ix()) * modulus, si(profile.iy()) * modulus, WeightPath.perLength(profile)
     };
   }
 

@@ -16,6 +16,7 @@ import java.util.List;
  * @param points verticals that end on it and lean on it
  * @param held places where a vertical that ends on it holds it in and out [m]
  * @param propped places where a vertical under it holds it up [m]
+ * @param downs verticals that stand on it or hang from it
  */
 record HorizontalLoads(
     double span,
@@ -26,12 +27,14 @@ record HorizontalLoads(
     List<Edge> edges,
     List<Point> points,
     List<Double> held,
-    List<Double> propped) {
+    List<Double> propped,
+    List<Down> downs) {
   HorizontalLoads {
     edges = List.copyOf(edges);
     points = List.copyOf(points);
     held = List.copyOf(held);
     propped = List.copyOf(propped);
+    downs = List.copyOf(downs);
   }
 
   /** The numbers with their hash. */
@@ -92,4 +95,13 @@ record HorizontalLoads(
    * @param in what it brings with wind in [N]; {@code out} with wind out, negative outward
    */
   record Point(double at, double in, double out) {}
+
+  /**
+   * A vertical that stands on the horizontal or hangs from it.
+   *
+   * @param at place [m]
+   * @param newtons its weight with what hangs on it [N]
+   * @param standing false if it hangs
+   */
+  record Down(double at, double newtons, boolean standing) {}
 }

@@ -17,6 +17,7 @@ public final class HorizontalSpan {
   private final HorizontalPiece piece;
   private final double length;
   private final double glassWeight;
+  private final double borneWeight;
   private final int[] above;
   private final int[] below;
   private final List<Double> held;
@@ -28,6 +29,7 @@ public final class HorizontalSpan {
       HorizontalPiece piece,
       double length,
       double glassWeight,
+      double borneWeight,
       int[] above,
       int[] below,
       List<Double> held,
@@ -37,6 +39,7 @@ public final class HorizontalSpan {
     this.piece = piece;
     this.length = length;
     this.glassWeight = glassWeight;
+    this.borneWeight = borneWeight;
     this.above = above;
     this.below = below;
     this.held = held;
@@ -97,6 +100,11 @@ public final class HorizontalSpan {
   /** Weight of the lites that stand on it [N]. */
   public double glassWeight() {
     return glassWeight;
+  }
+
+  /** Weight of the verticals that stand on it or hang from it, with all they carry [N]. */
+  public double borneWeight() {
+    return borneWeight;
   }
 
   /** Where wind makes it lean on something: its ends, and verticals that hold it between [m]. */

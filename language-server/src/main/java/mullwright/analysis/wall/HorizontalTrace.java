@@ -14,14 +14,15 @@ public final class HorizontalTrace {
   private static final String SIMPLE = "simple span under the loads of the lites over and under it";
 
   private static final String OVER_ITS_SUPPORTS =
-      "direct stiffness under its own weight and the lites on their setting blocks";
+      "direct stiffness under its own weight, the lites on their setting blocks and the verticals"
+          + " it bears";
 
   private HorizontalTrace() {}
 
   /** One lite on it and nothing under it: then the closed form holds. */
   private static boolean simple(HorizontalSpan span) {
     long lites = span.loads().edges().stream().filter(edge -> edge.weight() > 0).count();
-    return lites <= 1 && span.loads().propped().isEmpty();
+    return lites <= 1 && span.loads().propped().isEmpty() && span.loads().downs().isEmpty();
   }
 
   /** A moment by wind at a place and in a case. */
@@ -143,6 +144,17 @@ public final class HorizontalTrace {
                 "setting block at the quarter point of the glass, from the left vertical",
                 "flat-glass trade handbook, from memory"));
       }
+    }
+    for (HorizontalLoads.Down down : span.loads().downs()) {
+      String vertical =
+          "weight of the vertical that " + (down.standing() ? "stands on" : "hangs from");
+      inputs.add(
+          Derivation.computed(
+              vertical + " it",
+              down.newtons(),
+              Kind.FORCE,
+              "its own and what hangs on it",
+              "statics"));
     }
     inputs.add(
         Derivation.computed(

@@ -29,6 +29,7 @@ final class RunBuilder {
   private final RunSupports held;
   private final RunLoads loads;
   private final LineCentres centres;
+  private final WeightPath weight;
   private final List<List<VerticalPiece>> runs = new ArrayList<>();
   private final List<List<RunSupport>> supports = new ArrayList<>();
 
@@ -46,9 +47,6 @@ final class RunBuilder {
   /** The horizontals a run holds, by run. */
   private final Map<Integer, List<RunSupport>> heldBy = new HashMap<>();
 
-  /** The lines whose verticals stand under a horizontal, by the horizontal's index. */
-  private final Map<Integer, List<Integer>> under = new HashMap<>();
-
   private final HorizontalSpan[] spans;
   private final VerticalRun[] solved;
   private final boolean[] begun;
@@ -60,12 +58,15 @@ final class RunBuilder {
       WallLayout layout,
       WindOnWall wind,
       CellWeight weights,
+      RunSupports held,
+      WeightPath weight,
       LineCentres centres,
       BeamMemory memory) {
     this.layout = layout;
     this.memory = memory;
     this.centres = centres;
-    this.held = new RunSupports(layout);
+    this.weight = weight;
+    this.held = held;
     this.loads = new RunLoads(layout, wind, centres);
     this.horizontals = new HorizontalBuilder(layout, wind, weights, centres, memory);
     List<VerticalPiece> pieces = new ArrayList<>();
@@ -91,10 +92,6 @@ final class RunBuilder {
     for (RunSupport end : List.copyOf(supporting)) {
       if (end.horizontal() < 0) {
         continue;
-      }
-      boolean fromBelow = end.y() > pieces.get(0).bottom().toMetres();
-      if (fromBelow) {
-        under.computeIfAbsent(end.horizontal(), h -> new ArrayList<>()).add(line);
       }
       if (standsWithout(pieces, supporting, end)) {
         supporting.remove(end);
@@ -188,12 +185,12 @@ final class RunBuilder {
             .sorted()
             .toList();
     List<Double> propped =
-        under.getOrDefault(index, List.of()).stream()
-            .map(line -> centres.of(line) - left)
-            .distinct()
-            .sorted()
+        weight.under(piece).stream().map(v -> centres.of(v.line()) - left).toList();
+    List<HorizontalLoads.Down> downs =
+        weight.borne(piece).stream()
+            .map(b -> new HorizontalLoads.Down(b.at(), b.newtons(), b.standsOn(piece)))
             .toList();
-    spans[index] = horizontals.span(piece, points, between, propped);
+    spans[index] = horizontals.span(piece, points, between, propped, downs);
     return spans[index];
   }
 

@@ -60,8 +60,13 @@ final class RunSupports {
     found.add(support);
   }
 
-  // an end that butts a horizontal running through is held in and out by it
-  private Optional<RunSupport> buttedEnd(VerticalPiece piece, boolean lower) {
+  /** The anchors and clips of a length, from below. */
+  List<PlacedAnchor> anchorsOn(VerticalPiece piece) {
+    return anchorsOfPiece.get(piece.index());
+  }
+
+  /** The horizontal running through that an end of a length butts, if one does. */
+  Optional<RunSupport> buttedEnd(VerticalPiece piece, boolean lower) {
     Length end = lower ? piece.bottom() : piece.top();
     for (HorizontalPiece horizontal : throughOfLine.get(piece.line())) {
       Length half = horizontal.profile().face().value().half();

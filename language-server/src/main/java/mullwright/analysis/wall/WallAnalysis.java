@@ -23,10 +23,10 @@ public final class WallAnalysis {
   private final List<VerticalRun> runs;
   private final int[] runOfPiece;
   private final List<HorizontalSpan> horizontals;
-  private final DeadWeight weight;
+  private final WeightHolds holds;
+  private final WeightPath weight;
   private final LineNeighbours neighbours;
   private final PartContacts contacts;
-  private final Kept<LengthHold> holds;
   private final Kept<List<List<BendingCheck>>> bending;
   private final Kept<List<JointObstacle>> obstacles;
   private final WindOnWall wind;
@@ -41,7 +41,10 @@ public final class WallAnalysis {
     this.edges = new Kept<>(1, all -> new CellEdges(layout));
     CellWeight weights = new CellWeight(layout);
     LineCentres centres = new LineCentres(layout);
-    RunBuilder frame = new RunBuilder(layout, wind, weights, centres, memory);
+    RunSupports held = new RunSupports(layout);
+    this.holds = new WeightHolds(layout, held);
+    this.weight = new WeightPath(layout, weights, centres, holds, memory);
+    RunBuilder frame = new RunBuilder(layout, wind, weights, held, weight, centres, memory);
     this.runs = frame.runs();
     this.horizontals = frame.spans();
     this.runOfPiece = new int[layout.verticals().size()];
@@ -50,11 +53,8 @@ public final class WallAnalysis {
         runOfPiece[piece.index()] = run;
       }
     }
-    this.weight = new DeadWeight(layout, weights, runs, horizontals);
     this.neighbours = new LineNeighbours(layout);
     this.contacts = new PartContacts(layout);
-    this.holds =
-        new Kept<>(runOfPiece.length, piece -> LengthHold.of(this, layout.verticals().get(piece)));
     this.bending = new Kept<>(runs.size(), run -> VerticalBending.of(this, runs.get(run)));
     this.obstacles =
         new Kept<>(layout.wall().grid().lines().size(), line -> JointObstacle.of(this, line));
@@ -130,7 +130,7 @@ public final class WallAnalysis {
 
   /** What a length of vertical hangs from or stands on. */
   public LengthHold holdOf(VerticalPiece piece) {
-    return holds.get(piece.index());
+    return holds.of(piece);
   }
 
   /** What is fixed to the vertical of a line, in no certain order. */
@@ -203,11 +203,31 @@ public final class WallAnalysis {
         new AnchorLoad(
             Math.max(0, wind.map(peaks -> peaks.greatest().value()).orElse(0.0)),
             Math.max(0, -wind.map(peaks -> peaks.least().value()).orElse(0.0)),
-            weight.on(anchor, run)));
+            weight.on(anchor)));
   }
 
   /** Weight of a length with what hangs on it [N]. */
   public double weightOf(VerticalPiece piece) {
+    return weight.of(piece).total();
+  }
+
+  /** Weight of a length with what hangs on it, by where it comes from. */
+  public LengthWeight weightPartsOf(VerticalPiece piece) {
     return weight.of(piece);
+  }
+
+  /** What a horizontal brings down to its left end, the verticals under it, its right end [N]. */
+  public double[] weightFrom(HorizontalPiece piece) {
+    return weight.reactions(piece);
+  }
+
+  /** The lengths under a horizontal that hold it up between its ends, from the left. */
+  public List<VerticalPiece> under(HorizontalPiece piece) {
+    return weight.under(piece);
+  }
+
+  /** Weight that nothing in the wall holds up [N]; 0 in a wall that stands. */
+  public double weightHeldByNothing() {
+    return weight.nowhere();
   }
 }

@@ -12,7 +12,8 @@ import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 
 /**
- * How far a horizontal sags in the plane of the wall under the glass on it, beside how far it may.
+ * How far a horizontal sags in the plane of the wall under the glass and the verticals on it,
+ * beside how far it may.
  *
  * <p>It may sag by L/360 or 1/8", whichever is less; by no more than leaves 1/8" between it and the
  * edge of the lite under it; and by no more than a quarter of the bite at the head of the lite on
@@ -38,11 +39,11 @@ public record WeightSag(
       new Formula("0.25 × bite at the head of the lite on it", "common practice");
 
   /**
-   * The sag of a horizontal; empty if no lite stands on it, it slopes, or its profile does not
-   * state its second moment in the plane of the wall.
+   * The sag of a horizontal; empty if no lite and no vertical stands on it, it slopes, or its
+   * profile does not state its second moment in the plane of the wall.
    */
   public static Optional<WeightSag> of(WallAnalysis analysis, HorizontalSpan span) {
-    if (span.weight().isEmpty() || span.glassWeight() <= 0) {
+    if (span.weight().isEmpty() || span.glassWeight() + span.borneWeight() <= 0) {
       return Optional.empty();
     }
     SolvedBeam.Peak sag = largest(span);

@@ -55,7 +55,9 @@ public final class PieceWords {
         + numbers.cut(piece.length())
         + ", weight with what hangs on it "
         + force(wall.facts().analysis().weightOf(piece))
-        + SHORT_CAUTION;
+        + SHORT_CAUTION
+        + ", "
+        + wall.facts().analysis().holdOf(piece).landing().words();
   }
 
   private String horizontal(HorizontalPiece piece) {
@@ -65,6 +67,7 @@ public final class PieceWords {
         + numbers.cut(piece.length())
         + ", weight of the lites on it "
         + force(span.glassWeight())
+        + (span.borneWeight() > 0 ? ", of the verticals it bears " + force(span.borneWeight()) : "")
         + SHORT_CAUTION;
   }
 
