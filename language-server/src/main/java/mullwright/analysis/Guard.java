@@ -1,5 +1,6 @@
 package mullwright.analysis;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -42,6 +43,11 @@ public final class Guard {
       first = new Refusal(quantity, given, unit, accepted);
     }
     return this;
+  }
+
+  /** The first thing refused, or empty. */
+  public Optional<Refusal> refused() {
+    return Optional.ofNullable(first);
   }
 
   /** Computes the result when nothing was refused. */

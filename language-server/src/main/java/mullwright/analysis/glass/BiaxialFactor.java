@@ -10,8 +10,8 @@ package mullwright.analysis.glass;
  */
 final class BiaxialFactor {
   private static final int EXPONENT = 7;
-  private static final GaussRule RULE = GaussRule.of(12);
   private static final double[] WEIGHTS = weights();
+  private static final double[] TURNED = turned();
 
   private BiaxialFactor() {}
 
@@ -24,15 +24,28 @@ final class BiaxialFactor {
       }
       return sum;
     }
-    double end = StrictMath.atan(1 / Math.sqrt(-ratio));
+    double share = 1 / (1 - ratio);
     double sum = 0;
-    for (int p = 0; p < RULE.count(); p++) {
-      double cos = StrictMath.cos(end * RULE.points()[p]);
-      double across = cos * cos + ratio * (1 - cos * cos);
-      double square = across * across;
-      sum += RULE.weights()[p] * square * square * square * across;
+    for (int k = TURNED.length - 1; k >= 0; k--) {
+      sum = sum * share + TURNED[k];
     }
-    return 2 / StrictMath.PI * end * sum;
+    return sum * Math.sqrt(share);
+  }
+
+  /**
+   * For n < 0, with s = 1/(1 − n) = sin²θm and sin θ = √s·u: c⁷ = (2/π)√s ∫(1 − u²)⁷/√(1 − s·u²) du
+   * from 0 to 1. The root as a series in s leaves beta functions, which fall fast.
+   */
+  private static double[] turned() {
+    double[] terms = new double[30];
+    // (2/π)∫(1−u²)⁷du, then each from the one before: ((2k−1)/(2k))² · 2k/(2k+15)
+    double term = 2 / StrictMath.PI * 2048 / 6435;
+    for (int k = 0; k < terms.length; k++) {
+      terms[k] = term;
+      double odd = 2 * k + 1;
+      term *= odd / (odd + 1) * odd / (odd + 16);
+    }
+    return terms;
   }
 
   /** Binomial coefficient times the mean of cos^(14−2k)·sin^(2k) over a quarter turn. */

@@ -1,6 +1,10 @@
 package mullwright.analysis.glass;
 
-/** Solves the small dense linear systems of {@link PlateEquations}. */
+/**
+ * Solves the small dense linear systems of {@link PlateEquations}.
+ *
+ * <p>All loops run along rows, which the processor takes several numbers at a time.
+ */
 final class Dense {
   private Dense() {}
 
@@ -20,67 +24,80 @@ final class Dense {
     return lower;
   }
 
-  /** Solves L x = b for a lower factor L. */
-  static double[] lowerSolve(double[][] lower, double[] right) {
-    int n = right.length;
-    double[] x = new double[n];
-    for (int i = 0; i < n; i++) {
-      double sum = right[i];
+  /** Solves L X = B for a lower factor L and as many right sides as rows of B are long, in B. */
+  static void lowerSolve(double[][] lower, double[][] right) {
+    for (int i = 0; i < right.length; i++) {
+      double[] row = right[i];
       for (int k = 0; k < i; k++) {
-        sum -= lower[i][k] * x[k];
+        add(row, -lower[i][k], right[k]);
       }
-      x[i] = sum / lower[i][i];
+      double by = 1 / lower[i][i];
+      for (int c = 0; c < row.length; c++) {
+        row[c] *= by;
+      }
     }
-    return x;
   }
 
-  /** Solves L Lᵀ x = b. */
-  static double[] choleskySolve(double[][] lower, double[] right) {
-    double[] x = lowerSolve(lower, right);
-    for (int i = x.length - 1; i >= 0; i--) {
-      double sum = x[i];
-      for (int k = i + 1; k < x.length; k++) {
-        sum -= lower[k][i] * x[k];
+  /** Solves Lᵀ x = b, in b. */
+  static void upperSolve(double[][] lower, double[] right) {
+    for (int i = right.length - 1; i >= 0; i--) {
+      right[i] /= lower[i][i];
+      for (int k = 0; k < i; k++) {
+        right[k] -= lower[i][k] * right[i];
       }
-      x[i] = sum / lower[i][i];
     }
-    return x;
   }
 
-  /** Solves a square system by elimination with row exchanges; overwrites both arguments. */
-  static double[] solve(double[][] matrix, double[] right) {
-    int n = right.length;
+  /** Adds so many times a row to another. */
+  static void add(double[] row, double times, double[] other) {
+    for (int c = 0; c < row.length; c++) {
+      row[c] += times * other[c];
+    }
+  }
+
+  /**
+   * Factors a symmetric matrix into L D Lᵀ with ones on the diagonal of L, in its lower half; what
+   * comes out is not finite where that cannot be.
+   */
+  static void factor(double[][] matrix) {
+    int n = matrix.length;
+    double[] column = new double[n];
     for (int c = 0; c < n; c++) {
-      int pivot = c;
+      double pivot = matrix[c][c];
       for (int r = c + 1; r < n; r++) {
-        if (Math.abs(matrix[r][c]) > Math.abs(matrix[pivot][c])) {
-          pivot = r;
-        }
+        column[r] = matrix[r][c];
       }
-      double[] row = matrix[pivot];
-      matrix[pivot] = matrix[c];
-      matrix[c] = row;
-      double value = right[pivot];
-      right[pivot] = right[c];
-      right[c] = value;
       for (int r = c + 1; r < n; r++) {
-        double times = matrix[r][c] / row[c];
-        if (times != 0) {
-          double[] other = matrix[r];
-          for (int k = c; k < n; k++) {
-            other[k] -= times * row[k];
-          }
-          right[r] -= times * value;
+        double[] row = matrix[r];
+        double times = row[c] / pivot;
+        row[c] = times;
+        for (int k = c + 1; k <= r; k++) {
+          row[k] -= times * column[k];
         }
       }
     }
-    for (int r = n - 1; r >= 0; r--) {
+  }
+
+  /** Solves L D Lᵀ x = b for a matrix made by {@link #factor}, in b. */
+  static void solve(double[][] factored, double[] right) {
+    int n = right.length;
+    for (int r = 0; r < n; r++) {
+      double[] row = factored[r];
       double sum = right[r];
-      for (int k = r + 1; k < n; k++) {
-        sum -= matrix[r][k] * right[k];
+      for (int k = 0; k < r; k++) {
+        sum -= row[k] * right[k];
       }
-      right[r] = sum / matrix[r][r];
+      right[r] = sum;
     }
-    return right;
+    for (int r = 0; r < n; r++) {
+      right[r] /= factored[r][r];
+    }
+    for (int r = n - 1; r > 0; r--) {
+      double[] row = factored[r];
+      double x = right[r];
+      for (int k = 0; k < r; k++) {
+        right[k] -= row[k] * x;
+      }
+    }
   }
 }

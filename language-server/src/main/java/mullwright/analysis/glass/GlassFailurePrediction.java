@@ -94,35 +94,38 @@ public final class GlassFailurePrediction {
 
   /** Non-factored load of a lite, or why the method declines. */
   public static Outcome<Resistance> solve(Lite lite) {
-    return LargeDeflectionPlate.shape(lite.plate())
-        .that(
-            lite.duration() >= 1 && lite.duration() <= LONGEST,
-            "load duration",
-            lite.duration(),
-            "s",
-            "between 1 s and a year")
-        .that(
-            lite.chance() >= 1e-4 && lite.chance() <= 0.5,
-            "chance of breakage",
-            lite.chance(),
-            "",
-            "between 0.0001 and 0.5")
-        .then(() -> lite)
-        .then(GlassFailurePrediction::search);
+    Optional<Refusal> refused =
+        LargeDeflectionPlate.shape(lite.plate())
+            .that(
+                lite.duration() >= 1 && lite.duration() <= LONGEST,
+                "load duration",
+                lite.duration(),
+                "s",
+                "between 1 s and a year")
+            .that(
+                lite.chance() >= 1e-4 && lite.chance() <= 0.5,
+                "chance of breakage",
+                lite.chance(),
+                "",
+                "between 0.0001 and 0.5")
+            .refused();
+    return refused.isPresent() ? new Outcome.Refused<>(refused.get()) : search(lite);
   }
 
   private static Outcome<Resistance> search(Lite lite) {
     PlateEquations plate = new PlateEquations(lite.plate().ratio(), POISSONS_RATIO);
     double target = lite.target();
-    // Without membrane forces J would reach the target at a lower load, by up to a half.
-    double risk = PlateRisk.of(plate.linear(1));
-    double load =
-        Math.min(
-            LargeDeflectionPlate.LARGEST_LOAD,
-            1.2 * StrictMath.exp((target - risk) / FLAW_EXPONENT));
+    double load = PlateChart.intensityAt(lite);
+    if (Double.isNaN(load)) {
+      // Without membrane forces J would reach the target at a lower load, by up to a half.
+      double risk = PlateRisk.of(plate.linear(1));
+      load = 1.2 * StrictMath.exp((target - risk) / FLAW_EXPONENT);
+    }
+    load = Math.min(LargeDeflectionPlate.LARGEST_LOAD, load);
     Optional<PlateState> state = plate.solve(load);
-    risk = state.map(PlateRisk::of).orElse(risk);
-    double slope = USUAL_SLOPE;
+    double risk = state.isPresent() ? PlateRisk.of(state.get()) : Double.NaN;
+    double slope = PlateChart.slopeAt(lite);
+    slope = Double.isNaN(slope) ? USUAL_SLOPE : slope;
     for (int step = 0; step < 40 && state.isPresent(); step++) {
       double ahead = (target - risk) / slope;
       if (Math.abs(ahead) < PRECISION) {

@@ -94,16 +94,16 @@ public final class LargeDeflectionPlate {
   /** Deflection and stress of a lite, or why the method declines. */
   public static Outcome<Response> solve(Lite lite) {
     double q = Math.abs(lite.pressure()) * lite.intensity();
-    return shape(lite)
-        .finite("pressure", lite.pressure(), "Pa")
-        .that(
-            q <= LARGEST_LOAD,
-            "pressure",
-            lite.pressure(),
-            "Pa",
-            "at most " + (long) (LARGEST_LOAD / lite.intensity()) + " Pa for this lite")
-        .then(() -> lite)
-        .then(known -> q == 0 ? still() : bent(known, q));
+    Guard guard = shape(lite).finite("pressure", lite.pressure(), "Pa");
+    if (q > LARGEST_LOAD) {
+      String most = "at most " + (long) (LARGEST_LOAD / lite.intensity()) + " Pa for this lite";
+      guard.that(false, "pressure", lite.pressure(), "Pa", most);
+    }
+    Optional<Refusal> refused = guard.refused();
+    if (refused.isPresent()) {
+      return new Outcome.Refused<>(refused.get());
+    }
+    return q == 0 ? still() : bent(lite, q);
   }
 
   /** The refusals that do not depend on the load. */

@@ -3,10 +3,12 @@ package mullwright.analysis.glass;
 /**
  * The fixed integrals of the spectral plate solution, which no size, load or material changes.
  *
- * <p>Deflection: {@link #LONG_WAVES} × {@link #SHORT_WAVES} cosines. Stress function: {@link
- * #LONG_FORCES} × {@link #SHORT_FORCES} flat-edged polynomials. The tensor couples one stress
- * function with two deflections through ∫ψ(u,xx v,yy + u,yy v,xx − 2 u,xy v,xy) over the unit
- * quarter; both sides' scales cancel in it, so it serves every aspect ratio.
+ * <p>Deflection: cosines along the long side times cosines along the short one. Stress function:
+ * flat-edged polynomials likewise. The {@link PlateCoupling} of a stress function with two
+ * deflections is made of integrals along one side, which serve both sides and every aspect ratio.
+ *
+ * <p>The few first shapes of each kind make a coarse plate, solved in a fraction of the time, from
+ * whose equilibrium that of the full one is near.
  */
 final class PlateBasis {
   static final int LONG_WAVES = 8;
@@ -19,103 +21,184 @@ final class PlateBasis {
   /** Enough for products of the two highest cosines with the highest polynomial. */
   private static final GaussRule RULE = GaussRule.of(32);
 
-  private static final Shapes WAVE_LONG = Shapes.cosines(LONG_WAVES, RULE.points());
-  private static final Shapes WAVE_SHORT = Shapes.cosines(SHORT_WAVES, RULE.points());
-  private static final Shapes FORCE_LONG = Shapes.flatEdged(LONG_FORCES, RULE.points());
-  private static final Shapes FORCE_SHORT = Shapes.flatEdged(SHORT_FORCES, RULE.points());
+  private static final Tables TABLES = new Tables();
+  private static final PlateBasis FULL =
+      new PlateBasis(LONG_WAVES, SHORT_WAVES, LONG_FORCES, SHORT_FORCES);
+  private static final PlateBasis COARSE = new PlateBasis(5, 4, 4, 3);
 
-  private static final double[][] COUPLING = coupling();
+  private final int longWaves;
+  private final int shortWaves;
+  private final int longForces;
+  private final int shortForces;
 
-  private PlateBasis() {}
+  private PlateBasis(int longWaves, int shortWaves, int longForces, int shortForces) {
+    this.longWaves = longWaves;
+    this.shortWaves = shortWaves;
+    this.longForces = longForces;
+    this.shortForces = shortForces;
+  }
 
-  /** Coupling of one stress function with all pairs of deflections, row-major and symmetric. */
-  static double[] coupling(int force) {
-    return COUPLING[force];
+  /** All shapes: what results are computed with. */
+  static PlateBasis full() {
+    return FULL;
+  }
+
+  /** The few first shapes: what results are begun with. */
+  static PlateBasis coarse() {
+    return COARSE;
+  }
+
+  /** How many deflection shapes. */
+  int waves() {
+    return longWaves * shortWaves;
+  }
+
+  /** How many stress functions. */
+  int forces() {
+    return longForces * shortForces;
+  }
+
+  /** Which cosine along the long side a deflection shape has. */
+  int longWave(int wave) {
+    return wave / shortWaves;
+  }
+
+  /** Which cosine along the short side a deflection shape has. */
+  int shortWave(int wave) {
+    return wave % shortWaves;
+  }
+
+  /** Coefficients of these deflection shapes as coefficients of all. */
+  double[] wavesOfAll(double[] coefficients) {
+    double[] all = new double[WAVES];
+    for (int k = 0; k < waves(); k++) {
+      all[longWave(k) * SHORT_WAVES + shortWave(k)] = coefficients[k];
+    }
+    return all;
+  }
+
+  /** How many cosines along the long side. */
+  int longWaves() {
+    return longWaves;
+  }
+
+  /** How many cosines along the short side. */
+  int shortWaves() {
+    return shortWaves;
+  }
+
+  /** How many polynomials along the long side. */
+  int longForces() {
+    return longForces;
+  }
+
+  /** How many polynomials along the short side. */
+  int shortForces() {
+    return shortForces;
+  }
+
+  /** ∫ψ_i u″_k u_l along a side, by stress function and the two cosines. */
+  static double bent(int force, int wave, int other) {
+    return TABLES.bent[force][wave][other];
+  }
+
+  /** ∫ψ_i u′_k u′_l along a side, by stress function and the two cosines. */
+  static double turned(int force, int wave, int other) {
+    return TABLES.turned[force][wave][other];
   }
 
   /**
    * The matrix of ∫∇²ψ_i ∇²ψ_j in coordinates scaled to the given aspect ratio (long over short).
    */
-  static double[][] forceStiffness(double ratio) {
-    double[][][] along = grams(FORCE_LONG);
-    double[][][] across = grams(FORCE_SHORT);
-    double[][] matrix = new double[FORCES][FORCES];
+  double[][] forceStiffness(double ratio) {
+    double[][][] gram = TABLES.grams;
+    int forces = forces();
+    double[][] matrix = new double[forces][forces];
     double square = ratio * ratio;
-    for (int i = 0; i < FORCES; i++) {
-      int il = i / SHORT_FORCES;
-      int is = i % SHORT_FORCES;
-      for (int j = 0; j < FORCES; j++) {
-        int jl = j / SHORT_FORCES;
-        int js = j % SHORT_FORCES;
+    for (int i = 0; i < forces; i++) {
+      int il = i / shortForces;
+      int is = i % shortForces;
+      for (int j = 0; j <= i; j++) {
+        int jl = j / shortForces;
+        int js = j % shortForces;
         matrix[i][j] =
-            along[2][il][jl] * across[0][is][js] / square
-                + 2 * along[1][il][jl] * across[1][is][js]
-                + square * along[0][il][jl] * across[2][is][js];
+            gram[2][il][jl] * gram[0][is][js] / square
+                + 2 * gram[1][il][jl] * gram[1][is][js]
+                + square * gram[0][il][jl] * gram[2][is][js];
+        matrix[j][i] = matrix[i][j];
       }
     }
     return matrix;
+  }
+
+  /** Integrals along one side; along the short one stand the first of the same shapes. */
+  private static final class Tables {
+    private final double[][][] grams;
+
+    /** With second derivative and value of the two waves. */
+    private final double[][][] bent;
+
+    /** With the slopes of both. */
+    private final double[][][] turned;
+
+    Tables() {
+      Shapes waves = Shapes.cosines(LONG_WAVES, RULE.points());
+      Shapes forces = Shapes.flatEdged(LONG_FORCES, RULE.points());
+      grams = grams(forces);
+      bent = triple(forces, waves, 2, 0);
+      turned = triple(forces, waves, 1, 1);
+    }
   }
 
   private static double[][][] grams(Shapes shapes) {
     int terms = shapes.terms();
     double[][][] gram = new double[3][terms][terms];
     for (int d = 0; d < 3; d++) {
+      double[][] values = shapes.values()[d];
       for (int i = 0; i < terms; i++) {
-        for (int j = 0; j < terms; j++) {
-          double sum = 0;
-          for (int p = 0; p < RULE.count(); p++) {
-            sum += RULE.weights()[p] * shapes.at(d, i, p) * shapes.at(d, j, p);
-          }
-          gram[d][i][j] = sum;
+        double[] weighted = product(RULE.weights(), values[i]);
+        for (int j = 0; j <= i; j++) {
+          gram[d][i][j] = dot(weighted, values[j]);
+          gram[d][j][i] = gram[d][i][j];
         }
       }
     }
     return gram;
   }
 
-  private static double[][] coupling() {
-    double[][][] bentLong = triple(FORCE_LONG, WAVE_LONG, 2, 0);
-    double[][][] turnedLong = triple(FORCE_LONG, WAVE_LONG, 1, 1);
-    double[][][] bentShort = triple(FORCE_SHORT, WAVE_SHORT, 2, 0);
-    double[][][] turnedShort = triple(FORCE_SHORT, WAVE_SHORT, 1, 1);
-    double[][] coupling = new double[FORCES][WAVES * WAVES];
-    for (int i = 0; i < FORCES; i++) {
-      int il = i / SHORT_FORCES;
-      int is = i % SHORT_FORCES;
-      for (int k = 0; k < WAVES; k++) {
-        int kl = k / SHORT_WAVES;
-        int ks = k % SHORT_WAVES;
-        for (int l = 0; l < WAVES; l++) {
-          int ll = l / SHORT_WAVES;
-          int ls = l % SHORT_WAVES;
-          coupling[i][k * WAVES + l] =
-              bentLong[il][kl][ll] * bentShort[is][ls][ks]
-                  + bentLong[il][ll][kl] * bentShort[is][ks][ls]
-                  - 2 * turnedLong[il][kl][ll] * turnedShort[is][ks][ls];
-        }
-      }
-    }
-    return coupling;
-  }
-
-  /** ∫ force × (first derivative of one wave) × (second derivative of another). */
+  /** ∫ force × (a derivative of one wave) × (a derivative of another). */
   private static double[][][] triple(Shapes force, Shapes wave, int first, int second) {
-    double[][][] integral = new double[force.terms()][wave.terms()][wave.terms()];
+    int terms = wave.terms();
+    double[][][] integral = new double[force.terms()][terms][terms];
     for (int i = 0; i < force.terms(); i++) {
-      for (int k = 0; k < wave.terms(); k++) {
-        for (int l = 0; l < wave.terms(); l++) {
-          double sum = 0;
-          for (int p = 0; p < RULE.count(); p++) {
-            sum +=
-                RULE.weights()[p]
-                    * force.at(0, i, p)
-                    * wave.at(first, k, p)
-                    * wave.at(second, l, p);
+      double[] weighted = product(RULE.weights(), force.values()[0][i]);
+      for (int k = 0; k < terms; k++) {
+        double[] both = product(weighted, wave.values()[first][k]);
+        // with the same derivative of both the order does not matter
+        for (int l = first == second ? k : 0; l < terms; l++) {
+          integral[i][k][l] = dot(both, wave.values()[second][l]);
+          if (first == second) {
+            integral[i][l][k] = integral[i][k][l];
           }
-          integral[i][k][l] = sum;
         }
       }
     }
     return integral;
+  }
+
+  private static double[] product(double[] one, double[] other) {
+    double[] product = new double[one.length];
+    for (int p = 0; p < one.length; p++) {
+      product[p] = one[p] * other[p];
+    }
+    return product;
+  }
+
+  private static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int p = 0; p < one.length; p++) {
+      sum += one[p] * other[p];
+    }
+    return sum;
   }
 }

@@ -40,12 +40,30 @@ public final class PlateChart {
   /** Slope of J over ln q̂ without membrane forces. */
   private static final double LINEAR = 7;
 
+  /** How far in J the slope is taken to either side. */
+  private static final double SLOPE_REACH = 1;
+
   private PlateChart() {}
 
   /** Non-factored load of a lite [Pa], about; not a number outside the table. */
   public static double nonFactoredLoad(GlassFailurePrediction.Lite lite) {
+    return intensityAt(lite) / intensity(lite.width(), lite.height(), lite.thickness());
+  }
+
+  /** Load intensity q̂ of that load, about; not a number outside the table. */
+  static double intensityAt(GlassFailurePrediction.Lite lite) {
+    return intensityAt(ratio(lite.width(), lite.height()), lite.target());
+  }
+
+  /** Slope of J over ln q̂ where the lite fails, about; not a number outside the table. */
+  static double slopeAt(GlassFailurePrediction.Lite lite) {
     double ratio = ratio(lite.width(), lite.height());
-    double target = lite.target();
+    double below = StrictMath.log(intensityAt(ratio, lite.target() - SLOPE_REACH));
+    double above = StrictMath.log(intensityAt(ratio, lite.target() + SLOPE_REACH));
+    return 2 * SLOPE_REACH / (above - below);
+  }
+
+  private static double intensityAt(double ratio, double target) {
     double load = Double.NaN;
     double below = at(RISK[0], ratio);
     if (target <= below) {
@@ -58,7 +76,7 @@ public final class PlateChart {
       }
       below = above;
     }
-    return StrictMath.exp(load) / intensity(lite.width(), lite.height(), lite.thickness());
+    return StrictMath.exp(load);
   }
 
   private static double between(int upper, double way) {

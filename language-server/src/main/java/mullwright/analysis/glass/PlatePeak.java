@@ -40,17 +40,25 @@ record PlatePeak(double stress, double along, double across) {
       double[] acrossPlaces,
       PlateStress.Table along,
       PlateStress.Table across) {
-    double[] found = {Double.NEGATIVE_INFINITY, 0, 0};
-    new PlateStress(state, along, across)
-        .visit(
-            (i, j, first, second) -> {
-              if (first > found[0]) {
-                found[0] = first;
-                found[1] = alongPlaces[i];
-                found[2] = acrossPlaces[j];
-              }
-            });
-    return new PlatePeak(found[0], found[1], found[2]);
+    Largest largest = new Largest();
+    new PlateStress(state, along, across).visit(largest);
+    return new PlatePeak(largest.stress, alongPlaces[largest.along], acrossPlaces[largest.across]);
+  }
+
+  /** Keeps the largest stress, the first of equal ones. */
+  private static final class Largest implements PlateStress.Visitor {
+    private double stress = Double.NEGATIVE_INFINITY;
+    private int along;
+    private int across;
+
+    @Override
+    public void at(int placeAlong, int placeAcross, double first, double second) {
+      if (first > stress) {
+        stress = first;
+        along = placeAlong;
+        across = placeAcross;
+      }
+    }
   }
 
   private static double[] places() {

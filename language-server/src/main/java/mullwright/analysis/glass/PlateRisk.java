@@ -15,22 +15,28 @@ final class PlateRisk {
 
   /** J of an equilibrium. */
   static double of(PlateState state) {
-    double[] sum = {0};
-    new PlateStress(state, ALONG, ACROSS)
-        .visit(
-            (i, j, first, second) -> {
-              if (first > 0) {
-                double square = first * first;
-                sum[0] +=
-                    RULE.weights()[i]
-                        * RULE.weights()[j]
-                        * BiaxialFactor.toTheSeventh(second / first)
-                        * square
-                        * square
-                        * square
-                        * first;
-              }
-            });
-    return StrictMath.log(sum[0]);
+    Sum sum = new Sum();
+    new PlateStress(state, ALONG, ACROSS).visit(sum);
+    return StrictMath.log(sum.sum);
+  }
+
+  /** Sums what each place adds. */
+  private static final class Sum implements PlateStress.Visitor {
+    private double sum;
+
+    @Override
+    public void at(int along, int across, double first, double second) {
+      if (first > 0) {
+        double square = first * first;
+        sum +=
+            RULE.weights()[along]
+                * RULE.weights()[across]
+                * BiaxialFactor.toTheSeventh(second / first)
+                * square
+                * square
+                * square
+                * first;
+      }
+    }
   }
 }

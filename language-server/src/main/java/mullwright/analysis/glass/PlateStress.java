@@ -1,5 +1,7 @@
 package mullwright.analysis.glass;
 
+import java.util.Arrays;
+
 /**
  * Principal stresses on the tension face of a plate, over places of one quarter.
  *
@@ -45,22 +47,28 @@ final class PlateStress {
     double poisson = state.poisson();
     double bend = 2 / (1 - poisson * poisson);
     double twist = 2 / (1 + poisson);
-    double[][] wave = new double[3][PlateBasis.SHORT_WAVES];
-    double[][] force = new double[3][PlateBasis.SHORT_FORCES];
+    int count = across.count();
+    double[] wave = new double[PlateBasis.SHORT_WAVES];
+    double[] force = new double[PlateBasis.SHORT_FORCES];
+    double[] curveLong = new double[count];
+    double[] curveShort = new double[count];
+    double[] turn = new double[count];
+    double[] pullLong = new double[count];
+    double[] pullShort = new double[count];
+    double[] slide = new double[count];
     for (int i = 0; i < along.count(); i++) {
-      partial(along.waves(), i, state.waves(), wave);
-      partial(along.forces(), i, state.forces(), force);
-      for (int j = 0; j < across.count(); j++) {
-        double curveLong = sum(wave[2], across.waves(), 0, j) / ratio;
-        double curveShort = sum(wave[0], across.waves(), 2, j) * ratio;
-        double turn = sum(wave[1], across.waves(), 1, j);
-        double stressLong =
-            -bend * (curveLong + poisson * curveShort)
-                + 4 * ratio * sum(force[0], across.forces(), 2, j);
-        double stressShort =
-            -bend * (poisson * curveLong + curveShort)
-                + 4 / ratio * sum(force[2], across.forces(), 0, j);
-        double shear = -twist * turn - 4 * sum(force[1], across.forces(), 1, j);
+      line(2, along.waves(), i, state.waves(), wave, 0, across.waves(), curveLong);
+      line(0, along.waves(), i, state.waves(), wave, 2, across.waves(), curveShort);
+      line(1, along.waves(), i, state.waves(), wave, 1, across.waves(), turn);
+      line(0, along.forces(), i, state.forces(), force, 2, across.forces(), pullLong);
+      line(2, along.forces(), i, state.forces(), force, 0, across.forces(), pullShort);
+      line(1, along.forces(), i, state.forces(), force, 1, across.forces(), slide);
+      for (int j = 0; j < count; j++) {
+        double bentLong = curveLong[j] / ratio;
+        double bentShort = curveShort[j] * ratio;
+        double stressLong = -bend * (bentLong + poisson * bentShort) + 4 * ratio * pullLong[j];
+        double stressShort = -bend * (poisson * bentLong + bentShort) + 4 / ratio * pullShort[j];
+        double shear = -twist * turn[j] - 4 * slide[j];
         double mean = (stressLong + stressShort) / 2;
         double half = (stressLong - stressShort) / 2;
         double radius = Math.sqrt(half * half + shear * shear);
@@ -69,24 +77,27 @@ final class PlateStress {
     }
   }
 
-  private static void partial(Shapes shapes, int place, double[] coefficients, double[][] into) {
-    int width = into[0].length;
-    for (int d = 0; d < 3; d++) {
+  /** A derivative along one line across the plate, at each place of it. */
+  private static void line(
+      int derivativeAlong,
+      Shapes along,
+      int place,
+      double[] coefficients,
+      double[] partial,
+      int derivativeAcross,
+      Shapes across,
+      double[] into) {
+    Arrays.fill(partial, 0);
+    int width = partial.length;
+    for (int m = 0; m < along.terms(); m++) {
+      double value = along.at(derivativeAlong, m, place);
       for (int n = 0; n < width; n++) {
-        double sum = 0;
-        for (int m = 0; m < shapes.terms(); m++) {
-          sum += shapes.at(d, m, place) * coefficients[m * width + n];
-        }
-        into[d][n] = sum;
+        partial[n] += value * coefficients[m * width + n];
       }
     }
-  }
-
-  private static double sum(double[] partial, Shapes shapes, int derivative, int place) {
-    double sum = 0;
-    for (int n = 0; n < partial.length; n++) {
-      sum += partial[n] * shapes.at(derivative, n, place);
+    Arrays.fill(into, 0);
+    for (int n = 0; n < width; n++) {
+      Dense.add(into, partial[n], across.values()[derivativeAcross][n]);
     }
-    return sum;
   }
 }

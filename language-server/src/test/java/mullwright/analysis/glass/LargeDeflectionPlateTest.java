@@ -189,6 +189,18 @@ public class LargeDeflectionPlateTest {
     }
 
     @Test
+    void anyLoadOfTheRangeIsSolvedAndBendsMore() {
+      for (int tenths = 10; tenths <= 50; tenths += 2) {
+        double before = 0;
+        for (double intensity = 0.05; intensity < 2500; intensity *= 1.5) {
+          double bends = solve(under(tenths / 10.0, intensity)).centreDeflection();
+          assertThat(bends).as(tenths / 10.0 + " at " + intensity).isGreaterThan(before);
+          before = bends;
+        }
+      }
+    }
+
+    @Test
     void suctionBendsAsMuchAsPressure() {
       Lite lite = under(1.4, 80);
       assertThat(solve(lite.under(-lite.pressure()))).isEqualTo(solve(lite));
