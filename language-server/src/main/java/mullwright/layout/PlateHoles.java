@@ -72,6 +72,17 @@ public final class PlateHoles {
         .orElse(0);
   }
 
+  /** Distance from one fastener of a plate to the next; 0 of a face cap. */
+  public static Length spacing(WallLayout layout, CoverPiece cover) {
+    Optional<Part.PressurePlate> plate = plate(layout, cover);
+    if (plate.isEmpty()) {
+      return Length.ZERO;
+    }
+    List<Length> places =
+        places(cover.length(), plate.get().endDistance().value(), plate.get().spacing().value());
+    return places.get(1).minus(places.get(0));
+  }
+
   private static Optional<Part.PressurePlate> plate(WallLayout layout, CoverPiece cover) {
     return cover.what() == CoverPiece.What.PRESSURE_PLATE
         ? SystemPart.of(layout, PartKind.PRESSURE_PLATE, Part.PressurePlate.class)

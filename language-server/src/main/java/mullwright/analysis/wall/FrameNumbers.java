@@ -84,6 +84,7 @@ public final class FrameNumbers {
             Kind.FORCE,
             "",
             () -> WeightTrace.of(analysis, piece)));
+    new PlateScrews(analysis.layout()).vertical(run, piece).ifPresent(numbers::add);
     HeadJoint.of(analysis, piece).ifPresent(joint -> joint.numbers(numbers));
     return numbers;
   }
@@ -229,6 +230,7 @@ public final class FrameNumbers {
               "weight",
               () -> WeightTrace.end(analysis, piece, end)));
     }
+    new PlateScrews(analysis.layout()).horizontal(span).ifPresent(numbers::add);
     return numbers;
   }
 

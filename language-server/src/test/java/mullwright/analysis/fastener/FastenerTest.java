@@ -48,7 +48,7 @@ class FastenerTest {
 
     @Test
     void tiltingOfANumberTenScrew() {
-      // Aluminum Design Manual, section J.5, from memory; value recomputed
+      // CHECK 11b, Aluminum Design Manual, section J.5, from memory; value recomputed
       ScrewStrength.Result r =
           solved(
               ScrewStrength.solve(
@@ -58,11 +58,25 @@ class FastenerTest {
 
     @Test
     void pullOut() {
-      // Aluminum Design Manual, section J.5, from memory; value recomputed
+      // CHECK 11c, Aluminum Design Manual, section J.5, from memory; value recomputed
       ScrewStrength.Result r =
           solved(
               ScrewStrength.solve(new ScrewStrength.PullOut(0.25 * IN, 0.125 * IN, 25 * KSI, 1.2)));
       assertThat(r.allowable() / LB).isCloseTo(312.5, TENTH);
+    }
+
+    @Test
+    void pullOnAPlateScrew() {
+      // CHECK 12a, closed form, recomputed: 40 psf on 5 ft; a plate of 69.5 in with ends of 2 in
+      // has 9 screws, 8.1875 in apart; at 9 in the pull would be 150 lb
+      double lineLoad = 40 * 5 * LB / 0.3048;
+      double[][] rows = {{8.1875, 136.5}, {9, 150}};
+      for (double[] row : rows) {
+        double pull = solved(PlateScrewLoad.solve(new PlateScrewLoad.Input(lineLoad, row[0] * IN)));
+        assertThat(pull / LB).isCloseTo(row[1], TENTH);
+      }
+      assertThat(refused(PlateScrewLoad.solve(new PlateScrewLoad.Input(lineLoad, 0))))
+          .startsWith("spacing of the screws is 0 m");
     }
 
     @Test
