@@ -85,7 +85,8 @@ class WorkOrderTest {
 
   @Test
   void theBayBetweenTwoLaddersWaitsForBoth() {
-    // trade handbook (common practice): ladders at bays 1 and 3, the horizontals of bay 2 after
+    // CHECK 15, trade handbook (common practice): ladders at bays 1 and 3, the horizontals of bay 2
+    // after
     // both
     WorkGraph graph = WorkGraph.of(fixture("order-impossible/passes.wall"));
     Map<Integer, Integer> rounds = rounds(WorkOrder.of(graph, 4));
@@ -139,7 +140,8 @@ class WorkOrderTest {
 
   @Test
   void aCircleIsToldWithBothItsSteps() {
-    // trade handbook (closed form): “glass → horizontal of same lite” added to a valid graph
+    // CHECK 15, trade handbook (closed form): “glass → horizontal of same lite” added to a valid
+    // graph
     WorkGraph graph = WorkGraph.of(EAST);
     int glass = find(graph, WorkKind.GLASS, "lite in bay D-E, R1 to R2");
     int horizontal = find(graph, WorkKind.HORIZONTAL, "horizontal R1, bay D-E");

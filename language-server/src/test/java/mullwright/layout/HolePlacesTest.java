@@ -183,7 +183,8 @@ class HolePlacesTest {
 
   @Test
   void fastenersOfAPlate() {
-    // Handbook of the trade (common practice): L = 69.5, s = 9, e = 2 → n = 9, spacing 8.1875
+    // CHECK 12a, handbook of the trade (common practice): L = 69.5, s = 9, e = 2 → n = 9, spacing
+    // 8.1875
     List<Length> places = PlateHoles.places(in(139, 2), in(2), in(9));
     assertThat(places).hasSize(9).startsWith(in(2)).endsWith(in(135, 2));
     assertThat(places.get(1).minus(places.get(0))).isEqualTo(in(131, 16));

@@ -46,7 +46,8 @@ class LengthFormatTest {
 
   @Test
   void convertsBetweenTheSystems() {
-    // closed form, recomputed: 71 3/16 in is 1808.1625 mm exactly, and 1808.1 mm is 71.18504 in
+    // CHECK 16, closed form, recomputed: 71 3/16 in is 1808.1625 mm exactly, and 1808.1 mm is
+    // 71.18504 in
     Length shop = Length.ofInches(1139, 16);
     assertThat(shop.millimetres()).isEqualTo(new BigDecimal("1808.1625"));
     assertThat(LengthFormat.millimetres(Step.TENTH_MILLIMETRE).print(shop)).isEqualTo("1808.2 mm");
@@ -151,7 +152,7 @@ class LengthFormatTest {
 
   @Test
   void aChainAddsUpToItsOverall() {
-    // common practice (closed form, recomputed): three equal bays in 100 in, to 1/16
+    // CHECK 16b, common practice (closed form, recomputed): three equal bays in 100 in, to 1/16
     List<Length> bays = Length.ofInches(100).split(3);
     List<Length> printed = ChainRounding.parts(bays, Step.SIXTEENTH.length());
     LengthFormat format = LengthFormat.inches(Step.SIXTEENTH);

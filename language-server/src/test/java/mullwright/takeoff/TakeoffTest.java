@@ -103,7 +103,7 @@ class TakeoffTest {
 
   @Test
   void gasketIsCutLongByAnEighthAFoot() {
-    // trade handbook (common practice): 69.5 in → 70.22 in
+    // CHECK 12c, trade handbook (common practice): 69.5 in → 70.22 in
     assertThat(Gaskets.cut(Length.ofInches(139, 2)).toInches()).isCloseTo(70.22, within(0.005));
   }
 

@@ -25,7 +25,7 @@ class AnchorTest {
 
     @Test
     void oneDeadLoadAnchorForEachLength() {
-      // Common practice: exactly one on each continuous length
+      // CHECK 5b, common practice: exactly one on each continuous length
       assertThat(AnchorCount.solve(List.of(DEAD_LOAD, WIND_LOAD)).verdict())
           .isEqualTo(AnchorCount.Verdict.HANGS_FREE);
       assertThat(AnchorCount.solve(List.of(DEAD_LOAD, DEAD_LOAD)).verdict())
@@ -38,7 +38,7 @@ class AnchorTest {
 
     @Test
     void weightOfOneStorey() {
-      // Closed form, recomputed: 8 psf × 5 ft × 12 ft
+      // CHECK 5a, closed form, recomputed: 8 psf × 5 ft × 12 ft
       DeadLoadReaction.Result r =
           solved(DeadLoadReaction.solve(new DeadLoadReaction.Input(8 * PSF, 5 * FT, 12 * FT, 0)));
       assertThat(r.weight() / LB).isCloseTo(480, TENTH);

@@ -87,7 +87,7 @@ class SpliceMovementTest {
 
     @Test
     void perimeterJoint() {
-      // Closed form, recomputed: X 0.25 in, T 0.125 in
+      // CHECK 12b, closed form, recomputed: X 0.25 in, T 0.125 in
       SealedJoint.Result r =
           solved(
               SealedJoint.solve(

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import mullwright.drawing.ExampleWalls;
+import mullwright.drawing.Layer;
+import mullwright.drawing.Pen;
 import mullwright.drawing.elevation.Elevation;
 import mullwright.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -104,6 +106,25 @@ class DxfTest {
       }
     }
     assertThat(found).isTrue();
+  }
+
+  @Test
+  void aLineIsTheSmallestDrawing() {
+    // CHECK 17a, DXF reference, release 12, from memory: the smallest file there is, one line of
+    // 57.5 on its layer, each token a line of its own
+    DxfSurface surface = new DxfSurface(1);
+    surface.beginLayer(Layer.MEMBER);
+    surface.line(0, 0, 57.5, 0, Pen.EDGE);
+    surface.endLayer();
+    String file =
+        new Tags().text(0, "SECTION").text(2, "ENTITIES").toString()
+            + surface.entities()
+            + new Tags().text(0, "ENDSEC").text(0, "EOF");
+    String smallest =
+        "0 SECTION 2 ENTITIES 0 LINE 8 MEMBER 10 0.0 20 0.0 30 0.0 11 57.5 21 0.0 31 0.0"
+            + " 0 ENDSEC 0 EOF ";
+    assertThat(tags(file)).isEqualTo(tags(smallest.replace(' ', '\n')));
+    assertThat(file.lines().count() % 2).isZero();
   }
 
   @Test

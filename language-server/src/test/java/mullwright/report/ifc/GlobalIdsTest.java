@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GlobalIdsTest {
   @ParameterizedTest
   @CsvSource({
-    // from memory: the smallest and the largest of the 128-bit numbers
+    // CHECK 17b, from memory: the smallest and the largest of the 128-bit numbers
     "00000000-0000-0000-0000-000000000000, 0000000000000000000000",
     "ffffffff-ffff-ffff-ffff-ffffffffffff, 3$$$$$$$$$$$$$$$$$$$$$",
     // closed form, recomputed: 128 bits, big-endian, to the base 64
