@@ -2,9 +2,6 @@ package mullwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import mullwright.check.Finding;
-import mullwright.check.Severity;
 import mullwright.preview.SceneFile;
 import mullwright.preview.Tables;
 import mullwright.quantity.UnitSystem;
@@ -20,38 +17,24 @@ import mullwright.report.Table;
 /** The tables that stand beside the live drawing, made by the reports. */
 final class ReportTables implements Tables {
   @Override
-  public List<Sheet> of(SceneFile file, int wall) {
+  public List<Sheet> of(SceneFile file, int wall, About about) {
+    Report report = about == About.SCHEDULE ? new LengthsReport() : new CalculationsReport();
+    return file.checked()
+        .map(
+            checked ->
+                new Report.WallAtHand(
+                    file.shown(), units(file), checked.facts().get(wall), file.errors()))
+        .map(at -> sheets(report.make(List.of(at), new Report.Options(false))))
+        .orElse(List.of());
+  }
+
+  private static List<Sheet> sheets(Document document) {
     List<Sheet> sheets = new ArrayList<>();
-    Optional<Report.WallAtHand> at =
-        file.checked()
-            .map(
-                checked ->
-                    new Report.WallAtHand(
-                        file.shown(),
-                        units(file),
-                        checked.facts().get(wall),
-                        errors(checked.findings())));
-    at.ifPresent(
-        walls -> {
-          add(new LengthsReport(), walls, false, sheets);
-          add(new CalculationsReport(), walls, true, sheets);
-        });
-    return sheets;
-  }
-
-  private static int errors(List<Finding> findings) {
-    return (int) findings.stream().filter(it -> it.severity() == Severity.ERROR).count();
-  }
-
-  private static void add(
-      Report report, Report.WallAtHand wall, boolean structural, List<Sheet> sheets) {
-    for (Document.Section section :
-        report.make(List.of(wall), new Report.Options(false)).sections()) {
+    for (Document.Section section : document.sections()) {
       for (Table table : section.tables()) {
         PlainTable plain = PlainTable.of(table);
         sheets.add(
             new Sheet(
-                structural,
                 plain.title(),
                 plain.headings(),
                 plain.right(),
@@ -61,6 +44,7 @@ final class ReportTables implements Tables {
                 plain.said()));
       }
     }
+    return sheets;
   }
 
   @Override

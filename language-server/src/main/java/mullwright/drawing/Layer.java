@@ -40,6 +40,7 @@ public enum Layer {
   MATCH(6);
 
   private final int colour;
+  private final String word = name().toLowerCase(Locale.ROOT);
 
   Layer(int colour) {
     this.colour = colour;
@@ -47,7 +48,7 @@ public enum Layer {
 
   /** Its name in lower case: {@code dimension}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 
   /** Its index in the table of 255 colours of the drawing exchange format. */

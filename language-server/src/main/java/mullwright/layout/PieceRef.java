@@ -1,5 +1,7 @@
 package mullwright.layout;
 
+import java.util.Locale;
+
 /**
  * Points at one piece of a layout.
  *
@@ -14,6 +16,18 @@ public record PieceRef(Kind kind, int index) {
     SPLICE,
     ANCHOR,
     CELL,
-    COVER
+    COVER;
+
+    private final String word = name().toLowerCase(Locale.ROOT);
+
+    /** One word in lower case: {@code vertical}. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** One word for it, the same in everything drawn of the same layout: {@code vertical-3}. */
+  public String word() {
+    return kind.word + "-" + index;
   }
 }

@@ -18,9 +18,18 @@ final class BaseStep extends CheckedStep {
   private final GitBase base;
 
   BaseStep(Tables tables, GitBase base) {
-    super(Look::base);
     this.tables = tables;
     this.base = base;
+  }
+
+  @Override
+  Object basis(SceneWall wall) {
+    return wall.file().reading();
+  }
+
+  @Override
+  Object wishes(SceneWall wall, Look look) {
+    return List.of(wall.index(), look.base());
   }
 
   @Override

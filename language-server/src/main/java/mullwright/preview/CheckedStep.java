@@ -2,40 +2,53 @@ package mullwright.preview;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
-/** A step that needs a wall checked; it draws anew only where something it needs is another. */
+/**
+ * A step that needs a wall checked; it draws anew only where something it needs is another, and
+ * only what is seen.
+ */
 abstract class CheckedStep implements Painter.Step {
-  private final Function<Look, Object> wants;
-  private Object last;
+  private Need last;
   private List<Slot> drawn = List.of();
 
   /**
-   * @param wants what of a page's wishes it heeds, beside the wall
+   * What a drawing follows from.
+   *
+   * @param basis told apart by identity
    */
-  CheckedStep(Function<Look, Object> wants) {
-    this.wants = wants;
-  }
-
-  private record Need(Scene scene, String wall, Object wants) {
-    /** Scenes are told apart by identity: each is made of other texts. */
-    boolean same(Object other) {
-      return other instanceof Need need
-          && need.scene == scene
-          && need.wall.equals(wall)
-          && need.wants.equals(wants);
+  private record Need(Object basis, Object wishes) {
+    boolean same(Need other) {
+      return other != null && other.basis == basis && other.wishes.equals(wishes);
     }
   }
 
   @Override
   public final List<Slot> paint(Stage.Now now, Look look) {
-    Optional<SceneWall> wall = Painter.wall(now.checked(), now, look);
-    Need need = new Need(now.checked(), wall.map(SceneWall::id).orElse(""), wants.apply(look));
+    if (!seen(look)) {
+      return drawn;
+    }
+    Optional<SceneWall> wall =
+        Painter.wall(now.checked(), now, look).filter(found -> found.facts().isPresent());
+    Need need =
+        wall.map(found -> new Need(basis(found), wishes(found, look))).orElse(new Need(this, ""));
     if (!need.same(last)) {
-      last = need;
       drawn = wall.map(found -> paint(found, look)).orElseGet(this::nothing);
+      last = need;
     }
     return drawn;
+  }
+
+  /** What it follows from: as long as that is the very same, so is what is drawn. */
+  abstract Object basis(SceneWall wall);
+
+  /** What it heeds beside that: wishes of the page, numbers, words. */
+  Object wishes(SceneWall wall, Look look) {
+    return "";
+  }
+
+  /** True where its places can be seen. */
+  boolean seen(Look look) {
+    return true;
   }
 
   /** The places of a wall whose facts and findings are known. */

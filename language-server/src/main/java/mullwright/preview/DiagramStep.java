@@ -20,8 +20,17 @@ final class DiagramStep extends CheckedStep {
   private final Tables tables;
 
   DiagramStep(Tables tables) {
-    super(Look::at);
     this.tables = tables;
+  }
+
+  @Override
+  Object basis(SceneWall wall) {
+    return wall.facts().orElseThrow().analysis();
+  }
+
+  @Override
+  Object wishes(SceneWall wall, Look look) {
+    return List.of(look.at(), tables.units(wall.file()));
   }
 
   @Override

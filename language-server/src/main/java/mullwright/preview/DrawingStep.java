@@ -1,10 +1,14 @@
 package mullwright.preview;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import mullwright.drawing.Box;
 import mullwright.drawing.Labels;
+import mullwright.drawing.Layer;
+import mullwright.drawing.Subject;
 import mullwright.drawing.TextPlace;
 import mullwright.drawing.elevation.Elevation;
 import mullwright.drawing.elevation.ElevationOptions;
@@ -57,27 +61,39 @@ final class DrawingStep implements Painter.Step {
   private static List<Slot> paint(SceneWall wall, UnitSystem units) {
     Elevation elevation =
         Elevation.of(wall.layout(), options(units, new PageLabels(wall.details().marks())));
-    SvgParts parts = SvgParts.of(elevation, "d");
+    SvgParts parts = SvgParts.of(elevation, "d", new Told());
+    Slot slot = new Slot("drawing");
+    parts.parts().forEach(part -> slot.put(part.key(), part.markup()));
     return List.of(
         Slot.of("frame", frame(parts.box())),
         Slot.of("style", parts.style()),
         Slot.of("definitions", parts.definitions()),
-        slot("drawing", parts));
+        slot);
   }
 
-  /** The parts of a drawing, each under its layer's name. */
-  static Slot slot(String name, SvgParts parts) {
-    Slot slot = new Slot(name);
-    for (SvgParts.Part part : parts.parts()) {
-      slot.put(
-          part.key(),
-          "<g role=\"presentation\" data-layer=\""
-              + part.layer().word()
-              + "\">"
-              + part.markup()
-              + "</g>");
+  /**
+   * What the page says of a part: its layer, the piece it shows. The first part that shows a piece
+   * stands for it; what shows it again, such as its mark, says no more than which it is.
+   */
+  private static final class Told implements SvgParts.Attributes {
+    private final Set<PieceRef> stood = new HashSet<>();
+
+    @Override
+    public void write(Layer layer, Optional<Subject> subject, StringBuilder out) {
+      out.append(" data-layer=\"").append(layer.word()).append('"');
+      Optional<PieceRef> piece = subject.flatMap(Subject::piece);
+      piece.ifPresent(is -> out.append(" data-piece=\"").append(is.word()).append('"'));
+      if (piece.isEmpty() || !stood.add(piece.get())) {
+        out.append(" role=\"presentation\"");
+        return;
+      }
+      out.append(" id=\"piece-").append(piece.get().word());
+      out.append("\" role=\"option\" aria-selected=\"false\" aria-label=\"");
+      if (!subject.get().mark().isEmpty()) {
+        out.append(Markup.escaped(subject.get().mark())).append(", ");
+      }
+      out.append(Markup.escaped(subject.get().name())).append('"');
     }
-    return slot;
   }
 
   /** A box with some room round it, as a view box says it. */

@@ -16,8 +16,17 @@ final class FindingStep extends CheckedStep {
   private final Tables tables;
 
   FindingStep(Tables tables) {
-    super(look -> "");
     this.tables = tables;
+  }
+
+  @Override
+  Object basis(SceneWall wall) {
+    return wall.file().reading();
+  }
+
+  @Override
+  Object wishes(SceneWall wall, Look look) {
+    return wall.index();
   }
 
   @Override

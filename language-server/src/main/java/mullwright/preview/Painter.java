@@ -22,7 +22,8 @@ final class Painter implements AutoCloseable {
             new DiagramStep(tables),
             new BaseStep(tables, base),
             new SectionStep(tables),
-            new TablesStep(tables));
+            new TablesStep(tables, Tables.About.SCHEDULE, "schedule", "schedule"),
+            new TablesStep(tables, Tables.About.CALCULATIONS, "calculations", "numbers"));
   }
 
   /** Draws some places of the page. */

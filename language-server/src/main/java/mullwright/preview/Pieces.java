@@ -60,7 +60,7 @@ final class Pieces {
 
   /** What the page calls it: {@code vertical-3}. */
   static String id(PieceRef piece) {
-    return piece.kind().name().toLowerCase(Locale.ROOT) + "-" + piece.index();
+    return piece.word();
   }
 
   /** Which piece the page means; empty if there is none. */

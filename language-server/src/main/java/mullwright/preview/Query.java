@@ -33,6 +33,6 @@ record Query(Map<String, String> values) {
   }
 
   Look look() {
-    return new Look(get("wall"), get("at"), get("base").equals("1"));
+    return new Look(get("wall"), get("at"), get("base").equals("1"), get("tab"));
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.check.Finding;
+import mullwright.check.Severity;
 import mullwright.check.WallFacts;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Reading;
@@ -18,7 +19,7 @@ import mullwright.workspace.WallDetails;
  * @param shown its path as people know it
  * @param path in its snapshot
  * @param disk where it lies on the disk, if it does
- * @param details its walls laid out
+ * @param reading of it in that snapshot
  * @param checked what is found in it; empty while that is not known
  */
 public record SceneFile(
@@ -27,12 +28,8 @@ public record SceneFile(
     String path,
     Snapshot snapshot,
     Optional<Path> disk,
-    List<WallDetails> details,
+    Reading reading,
     Optional<Checked> checked) {
-  public SceneFile {
-    details = List.copyOf(details);
-  }
-
   /**
    * What follows from a layout.
    *
@@ -50,10 +47,21 @@ public record SceneFile(
       String key, String shown, String path, Snapshot snapshot, Optional<Path> disk) {
     return snapshot
         .reading(path)
-        .map(
-            reading ->
-                new SceneFile(
-                    key, shown, path, snapshot, disk, reading.details(), Optional.empty()));
+        .map(reading -> new SceneFile(key, shown, path, snapshot, disk, reading, Optional.empty()));
+  }
+
+  /** Its walls laid out. */
+  public List<WallDetails> details() {
+    return reading.details();
+  }
+
+  /** How many errors are found in it. */
+  public int errors() {
+    return (int)
+        checked.stream()
+            .flatMap(known -> known.findings().stream())
+            .filter(finding -> finding.severity() == Severity.ERROR)
+            .count();
   }
 
   /**
@@ -62,7 +70,6 @@ public record SceneFile(
    * @throws java.util.concurrent.CancellationException if nobody wants it any more
    */
   public SceneFile withFindings(Cancel cancel) {
-    Reading reading = snapshot.reading(path).orElseThrow();
     List<Finding> findings = reading.findings(cancel);
     return new SceneFile(
         key,
@@ -70,13 +77,13 @@ public record SceneFile(
         path,
         snapshot,
         disk,
-        details,
+        reading,
         Optional.of(new Checked(reading.walls(), findings)));
   }
 
   List<SceneWall> walls() {
     List<SceneWall> walls = new ArrayList<>();
-    for (int at = 0; at < details.size(); at++) {
+    for (int at = 0; at < details().size(); at++) {
       walls.add(new SceneWall(this, at));
     }
     return walls;

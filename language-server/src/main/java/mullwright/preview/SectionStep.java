@@ -20,10 +20,14 @@ final class SectionStep implements Painter.Step {
 
   @Override
   public List<Slot> paint(Stage.Now now, Look look) {
+    if (!look.sees("section")) {
+      return drawn;
+    }
     Optional<SceneWall> wall = Painter.wall(now.scene(), now, look);
     if (wall.isEmpty() || wall.get().layout().wall().grid().lines().isEmpty()) {
       last = null;
-      return List.of(new Slot("section"), new Slot("section-words"));
+      drawn = List.of(new Slot("section"), new Slot("section-words"));
+      return drawn;
     }
     WallLayout layout = wall.get().layout();
     int line = line(layout, look);

@@ -5,13 +5,21 @@ import mullwright.quantity.UnitSystem;
 
 /** Makes the tables that stand beside the drawing; handed in by whoever knows reports. */
 public interface Tables {
+  /** What tables tell of. */
+  enum About {
+    /** What is to be cut and ordered. */
+    SCHEDULE,
+    /** What nature does to it: structural results. */
+    CALCULATIONS
+  }
+
   /**
    * Those of one wall, in the order they are shown.
    *
    * @param file checked
    * @param wall which of its walls
    */
-  List<Sheet> of(SceneFile file, int wall);
+  List<Sheet> of(SceneFile file, int wall, About about);
 
   /** The system of units a file is written in. */
   UnitSystem units(SceneFile file);
@@ -22,12 +30,10 @@ public interface Tables {
   /**
    * A table.
    *
-   * @param structural true if it holds structural results
    * @param right by column, true if its cells stand to the right
    * @param notes words above the rows
    */
   record Sheet(
-      boolean structural,
       String title,
       List<String> headings,
       List<Boolean> right,

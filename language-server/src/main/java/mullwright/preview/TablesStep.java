@@ -4,34 +4,55 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Schedules and calculations, each row tied to the pieces it tells of. */
+/** Tables of one kind, each row tied to the pieces it tells of. */
 final class TablesStep extends CheckedStep {
   private final Tables tables;
+  private final Tables.About about;
+  private final String slot;
+  private final String view;
 
-  TablesStep(Tables tables) {
-    super(look -> "");
+  /**
+   * @param slot where they stand
+   * @param view beside the drawing in which that is
+   */
+  TablesStep(Tables tables, Tables.About about, String slot, String view) {
     this.tables = tables;
+    this.about = about;
+    this.slot = slot;
+    this.view = view;
+  }
+
+  @Override
+  boolean seen(Look look) {
+    return look.sees(view);
+  }
+
+  @Override
+  Object basis(SceneWall wall) {
+    return wall.facts().orElseThrow().analysis();
+  }
+
+  @Override
+  Object wishes(SceneWall wall, Look look) {
+    return List.of(tables.units(wall.file()), wall.file().errors());
   }
 
   @Override
   List<Slot> nothing() {
-    return List.of(new Slot("schedule"), new Slot("calculations"));
+    return List.of(new Slot(slot));
   }
 
   @Override
   List<Slot> paint(SceneWall wall, Look look) {
     Pieces pieces = new Pieces(wall.layout());
-    Slot schedule = new Slot("schedule");
-    Slot calculations = new Slot("calculations");
-    for (Tables.Sheet sheet : tables.of(wall.file(), wall.index())) {
-      Slot slot = sheet.structural() ? calculations : schedule;
-      slot.put(sheet.title(), table(sheet, pieces));
+    Slot shown = new Slot(slot);
+    for (Tables.Sheet sheet : tables.of(wall.file(), wall.index(), about)) {
+      shown.put(sheet.title(), table(sheet, pieces));
     }
-    if (!calculations.parts().isEmpty()) {
-      calculations.put(
-          "caution", "<p class=\"caution\">" + Markup.escaped(tables.caution()) + "</p>");
+    if (about == Tables.About.CALCULATIONS && !shown.parts().isEmpty()) {
+      shown.put("caution", "<p class=\"caution\">" + Markup.escaped(tables.caution()) + "</p>");
     }
-    return List.of(schedule, calculations);
+    return List.of(shown);
   }
 
   private static String table(Tables.Sheet sheet, Pieces pieces) {

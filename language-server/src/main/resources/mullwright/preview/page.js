@@ -7,13 +7,13 @@ const $ = (selector) => document.querySelector(selector);
 const drawing = $("#drawing");
 const view = new View(drawing);
 const section = new View($("#section"));
-const look = { wall: "", at: "", base: "" };
+const look = { wall: "", at: "", base: "", tab: "findings" };
 const sheet = new CSSStyleSheet();
 document.adoptedStyleSheets = [sheet];
 
 let page = null;
-let lit = [];
-let traced = [];
+/** What is lit, by why: by the editor's cursor, by what was picked from a list, as the one chosen. */
+const lights = { lit: new Set(), traced: new Set(), chosen: new Set() };
 let events = null;
 
 // ---- what is kept from visit to visit; a browser may refuse, then nothing is kept
@@ -72,16 +72,11 @@ function status(words, trouble = false) {
 const values = {
   frame: (text) => view.frame(text),
   style: (text) => sheet.replaceSync(text),
-  lit: (text) => {
-    lit = text ? text.split(" ") : [];
-    mark("lit", lit);
-  },
+  lit: (text) => light("lit", text ? text.split(" ") : []),
   "section-frame": (text) => section.frame(text),
 };
 
 function take(changes) {
-  let drawn = false;
-  let listed = false;
   for (const change of changes) {
     if (values[change.slot]) {
       const text = change.set[change.slot];
@@ -90,42 +85,50 @@ function take(changes) {
       }
       continue;
     }
-    apply(change);
-    if (change.slot === "title") {
-      document.title = $("h1").textContent;
-      drawing.setAttribute("aria-label", "Elevation of " + $("h1").textContent);
-    }
-    if (change.slot === "walls") {
-      $("#walls").value = look.wall;
-    }
-    drawn ||= ["drawing", "section"].includes(change.slot);
-    listed ||= ["findings", "schedule", "calculations"].includes(change.slot);
-  }
-  if (drawn) {
-    settle();
-  }
-  if (listed) {
-    markRows();
+    const fresh = apply(change);
+    came[change.slot]?.(fresh);
   }
 }
 
-/** What came anew is told what it is and whether it is lit or chosen. */
-function settle() {
-  for (const piece of drawing.querySelectorAll("[data-piece]:not([role])")) {
-    piece.setAttribute("role", "option");
-    // what shows a piece a second time, such as its mark, is no second piece
-    const id = "piece-" + piece.dataset.piece;
-    if (document.getElementById(id)) {
-      piece.setAttribute("role", "presentation");
-      continue;
+/** What is done about what came anew, by its place. */
+const came = {
+  drawing: (fresh) => {
+    settle(fresh);
+    layers(fresh);
+    tellActive();
+  },
+  section: settle,
+  title: () => {
+    document.title = $("h1").textContent;
+    drawing.setAttribute("aria-label", "Elevation of " + $("h1").textContent);
+  },
+  walls: () => {
+    $("#walls").value = look.wall;
+  },
+  findings: markRows,
+  schedule: markRows,
+  calculations: markRows,
+};
+
+/** What came anew may be lit already. */
+function settle(fresh) {
+  for (const piece of fresh) {
+    const id = piece.dataset?.piece;
+    if (id) {
+      for (const [word, ids] of Object.entries(lights)) {
+        if (ids.has(id)) {
+          show(piece, word, true);
+        }
+      }
     }
-    piece.id = id;
-    piece.setAttribute("aria-selected", "false");
   }
-  layers();
-  mark("lit", lit);
-  mark("traced", traced);
-  markChosen();
+}
+
+function show(piece, word, on) {
+  piece.classList.toggle(word, on);
+  if (word === "chosen" && piece.getAttribute("role") === "option") {
+    piece.setAttribute("aria-selected", String(on));
+  }
 }
 
 function pieces(ids) {
@@ -135,10 +138,18 @@ function pieces(ids) {
 }
 
 /** In both drawings. */
-function mark(word, ids) {
-  const wanted = new Set(ids);
+function light(word, ids) {
+  const was = lights[word];
+  const now = new Set(ids);
+  lights[word] = now;
+  if (was.size === 0 && now.size === 0) {
+    return;
+  }
   for (const piece of document.querySelectorAll("svg [data-piece]")) {
-    piece.classList.toggle(word, wanted.has(piece.dataset.piece));
+    const on = now.has(piece.dataset.piece);
+    if (on !== was.has(piece.dataset.piece)) {
+      show(piece, word, on);
+    }
   }
 }
 
@@ -149,13 +160,14 @@ function chosen() {
 }
 
 function markChosen() {
-  mark("chosen", look.at ? [look.at] : []);
-  for (const was of drawing.querySelectorAll("[aria-selected=true]")) {
-    was.setAttribute("aria-selected", "false");
-  }
+  light("chosen", look.at ? [look.at] : []);
+  tellActive();
+}
+
+/** Readers of the screen follow the piece that is chosen. */
+function tellActive() {
   const piece = chosen();
   if (piece) {
-    piece.setAttribute("aria-selected", "true");
     drawing.setAttribute("aria-activedescendant", piece.id);
   } else {
     drawing.removeAttribute("aria-activedescendant");
@@ -172,14 +184,13 @@ function markRows() {
 }
 
 function words(piece) {
-  const name = piece.querySelector("title")?.textContent ?? "";
   const notes = [...document.querySelectorAll(".finding")]
     .filter((note) => note.dataset.pieces.split(" ").includes(piece.dataset.piece))
     .map((note) => note.dataset.finding);
   const found = notes.length
     ? `, ${notes.length === 1 ? "finding" : "findings"} ${notes.join(", ")}`
     : "";
-  return (piece.dataset.mark ? piece.dataset.mark + ", " : "") + name + found;
+  return piece.getAttribute("aria-label") + found;
 }
 
 function choose(id, opens) {
@@ -201,8 +212,7 @@ function choose(id, opens) {
 
 function trace(ids) {
   picked(null);
-  traced = ids;
-  mark("traced", ids);
+  light("traced", ids);
 }
 
 function tell() {
@@ -238,6 +248,13 @@ async function open(what) {
   }
 }
 
+// one title for all pieces: it tells of the one that is pointed at
+drawing.addEventListener("pointerover", (event) => {
+  const id = event.target.closest("[data-piece]")?.dataset.piece;
+  const [piece] = id ? pieces([id]) : [];
+  $("#pointed").textContent = piece ? words(piece) : "";
+});
+
 drawing.addEventListener("click", (event) => {
   if (drawing.classList.contains("dragged")) {
     return;
@@ -272,7 +289,7 @@ $("aside").addEventListener("click", (event) => {
   if (note) {
     trace(note.dataset.pieces ? note.dataset.pieces.split(" ") : []);
     picked(note);
-    pieces(traced).slice(0, 1).forEach((piece) => view.reveal(piece));
+    pieces([...lights.traced]).slice(0, 1).forEach((piece) => view.reveal(piece));
     open({ finding: note.dataset.finding });
   } else if (row?.dataset.piece) {
     choose(row.dataset.piece, true);
@@ -294,8 +311,8 @@ function rowChosen(row) {
   }
   trace(ids);
   picked(row);
-  $("#chosen").textContent =
-    ids.length === 1 ? words(pieces(ids)[0] ?? row) : `${ids.length} pieces lit: ${row.cells[0].textContent}`;
+  const [only] = ids.length === 1 ? pieces(ids) : [];
+  $("#chosen").textContent = only ? words(only) : `${ids.length} pieces lit: ${row.cells[0].textContent}`;
   pieces(ids).slice(0, 1).forEach((piece) => view.reveal(piece));
 }
 
@@ -336,6 +353,12 @@ function turn(tab, focus) {
   }
   if (focus) {
     tab.focus();
+  }
+  const wanted = tab.id.slice("tab-".length);
+  if (look.tab !== wanted) {
+    look.tab = wanted;
+    // what nobody sees is not made; what is there now may be of an older text
+    tell();
   }
   section.show();
 }
@@ -431,15 +454,18 @@ const LAYERS = {
 };
 const off = new Set((kept("layers-off") ?? "").split(" ").filter(Boolean));
 
-function layers() {
-  const known = new Set(["pins"]);
-  for (const part of drawing.querySelectorAll("[data-layer]")) {
-    known.add(part.dataset.layer);
+const drawn = new Set(["pins"]);
+
+function layers(fresh) {
+  const before = drawn.size;
+  fresh.forEach((part) => drawn.add(part.dataset.layer));
+  if (drawn.size === before) {
+    return;
   }
   const list = $("#layers");
   for (const [name, label] of Object.entries(LAYERS)) {
     const there = list.querySelector(`[value="${name}"]`)?.parentElement;
-    if (known.has(name) && !there) {
+    if (drawn.has(name) && !there) {
       const row = document.createElement("label");
       const box = document.createElement("input");
       box.type = "checkbox";
@@ -449,13 +475,18 @@ function layers() {
       list.append(row);
     }
   }
+}
+
+function hideLayers() {
   drawing.setAttribute("data-off", [...off].join(" "));
 }
+
+hideLayers();
 
 $("#layers").addEventListener("change", (event) => {
   off[event.target.checked ? "delete" : "add"](event.target.value);
   keep("layers-off", [...off].join(" "));
-  layers();
+  hideLayers();
 });
 
 document.addEventListener("click", (event) => {

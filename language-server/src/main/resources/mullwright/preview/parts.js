@@ -2,6 +2,7 @@
 // so that nothing flickers and the rest keeps its place, focus and state.
 
 const SVG = "http://www.w3.org/2000/svg";
+const BETWEEN = "<!---->";
 const places = new Map();
 
 function place(name) {
@@ -12,46 +13,62 @@ function place(name) {
   return places.get(name);
 }
 
-function elements(holder, markup) {
+/** The nodes of each part; all parts are read at once. */
+function nodes(holder, markups) {
   const template = document.createElement("template");
+  const joined = markups.join(BETWEEN);
   const drawn = holder.namespaceURI === SVG;
-  template.innerHTML = drawn ? `<svg xmlns="${SVG}">${markup}</svg>` : markup;
-  return drawn ? [...template.content.firstChild.childNodes] : [...template.content.childNodes];
+  template.innerHTML = drawn ? `<svg xmlns="${SVG}">${joined}</svg>` : joined;
+  const parts = [[]];
+  for (const node of (drawn ? template.content.firstChild : template.content).childNodes) {
+    if (node.nodeType === Node.COMMENT_NODE) {
+      parts.push([]);
+    } else {
+      parts.at(-1).push(node);
+    }
+  }
+  return parts;
 }
 
-/** Puts what one message says into its place. */
+/** Puts what one message says into its place; answers what is new there. */
 export function apply(change) {
   const here = place(change.slot);
   if (!here) {
-    return;
+    return [];
   }
   const { holder, parts } = here;
-  for (const [key, markup] of Object.entries(change.set)) {
-    const nodes = elements(holder, markup);
-    const was = parts.get(key);
-    if (was) {
-      was[0].before(...nodes);
-      was.forEach((node) => node.remove());
+  const keys = Object.keys(change.set);
+  const fresh = keys.length ? nodes(holder, Object.values(change.set)) : [];
+  keys.forEach((key, at) => {
+    const [first, ...others] = parts.get(key) ?? [];
+    parts.set(key, fresh[at]);
+    if (first) {
+      others.forEach((node) => node.remove());
+      first.replaceWith(...fresh[at]);
     }
-    parts.set(key, nodes);
-  }
+  });
   if (change.order) {
-    const wanted = new Set(change.order);
-    for (const [key, nodes] of parts) {
-      if (!wanted.has(key)) {
-        nodes.forEach((node) => node.remove());
-        parts.delete(key);
-      }
+    arrange(holder, parts, change.order);
+  }
+  return fresh.flat();
+}
+
+function arrange(holder, parts, order) {
+  const wanted = new Set(order);
+  for (const [key, nodes] of parts) {
+    if (!wanted.has(key)) {
+      nodes.forEach((node) => node.remove());
+      parts.delete(key);
     }
-    // moves only what does not stand where it should
-    let at = holder.firstChild;
-    for (const key of change.order) {
-      for (const node of parts.get(key)) {
-        if (node === at) {
-          at = at.nextSibling;
-        } else {
-          holder.insertBefore(node, at);
-        }
+  }
+  // moves only what does not stand where it should
+  let at = holder.firstChild;
+  for (const key of order) {
+    for (const node of parts.get(key)) {
+      if (node === at) {
+        at = at.nextSibling;
+      } else {
+        holder.insertBefore(node, at);
       }
     }
   }

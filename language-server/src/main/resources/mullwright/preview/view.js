@@ -3,13 +3,21 @@
 const STEP = 1.25;
 const DEEPEST = 60;
 
+/** Letters of marks, 2.5 high on paper, are read from so many units to a pixel; above, they are fog. */
+const FAR = 0.7;
+
 export class View {
   constructor(svg) {
     this.svg = svg;
     this.all = null;
     this.box = null;
     this.moved = false;
-    new ResizeObserver(() => this.show()).observe(svg);
+    this.size = { width: 0, height: 0 };
+    // told, not asked for: to be asked the browser lays out what may be about to be replaced
+    new ResizeObserver(([seen]) => {
+      this.size = seen.contentRect;
+      this.show();
+    }).observe(svg);
     svg.addEventListener("wheel", (event) => this.wheel(event), { passive: false });
     svg.addEventListener("pointerdown", (event) => this.press(event));
   }
@@ -35,7 +43,7 @@ export class View {
 
   /** Units of the drawing to one pixel. */
   unit() {
-    const { width, height } = this.svg.getBoundingClientRect();
+    const { width, height } = this.size;
     return width && height && this.box
       ? Math.max(this.box.width / width, this.box.height / height)
       : 1;
@@ -44,10 +52,13 @@ export class View {
   show() {
     if (this.box) {
       const { x, y, width, height } = this.box;
-      // asked before anything is set: else the browser lays out what is about to be replaced
-      const unit = this.unit();
       this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
-      this.svg.style.setProperty("--unit", unit);
+      const unit = this.unit();
+      // only where it is used: a value that is inherited is worked out anew for all below
+      for (const part of this.svg.querySelectorAll("[data-sized]")) {
+        part.style.setProperty("--unit", unit);
+      }
+      this.svg.classList.toggle("far", unit > FAR);
     }
   }
 

@@ -6,7 +6,7 @@ import mullwright.quantity.UnitSystem;
 /** No tables, in feet and inches. */
 final class PlainTables implements Tables {
   @Override
-  public List<Sheet> of(SceneFile file, int wall) {
+  public List<Sheet> of(SceneFile file, int wall, About about) {
     return List.of();
   }
 

@@ -1,6 +1,7 @@
 package mullwright.drawing.elevation;
 
 import java.util.List;
+import java.util.stream.Stream;
 import mullwright.drawing.Align;
 import mullwright.drawing.Box;
 import mullwright.drawing.Drawing;
@@ -11,6 +12,7 @@ import mullwright.drawing.Pen;
 import mullwright.drawing.Scale;
 import mullwright.drawing.Surface;
 import mullwright.drawing.Taken;
+import mullwright.layout.Cell;
 import mullwright.layout.WallLayout;
 
 /**
@@ -28,29 +30,45 @@ public final class Elevation implements Drawing {
   private Elevation(View view) {
     this.view = view;
     Taken taken = new Taken();
-    Members members = new Members(view);
+    Splices splices = new Splices(view);
     Anchors anchors = new Anchors(view);
     view.layout.verticals().forEach(piece -> taken.take(view.whole(piece).grown(0.4)));
     view.layout.horizontals().forEach(piece -> taken.take(Box.of(view.corners(piece)).grown(0.3)));
-    view.layout.splices().forEach(joint -> taken.take(members.box(joint)));
+    view.layout.splices().forEach(joint -> taken.take(splices.box(joint)));
     view.layout.anchors().forEach(anchor -> taken.take(anchors.box(anchor)));
     view.layout.cells().stream()
         .filter(cell -> cell.use().filter(use -> use.vision()).isPresent())
         .forEach(cell -> taken.take(Lites.lightBox(Box.of(view.corners(cell)))));
     new MatchLines(view).boxes().forEach(taken::take);
     this.marks = new Marks(view, taken);
-    this.parts =
+    List<ElevationPart> within =
+        List.of(new Lites(view, marks), new Surroundings.Slabs(view, marks), new Members(view));
+    List<ElevationPart> round =
         List.of(
-            new Lites(view, marks),
-            new Surroundings.Slabs(view, marks),
-            members,
+            splices,
             anchors,
             marks,
             new Surroundings(view),
             new Dimensions(view),
             new MatchLines(view),
             new Keynotes(view, taken));
-    this.extent = view.frame.empty() ? new Box(0, 0, 60, 20) : Measuring.of(this);
+    this.parts = Stream.concat(within.stream(), round.stream()).toList();
+    this.extent = view.frame.empty() ? new Box(0, 0, 60, 20) : reach(round);
+  }
+
+  private Box reach(List<ElevationPart> round) {
+    if (!view.window.equals(Window.ALL)) {
+      return Measuring.of(this);
+    }
+    // what fills the frame of a whole wall need not be painted to know how far it reaches
+    Measuring measuring = new Measuring();
+    round.forEach(part -> part.paint(measuring));
+    title(measuring);
+    Box reach = measuring.reach().with(view.frame);
+    for (Cell cell : view.layout.cells()) {
+      reach = reach.with(Box.of(view.corners(cell)));
+    }
+    return reach;
   }
 
   /** The whole elevation of a wall. */

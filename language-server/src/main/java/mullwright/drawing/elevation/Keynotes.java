@@ -107,7 +107,7 @@ final class Keynotes implements ElevationPart {
             switch (piece.kind()) {
               case VERTICAL -> view.whole(view.layout.verticals().get(piece.index()));
               case HORIZONTAL -> Box.of(view.corners(view.layout.horizontals().get(piece.index())));
-              case SPLICE -> new Members(view).box(view.layout.splices().get(piece.index()));
+              case SPLICE -> new Splices(view).box(view.layout.splices().get(piece.index()));
               case ANCHOR -> new Anchors(view).box(view.layout.anchors().get(piece.index()));
               case CELL -> Box.of(view.corners(view.layout.cells().get(piece.index())));
               case COVER -> carrier(piece.index());

@@ -1,6 +1,5 @@
 package mullwright.drawing.elevation;
 
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import mullwright.drawing.Box;
 import mullwright.drawing.Layer;
@@ -10,14 +9,10 @@ import mullwright.drawing.Subject;
 import mullwright.drawing.Surface;
 import mullwright.drawing.Tone;
 import mullwright.layout.HorizontalPiece;
-import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
 
-/** Horizontals, verticals with their true faces, and the splices between lengths. */
+/** Horizontals, and verticals with their true faces. */
 final class Members implements ElevationPart {
-  /** How far the lines of a joint stand out beside the member [mm]. */
-  private static final double STANDS_OUT = 1.4;
-
   private final View view;
 
   Members(View view) {
@@ -42,9 +37,6 @@ final class Members implements ElevationPart {
       Box box = view.whole(piece);
       shape(surface, view.cut(box.corners()), edge(box.width()), () -> view.subjects.of(piece));
     }
-    surface.endLayer();
-    surface.beginLayer(Layer.SPLICE);
-    view.layout.splices().forEach(joint -> splice(surface, joint));
     surface.endLayer();
   }
 
@@ -71,31 +63,5 @@ final class Members implements ElevationPart {
         surface.line(corners[at], corners[at + 1], corners[next], corners[next + 1], pen);
       }
     }
-  }
-
-  private void splice(Surface surface, SpliceJoint joint) {
-    VerticalPiece below = view.layout.verticals().get(joint.below());
-    Box face = view.whole(below);
-    double y = view.p(joint.y());
-    if (!view.shows(face.middleX(), y)) {
-      return;
-    }
-    double half = view.p(joint.splice().gap().value()) / 2;
-    double left = face.left() - STANDS_OUT;
-    double right = face.right() + STANDS_OUT;
-    surface.begin(view.subjects.of(joint));
-    Consumer<Double> edge = at -> surface.line(left, at, right, at, Pen.FINE_EDGE);
-    edge.accept(y - Math.max(half, 0.25));
-    edge.accept(y + Math.max(half, 0.25));
-    surface.polygon(
-        new double[] {right + 0.3, y, right + 2.1, y + 1, right + 2.1, y - 1}, null, Tone.INK);
-    surface.end();
-  }
-
-  /** The room the sign of a splice takes. */
-  Box box(SpliceJoint joint) {
-    Box face = view.whole(view.layout.verticals().get(joint.below()));
-    double y = view.p(joint.y());
-    return new Box(face.left() - STANDS_OUT, y - 1.2, face.right() + STANDS_OUT + 2.3, y + 1.2);
   }
 }

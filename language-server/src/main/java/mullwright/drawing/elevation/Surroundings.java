@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import mullwright.drawing.Align;
 import mullwright.drawing.Box;
+import mullwright.drawing.Clip;
 import mullwright.drawing.GridBubble;
 import mullwright.drawing.Layer;
 import mullwright.drawing.Lettering;
@@ -11,6 +12,7 @@ import mullwright.drawing.LevelMark;
 import mullwright.drawing.Pen;
 import mullwright.drawing.Surface;
 import mullwright.drawing.Taken;
+import mullwright.layout.Cell;
 import mullwright.model.Grid;
 
 /** What stands round the frame: grid lines with bubbles above it, levels to its right. */
@@ -97,34 +99,44 @@ final class Surroundings implements ElevationPart {
     @Override
     public void paint(Surface surface) {
       surface.beginLayer(Layer.BUILDING);
+      List<Seen> cells = seen();
       for (Grid.Floor floor : view.layout.wall().grid().floors()) {
-        List<Double> levels = new ArrayList<>();
-        levels.add(view.p(floor.elevation().value()));
-        floor.slab().ifPresent(slab -> levels.add(levels.get(0) - view.p(slab.value())));
-        levels.forEach(y -> across(surface, y));
+        double top = view.p(floor.elevation().value());
+        across(surface, top, cells);
+        floor.slab().ifPresent(slab -> across(surface, top - view.p(slab.value()), cells));
       }
       surface.endLayer();
     }
 
-    private void across(Surface surface, double y) {
+    /** A cell one looks through, as far as it is shown. */
+    private record Seen(Cell cell, Box box) {}
+
+    private List<Seen> seen() {
+      List<Seen> seen = new ArrayList<>();
+      for (Cell cell : view.layout.cells()) {
+        Box box = view.cut(Box.of(view.corners(cell)));
+        if (!box.empty() && cell.opening().isEmpty()) {
+          seen.add(new Seen(cell, box));
+        }
+      }
+      return seen;
+    }
+
+    private void across(Surface surface, double y, List<Seen> cells) {
       if (!view.showsY(y)) {
         return;
       }
-      view.layout
-          .cells()
-          .forEach(
-              cell -> {
-                Box box = view.cut(Box.of(view.corners(cell)));
-                if (!box.empty() && box.bottom() < y && y < box.top() && cell.opening().isEmpty()) {
-                  List<double[]> gaps =
-                      marks.clear(cell).stream()
-                          .filter(clear -> clear.bottom() < y && y < clear.top())
-                          .map(clear -> new double[] {clear.left(), clear.right()})
-                          .toList();
-                  mullwright.drawing.Clip.without(box.left(), box.right(), gaps)
-                      .forEach(part -> surface.line(part[0], y, part[1], y, Pen.HIDDEN));
-                }
-              });
+      for (Seen seen : cells) {
+        if (seen.box.bottom() < y && y < seen.box.top()) {
+          List<double[]> gaps =
+              marks.clear(seen.cell).stream()
+                  .filter(clear -> clear.bottom() < y && y < clear.top())
+                  .map(clear -> new double[] {clear.left(), clear.right()})
+                  .toList();
+          Clip.without(seen.box.left(), seen.box.right(), gaps)
+              .forEach(part -> surface.line(part[0], y, part[1], y, Pen.HIDDEN));
+        }
+      }
     }
   }
 }

@@ -22,6 +22,7 @@ class SvgSurface implements Surface {
   private final SvgHatches hatches;
   private final Map<Symbol, String> symbols = new LinkedHashMap<>();
   private StringBuilder out = body;
+  private int opened;
 
   SvgSurface(String id) {
     this.id = id;
@@ -35,6 +36,24 @@ class SvgSurface implements Surface {
   SvgStyle.Used used() {
     return used;
   }
+
+  /** How many elements began since last told to forget, those in symbols left out. */
+  int opened() {
+    return opened;
+  }
+
+  void forgetOpened() {
+    opened = 0;
+  }
+
+  /** An element begins. */
+  void open(String tag) {
+    opened++;
+    out.append('<').append(tag);
+  }
+
+  /** What follows goes elsewhere: an element that is still being written ends. */
+  void rest() {}
 
   void definitions(StringBuilder to) {
     if (hatches.none() && symbols.isEmpty()) {
@@ -71,12 +90,13 @@ class SvgSurface implements Surface {
 
   @Override
   public void begin(Subject subject) {
-    out.append("<g class=\"subject ").append(subject.kind()).append('"');
+    open("g");
+    out.append(" class=\"subject ").append(subject.kind()).append('"');
     subject
         .piece()
         .ifPresent(
             piece -> {
-              out.append(" data-piece=\"").append(SvgWords.of(piece.kind())).append('-');
+              out.append(" data-piece=\"").append(piece.kind().word()).append('-');
               out.append(piece.index()).append('"');
             });
     if (!subject.mark().isEmpty()) {
@@ -110,12 +130,12 @@ class SvgSurface implements Surface {
     out.append("</g>\n");
   }
 
-  private void number(String before, double value) {
+  void number(String before, double value) {
     out.append(before);
     Numbers.append(value, out);
   }
 
-  private void look(Pen pen, Tone fill) {
+  void look(Pen pen, Tone fill) {
     out.append(" class=\"");
     if (pen != null) {
       String name = SvgStyle.of(pen);
@@ -131,7 +151,7 @@ class SvgSurface implements Surface {
 
   @Override
   public void line(double x1, double y1, double x2, double y2, Pen pen) {
-    out.append("<line");
+    open("line");
     look(pen, null);
     number(" x1=\"", x1);
     number("\" y1=\"", -y1);
@@ -142,14 +162,14 @@ class SvgSurface implements Surface {
 
   @Override
   public void polyline(double[] points, Pen pen) {
-    out.append("<polyline");
+    open("polyline");
     look(pen, null);
     points(points);
   }
 
   @Override
   public void polygon(double[] points, Pen pen, Tone fill) {
-    out.append("<polygon");
+    open("polygon");
     look(pen, fill);
     points(points);
   }
@@ -165,7 +185,7 @@ class SvgSurface implements Surface {
 
   @Override
   public void circle(double x, double y, double radius, Pen pen, Tone fill) {
-    out.append("<circle");
+    open("circle");
     look(pen, fill);
     number(" cx=\"", x);
     number("\" cy=\"", -y);
@@ -177,7 +197,7 @@ class SvgSurface implements Surface {
   public void arc(double x, double y, double radius, double start, double sweep, Pen pen) {
     double from = Math.toRadians(start);
     double to = Math.toRadians(start + sweep);
-    out.append("<path");
+    open("path");
     look(pen, null);
     number(" d=\"M", x + radius * Math.cos(from));
     number(" ", -y - radius * Math.sin(from));
@@ -193,7 +213,8 @@ class SvgSurface implements Surface {
   public void hatch(double[] polygon, Hatch hatch, List<Box> clear) {
     used.pens.putIfAbsent(SvgStyle.of(hatch.pen()), hatch.pen());
     for (int set = 0; set < hatch.sets().size(); set++) {
-      out.append("<path class=\"hatch\" fill=\"url(#").append(hatches.use(hatch, set));
+      open("path");
+      out.append(" class=\"hatch\" fill=\"url(#").append(hatches.use(hatch, set));
       out.append(")\" fill-rule=\"evenodd\" d=\"");
       ring(polygon);
       clear.forEach(box -> ring(box.corners()));
@@ -214,7 +235,8 @@ class SvgSurface implements Surface {
       String text, double x, double y, double angle, Lettering lettering, Align align) {
     String name = SvgStyle.of(lettering);
     used.letterings.putIfAbsent(name, lettering);
-    out.append("<text class=\"").append(name);
+    open("text");
+    out.append(" class=\"").append(name);
     out.append(align == Align.LEFT ? "\"" : align == Align.CENTRE ? " d-c\"" : " d-r\"");
     number(" x=\"", x);
     number("\" y=\"", -y);
@@ -234,15 +256,29 @@ class SvgSurface implements Surface {
   @Override
   public void symbol(Symbol symbol, double x, double y) {
     if (!symbols.containsKey(symbol)) {
-      StringBuilder before = out;
-      out = new StringBuilder();
-      symbol.paint().accept(this);
-      symbols.put(symbol, out.toString());
-      out = before;
+      define(symbol);
     }
-    out.append("<use href=\"#").append(id).append("-s-").append(symbol.name());
+    open("use");
+    out.append(" href=\"#").append(id).append("-s-").append(symbol.name());
     number("\" x=\"", x);
     number("\" y=\"", -y);
     out.append("\"/>\n");
+  }
+
+  private void define(Symbol symbol) {
+    rest();
+    StringBuilder before = out;
+    int openedBefore = opened;
+    out = new StringBuilder();
+    symbol.paint().accept(this);
+    rest();
+    symbols.put(symbol, out.toString());
+    out = before;
+    opened = openedBefore;
+  }
+
+  /** Writes on where writing is. */
+  StringBuilder out() {
+    return out;
   }
 }

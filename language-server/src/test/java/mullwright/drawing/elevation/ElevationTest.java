@@ -11,6 +11,7 @@ import mullwright.drawing.Box;
 import mullwright.drawing.ExampleWalls;
 import mullwright.drawing.Hatch;
 import mullwright.drawing.Layer;
+import mullwright.drawing.Measuring;
 import mullwright.drawing.Recorded;
 import mullwright.drawing.Squares;
 import mullwright.layout.PieceRef;
@@ -26,6 +27,14 @@ class ElevationTest {
 
   private static Recorded painted(ExampleWalls.Example example) {
     return Recorded.of(Elevation.of(example.layout(), example.options()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void itReachesAsFarAsWhatIsPainted(String path) {
+    ExampleWalls.Example example = ExampleWalls.of(path);
+    Elevation elevation = Elevation.of(example.layout(), example.options());
+    assertThat(elevation.extent()).isEqualTo(Measuring.of(elevation));
   }
 
   @ParameterizedTest
