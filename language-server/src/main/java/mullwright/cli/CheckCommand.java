@@ -1,6 +1,7 @@
 package mullwright.cli;
 
 import com.google.auto.service.AutoService;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,8 +17,9 @@ import mullwright.report.CheckJunit;
 import mullwright.report.CheckReport;
 import mullwright.report.CheckSarif;
 import mullwright.report.CheckText;
-import mullwright.report.PartCache;
+import mullwright.report.KeptParts;
 import mullwright.report.ProjectCheck;
+import mullwright.report.kept.AnswerCache;
 import mullwright.workspace.Files;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -94,17 +96,31 @@ final class CheckCommand implements Callable<Integer> {
           "--threads " + threads + " is not between 1 and " + MOST_THREADS + ".");
     }
     Opened opened = targets.open(shell, known.root(shell));
-    Opened.Readable readable = opened.readable(shell);
+    Optional<KeptChecks> kept = kept(opened, width);
+    Optional<AnswerCache.Answer> before =
+        known.none() ? kept.flatMap(KeptChecks::answer) : Optional.empty();
+    if (before.isPresent()) {
+      print(before.get());
+      kept.get().save();
+      return before.get().code();
+    }
+    Opened.Readable readable =
+        opened.readable(shell, path -> kept.filter(it -> it.sound(path)).isPresent());
     List<String> paths = Shard.of(shard).take(readable.paths());
     Rules rules = Rules.find();
     boolean settled = settings(opened, rules);
-    CheckReport all = check(opened, paths, rules);
+    Optional<KeptParts> parts = kept.map(KeptChecks::parts);
+    CheckReport all =
+        new ProjectCheck(opened.disk(), rules, threads, parts).check(paths, opened::shown).report();
+    kept.ifPresent(KeptChecks::save);
     if (known.writes()) {
       known.write(shell, all);
       return readable.all() ? Exit.CLEAN : Exit.COULD_NOT;
     }
     CheckReport report = known.left(shell, all, paths);
-    shell.out().print(written(report, rules, width));
+    int code = report.hasAtLeast(failOn) ? Exit.FINDINGS : Exit.CLEAN;
+    AnswerCache.Answer answer = AnswerCache.Answer.of(written(report, rules, width), code);
+    print(answer);
     for (Checker.Failure failure : report.failures()) {
       Say.wrong(
           shell,
@@ -117,18 +133,34 @@ final class CheckCommand implements Callable<Integer> {
     if (!readable.all() || !settled || !report.failures().isEmpty()) {
       return Exit.COULD_NOT;
     }
-    return report.hasAtLeast(failOn) ? Exit.FINDINGS : Exit.CLEAN;
+    if (known.none() && kept.isPresent() && paths.stream().allMatch(kept.get()::sound)) {
+      kept.get().save(answer);
+    }
+    return code;
   }
 
-  private CheckReport check(Opened opened, List<String> paths, Rules rules) throws CannotException {
-    Optional<PartCache> kept = Optional.empty();
-    if (cache != null) {
-      Path folder = WallFinder.path(shell.directory(), cache);
-      kept = Optional.of(new PartCache(folder, Program.identity(), opened.disk()));
+  private void print(AnswerCache.Answer answer) throws CannotException {
+    try {
+      answer.print(shell.out());
+    } catch (IOException closed) {
+      throw new CannotException("The answer cannot be written: " + closed.getMessage() + ".");
     }
-    return new ProjectCheck(opened.disk(), rules, threads, kept)
-        .check(paths, opened::shown)
-        .report();
+  }
+
+  /** What earlier runs left, if it is to be kept anywhere. */
+  private Optional<KeptChecks> kept(Opened opened, int width) throws CannotException {
+    if (cache == null) {
+      return Optional.empty();
+    }
+    Path folder = WallFinder.path(shell.directory(), cache);
+    List<String> form =
+        List.of(
+            output.name(),
+            failOn.name(),
+            String.valueOf(width),
+            String.valueOf(looks.paint(shell)),
+            String.valueOf(shard));
+    return Optional.of(new KeptChecks(folder, opened, opened.paths(), form));
   }
 
   /** Tells of lines of the project's file that set nothing; false if there are any. */

@@ -21,9 +21,7 @@ final class CommandRun {
   /** The exit code; never throws. */
   static int run(Shell shell, String... arguments) {
     CommandLine line = new CommandLine(new Mullwright());
-    for (CommandMaker maker : makers()) {
-      line.addSubcommand(maker.make(shell));
-    }
+    makers(arguments).forEach(maker -> line.addSubcommand(maker.make(shell)));
     boolean colour = Looks.colour(shell, Looks.Colour.AUTO);
     line.setOut(new PrintWriter(shell.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(shell.err(), true, StandardCharsets.UTF_8));
@@ -38,11 +36,17 @@ final class CommandRun {
     return line.execute(arguments);
   }
 
-  private static List<CommandMaker> makers() {
+  /** Of the command that is named first; of all where none is, as the help lists them. */
+  private static List<CommandMaker> makers(String... arguments) {
     List<CommandMaker> makers = new ArrayList<>();
     ServiceLoader.load(CommandMaker.class, CommandRun.class.getClassLoader()).forEach(makers::add);
     makers.sort(Comparator.comparing(maker -> maker.getClass().getName()));
-    return makers;
+    // to look at the options of them all takes longer than most commands run
+    List<CommandMaker> named =
+        makers.stream()
+            .filter(maker -> arguments.length > 0 && maker.name().equals(arguments[0]))
+            .toList();
+    return named.isEmpty() ? makers : named;
   }
 
   private static int wrongUse(Shell shell, ParameterException wrong) {

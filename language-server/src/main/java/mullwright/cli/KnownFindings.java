@@ -35,6 +35,11 @@ final class KnownFindings {
       description = "Write all findings into a baseline file, and end with 0.")
   private String written;
 
+  /** True if nothing but the files themselves says what is told. */
+  boolean none() {
+    return base == null && baseline == null && written == null;
+  }
+
   /** True if a baseline is to be written instead of an answer. */
   boolean writes() {
     return written != null;

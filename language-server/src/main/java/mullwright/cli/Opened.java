@@ -3,18 +3,25 @@ package mullwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
 import mullwright.workspace.Files;
 import mullwright.workspace.Workspace;
 
 /**
- * A workspace on disk and the files asked for.
+ * A folder on disk and the files of it asked for.
  *
  * @param paths of the files below the root
  */
-record Opened(Path directory, DiskFiles disk, Workspace workspace, List<String> paths) {
+record Opened(Path directory, DiskFiles disk, List<String> paths) {
   Opened {
     paths = List.copyOf(paths);
+  }
+
+  /** A workspace over the folder, a new one each time. */
+  Workspace workspace() {
+    return new Workspace(disk, Rules.find());
   }
 
   /** How a path is shown: from the current folder where that is short, else whole. */
@@ -24,8 +31,21 @@ record Opened(Path directory, DiskFiles disk, Workspace workspace, List<String> 
 
   /** The files that can be read as text; why another cannot is said, and noted in the answer. */
   Readable readable(Shell shell) {
+    return readable(shell, path -> false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param sound true of a path that is known to hold text without damage, and need not be read
+   */
+  Readable readable(Shell shell, Predicate<String> sound) {
     List<String> good = new ArrayList<>();
     for (String path : paths) {
+      if (sound.test(path)) {
+        good.add(path);
+        continue;
+      }
       Files.Read read = disk.read(path);
       String name = "“" + shown(path) + "” ";
       if (read instanceof Files.Read.TooLarge large) {

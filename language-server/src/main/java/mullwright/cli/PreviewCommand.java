@@ -13,6 +13,7 @@ import mullwright.preview.SceneFile;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Reading;
 import mullwright.workspace.Snapshot;
+import mullwright.workspace.Workspace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -82,9 +83,10 @@ final class PreviewCommand implements Callable<Integer> {
   /** Shows the files, and shows them again when one of them or what they use is another. */
   private static void watch(Opened opened, List<String> paths, Preview preview) {
     List<Reading> shown = List.of();
+    Workspace workspace = opened.workspace();
     try {
       while (true) {
-        Snapshot snapshot = opened.workspace().lookAgain();
+        Snapshot snapshot = workspace.lookAgain();
         List<Reading> now = readings(snapshot, paths);
         if (!now.equals(shown)) {
           Scene scene = scene(snapshot, now, opened);

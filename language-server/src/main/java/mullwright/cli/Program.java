@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import mullwright.report.kept.KeptTexts;
 
 /** Names this build of the program. */
 final class Program {
@@ -19,19 +17,15 @@ final class Program {
   }
 
   /** The version with a hash of the jar, so that two builds of one version have two names. */
-  static String identity() throws CannotException {
+  static String identity(KeptTexts texts) throws CannotException {
     try {
       Path jar = Path.of(Program.class.getProtectionDomain().getCodeSource().getLocation().toURI());
       if (!Files.isRegularFile(jar)) {
         return version();
       }
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(jar));
-      return version() + " " + HexFormat.of().formatHex(hash);
+      return version() + " " + texts.hash(jar);
     } catch (IOException | URISyntaxException unreadable) {
       throw new CannotException("The program's own jar cannot be read: " + unreadable + ".");
-    } catch (NoSuchAlgorithmException absent) {
-      // every Java has it
-      throw new IllegalStateException(absent);
     }
   }
 }

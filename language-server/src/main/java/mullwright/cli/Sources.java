@@ -152,8 +152,9 @@ final class Sources implements AutoCloseable {
     Path meant = WallFinder.path(shell.directory(), as.get());
     Opened opened = open(List.of(meant), null);
     String text = WallText.read(file, label).text();
-    opened.workspace().open(opened.paths().get(0), text);
-    return new Side(label, opened.workspace(), "", opened.paths(), true);
+    Workspace workspace = opened.workspace();
+    workspace.open(opened.paths().get(0), text);
+    return new Side(label, workspace, "", opened.paths(), true);
   }
 
   private Side revision(String revision, String path, String label) throws CannotException {

@@ -5,9 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
-import mullwright.workspace.Workspace;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -29,7 +27,7 @@ final class Targets {
               + " Else the current folder, or the nearest that holds it and all files.")
   private String root;
 
-  /** The files found, opened as one workspace. */
+  /** The files found, opened as those of one folder. */
   Opened open(Shell shell) throws CannotException {
     return open(shell, Optional.empty());
   }
@@ -52,7 +50,7 @@ final class Targets {
                       new CannotException(
                           "“" + file + "” does not lie below the root “" + top + "”.")));
     }
-    return new Opened(shell.directory(), disk, new Workspace(disk, Rules.find()), paths);
+    return new Opened(shell.directory(), disk, paths);
   }
 
   private static Path stated(Shell shell, String root) throws CannotException {

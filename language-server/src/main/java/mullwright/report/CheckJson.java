@@ -1,10 +1,10 @@
 package mullwright.report;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
-import com.google.gson.JsonArray;
-import com.google.gson.JsonObject;
-import com.google.gson.JsonPrimitive;
+import com.google.gson.FormattingStyle;
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
 import mullwright.check.Finding;
@@ -23,106 +23,115 @@ public final class CheckJson {
   /** Changes when a program that reads the old form could not read the new one. */
   private static final int VERSION = 1;
 
-  private static final Gson GSON =
-      new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
-
   private CheckJson() {}
 
   /** The whole report, ending with a line end. */
   public static String write(CheckReport report) {
-    JsonObject all = new JsonObject();
-    all.addProperty("format", "mullwright-check");
-    all.addProperty("version", VERSION);
-    all.addProperty("caution", Caution.WORDS);
-    JsonObject summary = new JsonObject();
-    summary.addProperty("files", report.files().size());
-    summary.addProperty("walls", report.walls());
-    summary.addProperty("errors", report.count(Severity.ERROR));
-    summary.addProperty("warnings", report.count(Severity.WARNING));
-    summary.addProperty("information", report.count(Severity.INFORMATION));
-    all.add("summary", summary);
-    JsonArray files = new JsonArray();
-    for (CheckReport.FileFindings file : report.files()) {
-      JsonObject one = new JsonObject();
-      one.addProperty("file", file.file());
-      JsonArray findings = new JsonArray();
-      file.items().forEach(item -> findings.add(finding(item)));
-      one.add("findings", findings);
-      files.add(one);
+    StringWriter text = new StringWriter();
+    // straight into the text: of a thousand walls a tree would be larger than all that is checked
+    try (JsonWriter json = new JsonWriter(text)) {
+      json.setFormattingStyle(FormattingStyle.PRETTY);
+      json.beginObject();
+      json.name("format").value("mullwright-check");
+      json.name("version").value(VERSION);
+      json.name("caution").value(Caution.WORDS);
+      json.name("summary").beginObject();
+      json.name("files").value(report.files().size());
+      json.name("walls").value(report.walls());
+      json.name("errors").value(report.count(Severity.ERROR));
+      json.name("warnings").value(report.count(Severity.WARNING));
+      json.name("information").value(report.count(Severity.INFORMATION));
+      json.endObject();
+      json.name("files").beginArray();
+      for (CheckReport.FileFindings file : report.files()) {
+        json.beginObject();
+        json.name("file").value(file.file());
+        json.name("findings").beginArray();
+        for (CheckReport.Item item : file.items()) {
+          finding(json, item);
+        }
+        json.endArray();
+        json.endObject();
+      }
+      json.endArray();
+      json.endObject();
+    } catch (IOException impossible) {
+      // memory has no faults of a disk
+      throw new UncheckedIOException(impossible);
     }
-    all.add("files", files);
-    return GSON.toJson(all) + "\n";
+    return text.append('\n').toString();
   }
 
-  private static JsonObject finding(CheckReport.Item item) {
+  private static void finding(JsonWriter json, CheckReport.Item item) throws IOException {
     Finding finding = item.finding();
-    JsonObject one = new JsonObject();
-    one.addProperty("rule", finding.rule());
-    one.addProperty("severity", finding.severity().name().toLowerCase(Locale.ROOT));
-    one.addProperty("piece", finding.piece());
-    one.addProperty("what", finding.what());
-    one.addProperty("mend", finding.mend());
-    one.add("range", range(item.spot()));
-    number(finding.measured()).ifPresent(number -> one.add("measured", number));
-    number(finding.limit()).ifPresent(number -> one.add("limit", number));
-    JsonArray related = new JsonArray();
+    json.beginObject();
+    json.name("rule").value(finding.rule());
+    json.name("severity").value(finding.severity().name().toLowerCase(Locale.ROOT));
+    json.name("piece").value(finding.piece());
+    json.name("what").value(finding.what());
+    json.name("mend").value(finding.mend());
+    range(json, item.spot());
+    number(json, "measured", finding.measured());
+    number(json, "limit", finding.limit());
+    json.name("related").beginArray();
     for (CheckReport.RelatedSpot other : item.related()) {
-      JsonObject place = new JsonObject();
-      place.addProperty("file", other.spot().file());
-      place.add("range", range(other.spot()));
-      place.addProperty("word", other.word());
-      related.add(place);
+      json.beginObject();
+      json.name("file").value(other.spot().file());
+      range(json, other.spot());
+      json.name("word").value(other.word());
+      json.endObject();
     }
-    one.add("related", related);
-    JsonArray fixes = new JsonArray();
-    item.fixes().forEach(fix -> fixes.add(fix(fix)));
-    one.add("fixes", fixes);
-    return one;
-  }
-
-  private static JsonObject fix(CheckReport.Mend fix) {
-    JsonObject one = new JsonObject();
-    one.addProperty("title", fix.title());
-    JsonArray edits = new JsonArray();
-    for (CheckReport.MendEdit edit : fix.edits()) {
-      JsonObject change = new JsonObject();
-      change.addProperty("file", edit.spot().file());
-      change.add("range", range(edit.spot()));
-      change.addProperty("text", edit.text());
-      edits.add(change);
+    json.endArray();
+    json.name("fixes").beginArray();
+    for (CheckReport.Mend fix : item.fixes()) {
+      json.beginObject();
+      json.name("title").value(fix.title());
+      json.name("edits").beginArray();
+      for (CheckReport.MendEdit edit : fix.edits()) {
+        json.beginObject();
+        json.name("file").value(edit.spot().file());
+        range(json, edit.spot());
+        json.name("text").value(edit.text());
+        json.endObject();
+      }
+      json.endArray();
+      json.endObject();
     }
-    one.add("edits", edits);
-    return one;
+    json.endArray();
+    json.endObject();
   }
 
-  private static JsonObject range(Spot spot) {
-    JsonObject range = new JsonObject();
-    range.add("start", position(spot.line(), spot.column()));
-    range.add("end", position(spot.endLine(), spot.endColumn()));
-    return range;
+  private static void range(JsonWriter json, Spot spot) throws IOException {
+    json.name("range").beginObject();
+    position(json, "start", spot.line(), spot.column());
+    position(json, "end", spot.endLine(), spot.endColumn());
+    json.endObject();
   }
 
-  private static JsonObject position(int line, int column) {
-    JsonObject position = new JsonObject();
-    position.addProperty("line", line);
-    position.addProperty("column", column);
-    return position;
+  private static void position(JsonWriter json, String name, int line, int column)
+      throws IOException {
+    json.name(name).beginObject();
+    json.name("line").value(line);
+    json.name("column").value(column);
+    json.endObject();
   }
 
-  private static Optional<JsonObject> number(Optional<Derivation> number) {
-    return number.map(
-        told -> {
-          JsonObject one = new JsonObject();
-          one.addProperty("name", told.name());
-          one.addProperty("kind", told.kind().words());
-          if (told.kind() == Kind.LENGTH) {
-            one.add("mm", Exact.millimetres(told.length()));
-          } else {
-            one.add("si", new JsonPrimitive(told.value().toSi()));
-          }
-          one.addProperty("us", QuantityPrinter.in(UnitSystem.US, told.value(), told.kind()));
-          one.addProperty("metric", QuantityPrinter.in(UnitSystem.SI, told.value(), told.kind()));
-          return one;
-        });
+  private static void number(JsonWriter json, String name, Optional<Derivation> number)
+      throws IOException {
+    if (number.isEmpty()) {
+      return;
+    }
+    Derivation told = number.get();
+    json.name(name).beginObject();
+    json.name("name").value(told.name());
+    json.name("kind").value(told.kind().words());
+    if (told.kind() == Kind.LENGTH) {
+      json.name("mm").value(Exact.millimetres(told.length()).getAsBigDecimal());
+    } else {
+      json.name("si").value(told.value().toSi());
+    }
+    json.name("us").value(QuantityPrinter.in(UnitSystem.US, told.value(), told.kind()));
+    json.name("metric").value(QuantityPrinter.in(UnitSystem.SI, told.value(), told.kind()));
+    json.endObject();
   }
 }

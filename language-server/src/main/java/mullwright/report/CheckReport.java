@@ -119,6 +119,8 @@ public record CheckReport(
     int walls = 0;
     List<Checker.Failure> failures = new ArrayList<>();
     List<AllowedItem> allowed = new ArrayList<>();
+    Map<String, String> names = new HashMap<>();
+    UnaryOperator<String> once = path -> names.computeIfAbsent(path, shown);
     for (CheckPart part : parts) {
       walls += part.walls();
       failures.addAll(part.failures());
@@ -127,9 +129,10 @@ public record CheckReport(
       items.computeIfAbsent(part.path(), any -> new ArrayList<>());
       for (Item item : part.items()) {
         Finding finding = item.finding();
+        String file = finding.origin().file();
         // two walls that use one catalog both tell what is wrong in it
-        if (told.add(new Told(finding.rule(), finding.origin(), finding.message()))) {
-          items.computeIfAbsent(finding.origin().file(), any -> new ArrayList<>()).add(item);
+        if (told.add(Told.of(finding))) {
+          items.computeIfAbsent(file, any -> new ArrayList<>()).add(item);
         }
       }
     }
@@ -139,20 +142,26 @@ public record CheckReport(
           found.sort((one, other) -> TextOrder.OF_FINDINGS.compare(one.finding(), other.finding()));
           files.add(
               new FileFindings(
-                  shown.apply(path),
+                  once.apply(path),
                   units.getOrDefault(path, UnitSystem.US),
-                  found.stream().map(item -> item.shown(shown)).toList()));
+                  found.stream().map(item -> item.shown(once)).toList()));
         });
     return new CheckReport(
         files,
         walls,
         failures,
         allowed.stream()
-            .map(one -> new AllowedItem(one.item().shown(shown), one.reason()))
+            .map(one -> new AllowedItem(one.item().shown(once), one.reason()))
             .toList());
   }
 
-  private record Told(String rule, Origin origin, String message) {}
+  /** What makes two findings one: the same place, in the same words. */
+  private record Told(String rule, Origin origin, String piece, String what, String mend) {
+    static Told of(Finding finding) {
+      return new Told(
+          finding.rule(), finding.origin(), finding.piece(), finding.what(), finding.mend());
+    }
+  }
 
   /**
    * The report without findings that are known, each as often as it is known.

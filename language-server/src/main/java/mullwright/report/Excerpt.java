@@ -12,7 +12,7 @@ import mullwright.workspace.FilePlace;
  * @param start offset in {@code text} of the first character pointed at, {@code end} after the last
  * @param furtherLines how many more lines the stretch goes on for
  */
-record Excerpt(int line, String text, int start, int end, int furtherLines) {
+public record Excerpt(int line, String text, int start, int end, int furtherLines) {
   private static final int TAB = 4;
 
   static Excerpt of(ParsedFile file, FilePlace place) {

@@ -27,11 +27,12 @@ public final class Fingerprint {
   }
 
   /** SHA-256 of a text, in hexadecimal digits. */
-  static String hash(String text) {
+  public static String hash(String text) {
     return hash(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static String hash(byte[] bytes) {
+  /** SHA-256 of bytes, in hexadecimal digits. */
+  public static String hash(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException absent) {

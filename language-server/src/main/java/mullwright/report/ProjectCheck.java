@@ -21,7 +21,7 @@ import mullwright.workspace.Workspace;
  * @param threads at least one
  * @param cache where results are kept, if anywhere
  */
-public record ProjectCheck(Files files, Rules rules, int threads, Optional<PartCache> cache) {
+public record ProjectCheck(Files files, Rules rules, int threads, Optional<KeptParts> cache) {
   /** Files that share one snapshot: what they use is read once, what they need is then let go. */
   private static final int TOGETHER = 16;
 
@@ -73,12 +73,11 @@ public record ProjectCheck(Files files, Rules rules, int threads, Optional<PartC
     Snapshot snapshot = null;
     List<Piece> pieces = new ArrayList<>();
     for (String path : paths) {
-      Optional<String> key = cache.map(kept -> kept.key(path));
-      Optional<CheckPart> known = key.flatMap(name -> cache.orElseThrow().get(name));
+      Optional<CheckPart> known = cache.flatMap(kept -> kept.get(path));
       if (known.isEmpty()) {
         snapshot = snapshot == null ? new Workspace(files, rules).snapshot() : snapshot;
         CheckPart part = CheckPart.of(snapshot, path, Cancel.NEVER);
-        key.ifPresent(name -> cache.get().put(name, part));
+        cache.ifPresent(kept -> kept.put(part));
         pieces.add(new Piece(part, false));
       } else {
         pieces.add(new Piece(known.get(), true));

@@ -2,7 +2,10 @@ package mullwright.workspace;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -37,12 +40,19 @@ public final class UsedTexts {
       Files.Read what = read.apply(next);
       found.put(next, what);
       if (what instanceof Files.Read.Text text) {
-        Matcher uses = USE.matcher(text.text());
-        while (uses.find()) {
-          UsedFile.resolve(next, uses.group(1)).ifPresent(open::add);
-        }
+        open.addAll(named(next, text.text()));
       }
     }
     return found;
+  }
+
+  /** The paths of the files that the text of a file names, each once, in the order of the text. */
+  public static List<String> named(String path, String text) {
+    Set<String> named = new LinkedHashSet<>();
+    Matcher uses = USE.matcher(text);
+    while (uses.find()) {
+      UsedFile.resolve(path, uses.group(1)).ifPresent(named::add);
+    }
+    return List.copyOf(named);
   }
 }
