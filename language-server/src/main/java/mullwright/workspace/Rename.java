@@ -58,14 +58,28 @@ public final class Rename {
       }
     }
     Optional<String> refusal =
-        same && !name.isEmpty()
-            ? Optional.empty()
-            : Optional.of(
+        !same || name.isEmpty()
+            ? Optional.of(
                 symbol.name()
                     + " is made by the pattern "
                     + definition
-                    + " and cannot be renamed by itself. Change the pattern.");
+                    + " and cannot be renamed by itself. Change the pattern.")
+            : endOfRange(snapshot, symbol)
+                ? Optional.of(
+                    name
+                        + " is an end of a range, from which the names between are made. Write the"
+                        + " names one by one to rename one of them.")
+                : Optional.empty();
     return new Rename(snapshot, List.copyOf(places), name, refusal);
+  }
+
+  /** True if the name is defined as the first or the last of a range: {@code A..G}. */
+  private static boolean endOfRange(Snapshot snapshot, Symbol symbol) {
+    Optional<FilePlace> at = snapshot.place(symbol.definition());
+    Optional<ParsedFile> file = at.flatMap(place -> snapshot.file(place.path()));
+    return file.isPresent()
+        && (file.get().text().substring(0, at.get().start()).endsWith("..")
+            || file.get().text().startsWith("..", at.get().end()));
   }
 
   /** The name as it is, without quotes. */

@@ -26,6 +26,8 @@ import mullwright.workspace.Cursor;
  * @param kind what the first word says in its block
  * @param clause the last clause word before the cursor
  * @param given the clause words that stand in the statement already
+ * @param rest what is still to be written of a clause of two words, {@code by} of {@code isolated
+ *     by}; "" if nothing is
  * @param afterClause the tokens from that clause word (or the keyword) to the prefix
  * @param words the same as they are spelled
  */
@@ -38,8 +40,12 @@ record LineContext(
     StatementKind kind,
     Optional<ClauseWord> clause,
     Set<ClauseWord> given,
+    String rest,
     List<Token> afterClause,
     List<String> words) {
+
+  /** Joining words that nothing need follow. */
+  private static final List<String> WHOLE = List.of("all", "splices");
 
   static LineContext of(Cursor cursor) {
     ParsedFile file = cursor.file();
@@ -159,6 +165,7 @@ record LineContext(
           StatementKind.UNKNOWN,
           Optional.empty(),
           Set.of(),
+          "",
           List.of(),
           List.of());
     }
@@ -166,7 +173,9 @@ record LineContext(
     Set<ClauseWord> given = EnumSet.noneOf(ClauseWord.class);
     ClauseWord last = null;
     int from = 1;
+    String rest = "";
     for (int i = 1; i < statement.size(); i++) {
+      rest = "";
       if (statement.get(i).kind() == TokenKind.CLAUSE) {
         String spelled = word(statement.get(i), text);
         Optional<ClauseWord> word = clause(spelled);
@@ -177,6 +186,7 @@ record LineContext(
           last = word.get();
           given.add(last);
           from = i + 1;
+          rest = last.spelling().substring(Math.min(spelled.length(), last.spelling().length()));
         }
       }
     }
@@ -193,6 +203,7 @@ record LineContext(
         kind(keyword, cursor.block(), statement.get(0).kind()),
         Optional.ofNullable(last),
         given,
+        rest.strip(),
         after,
         after.stream().map(token -> word(token, text)).toList());
   }
@@ -230,10 +241,11 @@ record LineContext(
   /** True if what the last clause (or the keyword) wants is not there yet. */
   boolean wantsOperand() {
     if (afterClause.isEmpty()) {
-      return true;
+      return clause.filter(word -> word.form() == ClauseWord.Form.FLAG).isEmpty();
     }
     return switch (afterClause.get(afterClause.size() - 1).kind()) {
-      case COMMA, RANGE, JOINER, BEARING, OPERATOR, SIGN -> true;
+      case COMMA, RANGE, BEARING, OPERATOR, SIGN -> true;
+      case JOINER -> !WHOLE.contains(words.get(words.size() - 1));
       default -> false;
     };
   }

@@ -2,9 +2,11 @@ package mullwright.server.completion;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -59,10 +61,15 @@ final class Names {
     return wall.map(in -> names(in, in.grid().lines(), Grid.Line::name, "line")).orElse(List.of());
   }
 
-  /** The floors of the wall. */
+  /** The floors of the wall; outside of walls, those of all walls of the file. */
   List<Offer> floors() {
-    return wall.map(in -> names(in, in.grid().floors(), Grid.Floor::name, "floor"))
-        .orElse(List.of());
+    List<Wall> all = wall.map(List::of).orElseGet(() -> model.map(Model::walls).orElse(List.of()));
+    Map<String, Offer> floors = new LinkedHashMap<>();
+    for (Wall in : all) {
+      names(in, in.grid().floors(), Grid.Floor::name, "floor")
+          .forEach(offer -> floors.putIfAbsent(offer.text(), offer));
+    }
+    return List.copyOf(floors.values());
   }
 
   /** The rows of the wall, each base name once and each row by its full name. */

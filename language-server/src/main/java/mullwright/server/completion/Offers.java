@@ -34,6 +34,13 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
   /** What {@code opening} takes. */
   static final List<String> OPENINGS = List.of("door", "void", "louvre", "vent");
 
+  /** What {@code wind} names most often; any other word is a zone too. */
+  private static final List<String> ZONES = List.of("field", "edge");
+
+  /** What {@code exposure} takes. */
+  private static final List<String> EXPOSURES =
+      List.of("outdoor", "sheltered", "coastal", "indoor");
+
   private static final List<String> REMARKS = List.of("note", "verify", "hold");
 
   /** The offers at a cursor. */
@@ -59,11 +66,24 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
         statements();
       } else if (line.kind() == StatementKind.PROPERTY) {
         property();
+      } else if (!line.rest().isEmpty()) {
+        offers.add(
+            Offer.of(
+                line.rest(),
+                CompletionItemKind.Keyword,
+                line.clause().map(ClauseWord::meaning).orElse("")));
       } else if (line.wantsOperand()) {
         operand();
       } else {
+        if (line.kind() == StatementKind.SLAB_STATEMENT && !line.afterNumber()) {
+          offers.addAll(names.floors());
+        }
         units();
         clauses();
+        int last = line.words().size() - 1;
+        if (last >= 0 && line.words().get(last).equals("all")) {
+          offers.add(Offer.of("except", CompletionItemKind.Keyword, "all but those that follow"));
+        }
       }
     }
 
@@ -144,10 +164,29 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
           units(kind);
         }
       }
+      if (token.equals("WORD")) {
+        word();
+      }
       if (token.equals("PLACE") || token.equals("NAMES")) {
         offers.addAll(names.floors());
         offers.addAll(names.rows());
       }
+    }
+
+    /** Words that any text may choose, and those that most texts do. */
+    private void word() {
+      switch (line.keyword()) {
+        case "wind" -> values(line.words().isEmpty() ? ZONES : List.of(), "zone of wind pressure");
+        case "exposure" -> values(EXPOSURES, "what the metal meets");
+        case "finish" -> offers.addAll(names.parts(List.of(PartKind.FINISH)));
+        default -> {
+          // nobody can guess it
+        }
+      }
+    }
+
+    private void values(List<String> words, String what) {
+      words.forEach(word -> offers.add(Offer.of(word, CompletionItemKind.Value, what)));
     }
 
     private static Optional<Role> role(String word) {
@@ -281,7 +320,8 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
         case LINES_STATEMENT, LINE -> next(names.lines(), "line");
         case FLOOR, FLOORS -> next(names.floors(), "floor");
         case ROW -> next(names.rows(), "row");
-        case SLAB_STATEMENT -> offers.addAll(names.floors());
+        case SLAB_STATEMENT ->
+            offers.addAll(line.words().isEmpty() ? names.lets() : names.floors());
         case OPENING -> {
           for (String kind : OPENINGS) {
             offers.add(Offer.of(kind, CompletionItemKind.EnumMember, "kind of opening"));
