@@ -1,6 +1,7 @@
 package mullwright.server;
 
 import com.google.gson.Gson;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.DataInputStream;
@@ -36,6 +37,45 @@ public final class FirstTalk {
           "codeAction",
           "semanticTokens/full");
 
+  /** Asked of one wall only: what is rarer, or needs few classes of its own. */
+  private static final List<String> RARER =
+      List.of(
+          "typeDefinition",
+          "implementation",
+          "prepareRename",
+          "rename",
+          "prepareCallHierarchy",
+          "prepareTypeHierarchy",
+          "selectionRange",
+          "signatureHelp",
+          "documentColor",
+          "formatting",
+          "rangeFormatting",
+          "onTypeFormatting",
+          "semanticTokens/range",
+          "semanticTokens/full/delta",
+          "diagnostic");
+
+  /** What most editors can take. */
+  private static final String EDITOR =
+      """
+      {
+        "textDocument": {
+          "hover": {"contentFormat": ["markdown"]},
+          "completion": {"completionItem": {"snippetSupport": true}},
+          "codeAction": {
+            "codeActionLiteralSupport": {}, "dataSupport": true, "isPreferredSupport": true,
+            "resolveSupport": {"properties": ["edit"]}
+          },
+          "inlayHint": {"resolveSupport": {"properties": ["tooltip", "label.location"]}},
+          "publishDiagnostics": {"relatedInformation": true},
+          "definition": {"linkSupport": true},
+          "rename": {"prepareSupport": true}
+        },
+        "workspace": {"workspaceEdit": {"documentChanges": true}}
+      }
+      """;
+
   private final DataInputStream from;
   private final OutputStream to;
   private final Gson gson = new Gson();
@@ -63,7 +103,9 @@ public final class FirstTalk {
    */
   public static void with(InputStream from, OutputStream to, Path folder) throws IOException {
     FirstTalk talk = new FirstTalk(from, to);
-    talk.ask("initialize", Map.of("rootUri", folder.toUri(), "capabilities", Map.of()));
+    talk.ask(
+        "initialize",
+        Map.of("rootUri", folder.toUri(), "capabilities", JsonParser.parseString(EDITOR)));
     talk.tell("initialized", Map.of());
     List<String> walls = new ArrayList<>();
     for (Rule rule : Rules.find().all()) {
@@ -77,8 +119,31 @@ public final class FirstTalk {
       }
       talk.tell("textDocument/didChange", blankLine(wall));
     }
+    talk.rarer(walls.get(0));
     talk.ask("shutdown", Map.of());
     talk.tell("exit", Map.of());
+  }
+
+  private void rarer(String wall) throws IOException {
+    for (String question : RARER) {
+      ask("textDocument/" + question, about(wall));
+    }
+    resolve("textDocument/codeLens", wall, "codeLens/resolve");
+    resolve("textDocument/inlayHint", wall, "inlayHint/resolve");
+    resolve("textDocument/codeAction", wall, "codeAction/resolve");
+    resolve("textDocument/completion", wall, "completionItem/resolve");
+    ask("workspace/symbol", Map.of("query", "a"));
+    ask("workspace/executeCommand", Map.of("command", "mullwright.loads"));
+  }
+
+  /** Asks for all, and then for more on the first of them. */
+  private void resolve(String all, String wall, String first) throws IOException {
+    JsonElement answer = ask(all, about(wall)).get("result");
+    JsonElement list =
+        answer != null && answer.isJsonObject() ? answer.getAsJsonObject().get("items") : answer;
+    if (list != null && list.isJsonArray() && list.getAsJsonArray().size() > 0) {
+      ask(first, list.getAsJsonArray().get(0));
+    }
   }
 
   private void open(Path wall) throws IOException {
@@ -104,8 +169,13 @@ public final class FirstTalk {
     return Map.of(
         "textDocument", Map.of("uri", wall),
         "position", start,
+        "positions", List.of(start),
         "range", Map.of("start", start, "end", end),
-        "context", Map.of("includeDeclaration", true, "diagnostics", List.of()));
+        "context", Map.of("includeDeclaration", true, "diagnostics", List.of()),
+        "options", Map.of("tabSize", 2, "insertSpaces", true),
+        "newName", "other",
+        "previousResultId", "1",
+        "ch", "\n");
   }
 
   private static Map<String, Object> blankLine(String wall) {
@@ -122,13 +192,13 @@ public final class FirstTalk {
   }
 
   /** Asks, and waits for the answer. */
-  private void ask(String method, Map<String, ?> parameters) throws IOException {
+  private JsonObject ask(String method, Object parameters) throws IOException {
     int id = ++asked;
     send(Map.of("jsonrpc", "2.0", "id", id, "method", method, "params", parameters));
     while (true) {
       JsonObject heard = receive();
       if (!heard.has("method") && heard.has("id") && heard.get("id").getAsInt() == id) {
-        return;
+        return heard;
       }
     }
   }
