@@ -7,6 +7,7 @@ import java.util.Optional;
 import mullwright.analysis.wall.FloorCrossing;
 import mullwright.analysis.wall.LengthHold;
 import mullwright.analysis.wall.MovingLengths;
+import mullwright.analysis.wall.WeightLanding;
 import mullwright.derivation.Derivation;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
@@ -60,11 +61,27 @@ public final class SpliceUnsupported implements MemberRule {
         found
             .at(it.origin())
             .piece(it.name())
-            .what("No dead-load anchor holds it: 0 found, 1 needed, and it stands on nothing.")
+            .what(
+                "No dead-load anchor holds it: 0 found, 1 needed, and it stands on nothing"
+                    + slides(it, facts)
+                    + ".")
             .mend(mend)
             .measured(count("dead-load anchors on the length", 0, "anchors of the wall"))
             .limit(count("dead-load anchors needed", 1, "statics; common practice"));
     floor.flatMap(f -> hangFrom(f, facts)).ifPresent(draft::fix);
+  }
+
+  private static String slides(VerticalPiece it, WallFacts facts) {
+    WeightLanding landing = facts.analysis().holdOf(it).landing();
+    String until =
+        landing instanceof WeightLanding.OnClosedJoint
+            ? " slide down until the joint under it closes"
+            : landing instanceof WeightLanding.OnSlotEnd end
+                ? " slide down until the slot at " + Words.place(end.anchor(), facts) + " ends"
+                : "";
+    return until.isEmpty()
+        ? until
+        : ": " + Measures.of(facts).force(facts.analysis().weightOf(it)) + until;
   }
 
   private static Optional<Fix> hangFrom(FloorCrossing crossing, WallFacts facts) {

@@ -40,7 +40,10 @@ public final class AnchorCount {
 
   /** Counts the anchors of one continuous length. */
   public static Result solve(List<Kind> anchors) {
-    int deadLoad = (int) anchors.stream().filter(kind -> kind == Kind.DEAD_LOAD).count();
+    int deadLoad = 0;
+    for (Kind kind : anchors) {
+      deadLoad += kind == Kind.DEAD_LOAD ? 1 : 0;
+    }
     Verdict verdict =
         deadLoad == 1 ? Verdict.HANGS_FREE : deadLoad == 0 ? Verdict.UNSUPPORTED : Verdict.LOCKED;
     return new Result(deadLoad, anchors.size() - deadLoad, verdict);

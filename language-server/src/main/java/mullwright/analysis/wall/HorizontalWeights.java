@@ -2,7 +2,9 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import mullwright.analysis.beam.Beam;
 import mullwright.analysis.beam.BeamLoad;
 import mullwright.analysis.beam.BeamProblem;
@@ -24,9 +26,17 @@ final class HorizontalWeights {
   private final LineCentres centres;
   private final BeamMemory memory;
   private final int[][] pieceAt;
-  private final List<List<double[]>> points;
-  private final List<List<Borne>> borne;
-  private final List<List<VerticalPiece>> under;
+
+  /** By horizontal: the lites on it [N], and their moment about its left end [N·m]. */
+  private final double[] lites;
+
+  private final double[] turning;
+
+  /** By horizontal: its lites at their blocks, only where verticals under it part them. */
+  private final Map<Integer, List<double[]>> points = new HashMap<>();
+
+  private final Map<Integer, List<Borne>> borne = new HashMap<>();
+  private final Map<Integer, List<VerticalPiece>> under = new HashMap<>();
   private final double[][] reactions;
 
   /** A vertical on a horizontal. */
@@ -70,9 +80,8 @@ final class HorizontalWeights {
     this.centres = centres;
     this.memory = memory;
     int count = layout.horizontals().size();
-    this.points = Lists.of(count);
-    this.borne = Lists.of(count);
-    this.under = Lists.of(count);
+    this.lites = new double[count];
+    this.turning = new double[count];
     this.reactions = new double[count][];
     Grid grid = layout.wall().grid();
     this.pieceAt = new int[grid.rows().size()][grid.bays().size()];
@@ -84,23 +93,26 @@ final class HorizontalWeights {
     }
   }
 
-  /** The verticals that hold a horizontal up between its ends, as indices from the left. */
-  void rests(HorizontalPiece piece, List<Integer> lengths) {
-    lengths.forEach(length -> under.get(piece.index()).add(layout.verticals().get(length)));
+  /** A vertical holds a horizontal up between its ends; told from the left. */
+  void rests(int horizontal, VerticalPiece piece) {
+    under.computeIfAbsent(horizontal, h -> new ArrayList<>(1)).add(piece);
+    points.computeIfAbsent(horizontal, h -> new ArrayList<>());
   }
 
   List<VerticalPiece> under(int horizontal) {
-    return under.get(horizontal);
+    return under.getOrDefault(horizontal, List.of());
   }
 
   /** A vertical comes down on a horizontal. */
   void bear(int horizontal, VerticalPiece piece) {
     double left = centres.of(layout.horizontals().get(horizontal).leftLine());
-    borne.get(horizontal).add(new Borne(piece, centres.of(piece.line()) - left));
+    borne
+        .computeIfAbsent(horizontal, h -> new ArrayList<>(1))
+        .add(new Borne(piece, centres.of(piece.line()) - left));
   }
 
   List<Borne> borne(int horizontal) {
-    return borne.get(horizontal);
+    return borne.getOrDefault(horizontal, List.of());
   }
 
   /** Stands a filling on what is under it, at its setting blocks; false if nothing is. */
@@ -131,8 +143,12 @@ final class HorizontalWeights {
   }
 
   private void point(int horizontal, double x, double force) {
-    double left = centres.of(layout.horizontals().get(horizontal).leftLine());
-    points.get(horizontal).add(new double[] {x - left, force});
+    double at = x - centres.of(layout.horizontals().get(horizontal).leftLine());
+    lites[horizontal] += force;
+    turning[horizontal] += force * at;
+    if (points.containsKey(horizontal)) {
+      points.get(horizontal).add(new double[] {at, force});
+    }
   }
 
   /** Reactions at the left end, at the verticals under it from the left, and at the right end. */
@@ -148,32 +164,37 @@ final class HorizontalWeights {
     double start = centres.of(piece.leftLine());
     double span = centres.of(piece.rightLine()) - start;
     double own = WeightPath.perLength(piece.profile()) * piece.length().toMetres();
+    List<VerticalPiece> props = under(horizontal);
+    if (props.isEmpty()) {
+      return overEnds(horizontal, span, own, 2);
+    }
     List<double[]> loads = new ArrayList<>(points.get(horizontal));
-    borne.get(horizontal).forEach(b -> loads.add(new double[] {b.at(), b.newtons()}));
+    borne(horizontal).forEach(b -> loads.add(new double[] {b.at(), b.newtons()}));
     List<Double> places = new ArrayList<>();
     places.add(0.0);
-    under.get(horizontal).forEach(v -> places.add(centres.of(v.line()) - start));
+    props.forEach(v -> places.add(centres.of(v.line()) - start));
     places.add(span);
-    if (places.size() > 2) {
-      return overProps(span, own, loads, places);
-    }
-    return overEnds(span, own, loads, places.size());
+    SolvedBeam solved = overProps(span, own, loads, places);
+    return solved.stands()
+        ? places.stream().mapToDouble(at -> solved.reactions(at).greatest().value()).toArray()
+        : overEnds(horizontal, span, own, places.size());
   }
 
-  private static double[] overEnds(double span, double own, List<double[]> loads, int places) {
-    double[] ends = new double[places];
-    int last = places - 1;
-    ends[0] = own / 2;
-    ends[last] = own / 2;
-    for (double[] load : loads) {
-      double share = span > 0 ? Math.max(0, Math.min(1, load[0] / span)) : 0.5;
-      ends[0] += load[1] * (1 - share);
-      ends[last] += load[1] * share;
+  private double[] overEnds(int horizontal, double span, double own, int places) {
+    double all = lites[horizontal];
+    double about = turning[horizontal];
+    for (Borne vertical : borne(horizontal)) {
+      all += vertical.newtons();
+      about += vertical.newtons() * vertical.at();
     }
+    double right = span > 0 ? about / span : all / 2;
+    double[] ends = new double[places];
+    ends[0] = own / 2 + all - right;
+    ends[places - 1] = own / 2 + right;
     return ends;
   }
 
-  private double[] overProps(double span, double own, List<double[]> loads, List<Double> places) {
+  private SolvedBeam overProps(double span, double own, List<double[]> loads, List<Double> places) {
     List<BeamLoad> down = new ArrayList<>();
     down.add(BeamLoad.Distributed.uniform(0, span, own / span));
     for (double[] load : loads) {
@@ -181,13 +202,8 @@ final class HorizontalWeights {
       down.add(new BeamLoad.PointForce(at, load[1]));
     }
     List<Beam.Support> pins = places.stream().map(Beam.Support::pin).toList();
-    SolvedBeam solved =
-        memory.solve(
-            new BeamProblem(
-                Beam.uniform(0, span, 1, pins, List.of()), List.of(new LoadCase("weight", down))));
-    if (!solved.stands()) {
-      return overEnds(span, own, loads, places.size());
-    }
-    return places.stream().mapToDouble(at -> solved.reactions(at).greatest().value()).toArray();
+    return memory.solve(
+        new BeamProblem(
+            Beam.uniform(0, span, 1, pins, List.of()), List.of(new LoadCase("weight", down))));
   }
 }

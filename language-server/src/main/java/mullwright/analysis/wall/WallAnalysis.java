@@ -216,6 +216,11 @@ public final class WallAnalysis {
     return weight.of(piece);
   }
 
+  /** What each horizontal brings to a length of vertical. */
+  List<WeightPath.Brought> broughtTo(VerticalPiece piece) {
+    return weight.brought(piece);
+  }
+
   /** What a horizontal brings down to its left end, the verticals under it, its right end [N]. */
   public double[] weightFrom(HorizontalPiece piece) {
     return weight.reactions(piece);

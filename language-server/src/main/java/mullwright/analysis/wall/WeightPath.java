@@ -43,6 +43,9 @@ final class WeightPath {
 
   private record Rest(int horizontal, int place) {}
 
+  /** What a horizontal brings to a length of vertical [N]. */
+  record Brought(HorizontalPiece horizontal, double newtons) {}
+
   WeightPath(
       WallLayout layout,
       CellWeight weights,
@@ -91,22 +94,22 @@ final class WeightPath {
   }
 
   private void rests(HorizontalPiece piece) {
-    List<Integer> under = new ArrayList<>();
+    int place = 0;
+    rest(at(piece.leftLine(), piece.yLeft().toMetres()), piece, place++);
     for (int line = piece.leftLine() + 1; line < piece.rightLine(); line++) {
       for (VerticalPiece vertical : piecesOfLine.get(line)) {
         if (vertical.spliceAbove() < 0 && holds.props(vertical, piece)) {
-          under.add(vertical.index());
+          horizontals.rests(piece.index(), vertical);
+          rest(vertical.index(), piece, place++);
         }
       }
     }
-    List<Integer> on = new ArrayList<>(List.of(at(piece.leftLine(), piece.yLeft().toMetres())));
-    on.addAll(under);
-    on.add(at(piece.rightLine(), piece.yRight().toMetres()));
-    horizontals.rests(piece, under);
-    for (int place = 0; place < on.size(); place++) {
-      if (on.get(place) >= 0) {
-        restingOn.get(on.get(place)).add(new Rest(piece.index(), place));
-      }
+    rest(at(piece.rightLine(), piece.yRight().toMetres()), piece, place);
+  }
+
+  private void rest(int length, HorizontalPiece piece, int place) {
+    if (length >= 0) {
+      restingOn.get(length).add(new Rest(piece.index(), place));
     }
   }
 
@@ -232,6 +235,17 @@ final class WeightPath {
       horizontals.borne(horizontal).forEach(down -> down.weigh(weigh(down.piece())));
     }
     return horizontals.reactions(horizontal);
+  }
+
+  /** What each horizontal brings to a length that ends on it or lies on it. */
+  List<Brought> brought(VerticalPiece piece) {
+    List<Brought> found = new ArrayList<>();
+    for (Rest rest : restingOn.get(piece.index())) {
+      found.add(
+          new Brought(
+              layout.horizontals().get(rest.horizontal()), ends(rest.horizontal())[rest.place()]));
+    }
+    return found;
   }
 
   /** What a horizontal brings to its left end, to the verticals under it, and to its right end. */

@@ -6,7 +6,9 @@ import mullwright.derivation.Derivation;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
+import mullwright.model.Part;
 import mullwright.quantity.Kind;
+import mullwright.quantity.Length;
 
 /** Tells how weights came about and where they go. Made when asked for. */
 final class WeightTrace {
@@ -16,19 +18,14 @@ final class WeightTrace {
   static Derivation of(WallAnalysis analysis, VerticalPiece piece) {
     LengthWeight weight = analysis.weightPartsOf(piece);
     List<Derivation> parts = new ArrayList<>();
-    add(parts, "vertical", weight.own(), "mass per length × length × 9.80665 m/s²", "the catalog");
+    own(parts, "vertical", piece.profile(), piece.length());
     add(
         parts,
         "reinforcement",
         weight.reinforcement(),
         "mass per length × reach × 9.80665 m/s²",
         "the catalog");
-    add(
-        parts,
-        "horizontals",
-        weight.horizontals(),
-        "what they bring to it, with the lites and verticals on them",
-        "statics; glass 2500 kg/m³ (EN 572-1)");
+    horizontals(parts, analysis, piece, weight.horizontals());
     add(
         parts,
         "fillings beside it",
@@ -51,6 +48,46 @@ final class WeightTrace {
         formula.isEmpty() ? "no mass is stated" : formula.toString(),
         "statics; it " + analysis.holdOf(piece).landing().words(),
         parts.toArray(Derivation[]::new));
+  }
+
+  private static void own(
+      List<Derivation> parts, String name, Part.Profile profile, Length length) {
+    double newtons = WeightPath.perLength(profile) * length.toMetres();
+    if (newtons != 0) {
+      parts.add(
+          Derivation.computed(
+              name,
+              newtons,
+              Kind.FORCE,
+              "mass per length × length × 9.80665 m/s²",
+              "definition of weight",
+              Inputs.quantity(
+                  "mass per length", profile.massPerLength().orElseThrow(), Kind.MASS_PER_LENGTH),
+              Derivation.computed("length", length, "cut length", "conventions of measure")));
+    }
+  }
+
+  private static void horizontals(
+      List<Derivation> parts, WallAnalysis analysis, VerticalPiece piece, double sum) {
+    List<Derivation> each = new ArrayList<>();
+    for (WeightPath.Brought brought : analysis.broughtTo(piece)) {
+      add(
+          each,
+          brought.horizontal().name(),
+          brought.newtons(),
+          "its end, with the lites and verticals on it",
+          "statics; glass 2500 kg/m³ (EN 572-1)");
+    }
+    if (sum != 0) {
+      parts.add(
+          Derivation.computed(
+              "horizontals",
+              sum,
+              Kind.FORCE,
+              "sum of what each brings to it",
+              "statics",
+              each.toArray(Derivation[]::new)));
+    }
   }
 
   private static void add(
@@ -92,12 +129,7 @@ final class WeightTrace {
   static Derivation end(WallAnalysis analysis, HorizontalPiece piece, double newtons) {
     HorizontalSpan span = analysis.spanOf(piece);
     List<Derivation> parts = new ArrayList<>();
-    add(
-        parts,
-        "horizontal",
-        WeightPath.perLength(piece.profile()) * piece.length().toMetres(),
-        "mass per length × length × 9.80665 m/s²",
-        "the catalog");
+    own(parts, "horizontal", piece.profile(), piece.length());
     add(
         parts,
         "lites on it",
