@@ -6,6 +6,7 @@ import java.util.List;
 import mullwright.analysis.wall.Stiffness;
 import mullwright.model.Criteria;
 import mullwright.model.Given;
+import mullwright.model.WindSite;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
 import mullwright.quantity.LengthPrinter;
@@ -39,6 +40,7 @@ public final class BasisCalculations implements CalculationSection {
               + zone.withinEnds().map(w -> ", within " + basis.say(w) + " of ends").orElse(""),
           "stated");
     }
+    criteria.site().ifPresent(site -> site(basis, site));
     criteria
         .temperature()
         .ifPresent(
@@ -81,6 +83,27 @@ public final class BasisCalculations implements CalculationSection {
                 Column.text("source", "Source")),
             basis.rows,
             List.of()));
+  }
+
+  private static void site(Basis basis, WindSite site) {
+    String standard = "components and cladding of ASCE 7-" + site.edition().value() % 100;
+    basis.row("wind pressures from site data", standard, said(site.edition()));
+    basis.row("wind speed", basis.say(site.speed().value(), Kind.SPEED), said(site.speed()));
+    basis.row("exposure", site.exposure().value(), said(site.exposure()));
+    basis.row("roof height", basis.say(site.roof()), said(site.roof()));
+    basis.row("building width", basis.say(site.width()), said(site.width()));
+    basis.row("enclosure", site.enclosure().value(), said(site.enclosure()));
+    basis.row("corners of the building", site.corners().value(), said(site.corners()));
+    basis.row("ground", basis.say(site.ground()), said(site.ground()));
+    basis.row("Kzt", plain(site.topographic().value()), said(site.topographic()));
+    basis.row("Kd", plain(site.directionality().value()), said(site.directionality()));
+    site.altitude().ifPresent(it -> basis.row("altitude", basis.say(it), said(it)));
+    site.roofSlope()
+        .ifPresent(it -> basis.row("roof slope", basis.say(it.value(), Kind.ANGLE), said(it)));
+  }
+
+  private static String said(Given<?> given) {
+    return given.assumed() ? "default: " + given.source() : "stated";
   }
 
   private static String plain(double number) {

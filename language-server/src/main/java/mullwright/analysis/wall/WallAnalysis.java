@@ -231,8 +231,8 @@ public final class WallAnalysis {
     return weight.under(piece);
   }
 
-  /** Weight that nothing in the wall holds up [N]; 0 in a wall that stands. */
-  public double weightHeldByNothing() {
-    return weight.nowhere();
+  /** What the wall weighs, and where it comes down. */
+  public WallWeight weightOfWall() {
+    return WallWeight.of(layout, weight);
   }
 }

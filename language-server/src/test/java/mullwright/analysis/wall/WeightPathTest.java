@@ -74,7 +74,7 @@ class WeightPathTest {
       WallLayout layout = new RandomWalls(seed, false).wall(1).layOut();
       WallAnalysis analysis = WallAnalysis.of(layout, new BeamMemory());
       double weighs = weighs(layout);
-      assertThat(comesDown(analysis) + analysis.weightHeldByNothing())
+      assertThat(comesDown(analysis) + analysis.weightOfWall().onNothing())
           .as("seed " + seed)
           .isCloseTo(weighs, within(1e-9 * weighs + 1e-9));
       layout.verticals().forEach(piece -> met.add(analysis.holdOf(piece).landing().getClass()));
@@ -94,13 +94,12 @@ class WeightPathTest {
   void theExamplesStandOnTheirAnchors(String path) {
     WallAnalysis analysis = Examples.facts(path).analysis();
     WallLayout layout = analysis.layout();
-    double others =
-        layout.verticals().stream()
-            .map(analysis::weightPartsOf)
-            .mapToDouble(weight -> weight.reinforcement() + weight.brackets())
-            .sum();
-    double weighs = weighs(layout) + others;
-    assertThat(analysis.weightHeldByNothing()).isZero();
+    WallWeight weight = analysis.weightOfWall();
+    double weighs = weighs(layout) + weight.reinforcement() + weight.brackets();
+    assertThat(weight.total()).isCloseTo(weighs, within(1e-9 * weighs));
+    assertThat(weight.onDeadLoadAnchors()).isCloseTo(weighs, within(1e-9 * weighs));
+    assertThat(weight.onSlidingOnes()).isZero();
+    assertThat(analysis.weightOfWall().onNothing()).isZero();
     assertThat(comesDown(analysis)).isCloseTo(weighs, within(1e-9 * weighs));
   }
 
@@ -166,7 +165,7 @@ class WeightPathTest {
     // the sills end on it with the lites on them
     assertThat(rail.borneWeight()).isEqualTo(wall.analysis().weightOf(hanging));
     assertThat(rail.borneWeight() / LB).isGreaterThan(100);
-    assertThat(wall.analysis().weightHeldByNothing()).isZero();
+    assertThat(wall.analysis().weightOfWall().onNothing()).isZero();
   }
 
   @Test
