@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import mullwright.analysis.beam.BeamAccuracy;
 import mullwright.analysis.beam.BeamAgainstFiniteElementsTest;
+import mullwright.analysis.beam.HingedBeamAgainstForceMethodTest;
 
 /**
  * Prints how far each method of frame and fixings strays from what it was compared with; the text
@@ -32,7 +33,10 @@ final class FrameAccuracyTable {
     Map<String, List<OutsideCheck>> methods = new LinkedHashMap<>();
     methods.put(
         "HingedBeam",
-        AccuracyText.all(BeamAccuracy.beams(), BeamAgainstFiniteElementsTest.comparisons()));
+        AccuracyText.all(
+            BeamAccuracy.beams(),
+            BeamAgainstFiniteElementsTest.comparisons(),
+            HingedBeamAgainstForceMethodTest.comparisons()));
     methods.put("TributaryLoad, HingedBeam", BeamAccuracy.tributaries());
     methods.put("DeadLoadSag", BeamAccuracy.sags());
     methods.put("TirA11Limit, GlassEdgeLimit, En13830Limit", FrameAccuracy.windLimits());
