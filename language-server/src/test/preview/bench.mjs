@@ -1,14 +1,15 @@
 // Measures from an edit leaving the editor to the drawing changed and painted in the browser, on a small
-// wall and on a tower; and of that the share of the server, until its answer reaches the page.
-// node bench.mjs JAR EXAMPLES [ROUNDS]
+// wall and on a tower; of that the share of the server, until its answer reaches the page; and the work of
+// the page's main thread, which other programs of the machine do not change.
+// node bench.mjs JAR EXAMPLES [ROUNDS [EDIT]]
 import { chromium } from "playwright-core";
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { Editor } from "./editor.mjs";
 
-const [jar, examples, rounds = "100"] = process.argv.slice(2);
-const WARM_UP = 20;
+const [jar, examples, rounds = "100", only = ""] = process.argv.slice(2);
+const WARM_UP = 16;
 
 // what stands there, what is put in its place and taken back again
 const TOWER = "tower/north.wall";
@@ -21,8 +22,8 @@ const EDITS = [
 ];
 
 const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox"] });
-console.log("edit                    p50   p95  most ms    of that the server p50   p95");
-for (const [name, file, from, to] of EDITS) {
+console.log("edit                    p50   p95  most ms    of that the server p50   p95    page's work an edit, ms");
+for (const [name, file, from, to] of EDITS.filter(([name]) => name.includes(only))) {
   await measure(name, resolve(examples, file), from, to);
 }
 await browser.close();
@@ -53,11 +54,17 @@ async function measure(name, file, from, to) {
       requestAnimationFrame(() => setTimeout(() => window.painted(came, performance.timeOrigin + performance.now())));
     }).observe(document.querySelector("[data-slot=drawing]"), { childList: true, subtree: true, attributes: true });
   });
+  const devices = await page.context().newCDPSession(page);
+  await devices.send("Performance.enable", { timeDomain: "threadTicks" });
+  const spent = async () =>
+    (await devices.send("Performance.getMetrics")).metrics.find(({ name }) => name === "TaskDuration").value * 1000;
+  let before = 0;
   const whole = [];
   const served = [];
   for (let round = 0; round < Number(rounds) + WARM_UP; round++) {
     // as quick as a quick typist
     await new Promise((rest) => setTimeout(rest, 150));
+    if (round === WARM_UP) before = await spent();
     const there = round % 2 === 0;
     const painted = new Promise((done) => (wake = (came, at) => done({ came, at })));
     const sent = performance.timeOrigin + performance.now();
@@ -69,8 +76,9 @@ async function measure(name, file, from, to) {
       served.push(came - sent);
     }
   }
+  const work = ((await spent()) - before) / Number(rounds);
   const told = (all, part) => String(share(all, part).toFixed(0)).padStart(6);
-  console.log(name.padEnd(22) + told(whole, 0.5) + told(whole, 0.95) + told(whole, 1) + " ".repeat(27) + told(served, 0.5) + told(served, 0.95));
+  console.log(name.padEnd(22) + told(whole, 0.5) + told(whole, 0.95) + told(whole, 1) + " ".repeat(27) + told(served, 0.5) + told(served, 0.95) + " ".repeat(21) + work.toFixed(0).padStart(6));
   await page.close();
   await editor.end();
 }

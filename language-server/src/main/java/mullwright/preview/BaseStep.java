@@ -142,4 +142,9 @@ final class BaseStep extends CheckedStep {
             + word
             + "</title></rect>");
   }
+
+  @Override
+  public String what() {
+    return "what changed";
+  }
 }

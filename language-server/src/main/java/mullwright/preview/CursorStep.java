@@ -16,4 +16,9 @@ final class CursorStep implements Painter.Step {
     return List.of(
         Slot.of("lit", lit.stream().map(Pieces::id).sorted().collect(Collectors.joining(" "))));
   }
+
+  @Override
+  public String what() {
+    return "what the cursor lights";
+  }
 }

@@ -115,4 +115,9 @@ final class DiagramStep extends CheckedStep {
     }
     return "No moments to show: as it is held now it would move without bending.";
   }
+
+  @Override
+  public String what() {
+    return "the diagrams";
+  }
 }

@@ -1,5 +1,6 @@
 package mullwright.preview;
 
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,7 @@ final class DrawingStep implements Painter.Step {
   private final Tables tables;
   private WallLayout last;
   private UnitSystem lastUnits;
+  private boolean lastFar;
   private List<Slot> drawn = List.of();
 
   DrawingStep(Tables tables) {
@@ -50,18 +52,19 @@ final class DrawingStep implements Painter.Step {
     }
     UnitSystem units = tables.units(wall.get().file());
     // a wall that comes out the very same keeps its layout
-    if (wall.get().layout() != last || units != lastUnits) {
+    if (wall.get().layout() != last || units != lastUnits || look.far() != lastFar) {
+      drawn = paint(wall.get(), units, look.far() ? EnumSet.of(Layer.MARK) : Set.of());
       last = wall.get().layout();
       lastUnits = units;
-      drawn = paint(wall.get(), units);
+      lastFar = look.far();
     }
     return drawn;
   }
 
-  private static List<Slot> paint(SceneWall wall, UnitSystem units) {
+  private static List<Slot> paint(SceneWall wall, UnitSystem units, Set<Layer> without) {
     Elevation elevation =
         Elevation.of(wall.layout(), options(units, new PageLabels(wall.details().marks())));
-    SvgParts parts = SvgParts.of(elevation, "d", new Told());
+    SvgParts parts = SvgParts.of(elevation, "d", without, new Told());
     Slot slot = new Slot("drawing");
     parts.parts().forEach(part -> slot.put(part.key(), part.markup()));
     return List.of(
@@ -117,5 +120,10 @@ final class DrawingStep implements Painter.Step {
     public Optional<TextPlace> place(Origin statement) {
       return Optional.empty();
     }
+  }
+
+  @Override
+  public String what() {
+    return "the elevation";
   }
 }

@@ -141,4 +141,9 @@ final class FindingStep extends CheckedStep {
         };
     return count == 0 ? "" : count + " " + word;
   }
+
+  @Override
+  public String what() {
+    return "the findings";
+  }
 }

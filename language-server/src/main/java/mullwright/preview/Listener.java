@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * One page that listens: remembers what it shows and is sent what differs.
@@ -24,6 +25,7 @@ final class Listener {
   private final Painter painter;
   private final OutputStream out;
   private final Map<String, Slot> shown = new HashMap<>();
+  private final Map<String, String> faults = new TreeMap<>();
   private volatile Look look;
 
   /**
@@ -70,13 +72,40 @@ final class Listener {
         if (stage.now().over() || step != painter.steps().get(0) && isOld(now, wanted)) {
           break;
         }
-        send(step.paint(now, wanted));
+        draw(step, now, wanted);
       }
       if (stage.now().over()) {
         send("over", "{}");
         return;
       }
     }
+  }
+
+  /** A fault costs what that step draws, and is told on the page; all else goes on. */
+  private void draw(Painter.Step step, Stage.Now now, Look wanted) throws IOException {
+    List<Slot> slots = List.of();
+    try {
+      slots = step.paint(now, wanted);
+      faults.remove(step.what());
+    } catch (RuntimeException | StackOverflowError fault) {
+      faults.put(step.what(), fault.toString());
+    }
+    send(slots);
+    send(List.of(told()));
+  }
+
+  private Slot told() {
+    StringBuilder words = new StringBuilder();
+    faults.forEach(
+        (what, fault) ->
+            words
+                .append("A fault of this program keeps ")
+                .append(what)
+                .append(" from being drawn; what is shown of it is of an earlier text. Please")
+                .append(" report it with this text: ")
+                .append(fault)
+                .append(". "));
+    return Slot.of("fault", Markup.escaped(words.toString().strip()));
   }
 
   private boolean isOld(Stage.Now now, Look wanted) {

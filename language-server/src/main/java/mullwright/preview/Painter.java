@@ -30,6 +30,9 @@ final class Painter implements AutoCloseable {
   interface Step {
     /** The places as they are now; the very object of last time where nothing can have changed. */
     List<Slot> paint(Stage.Now now, Look look);
+
+    /** What it draws, in words: {@code the elevation}. */
+    String what();
   }
 
   List<Step> steps() {

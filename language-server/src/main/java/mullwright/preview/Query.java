@@ -33,6 +33,7 @@ record Query(Map<String, String> values) {
   }
 
   Look look() {
-    return new Look(get("wall"), get("at"), get("base").equals("1"), get("tab"));
+    return new Look(
+        get("wall"), get("at"), get("base").equals("1"), get("tab"), get("far").equals("1"));
   }
 }

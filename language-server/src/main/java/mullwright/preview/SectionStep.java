@@ -33,10 +33,10 @@ final class SectionStep implements Painter.Step {
     int line = line(layout, look);
     UnitSystem units = tables.units(wall.get().file());
     if (layout != last || line != lastLine || units != lastUnits) {
+      drawn = paint(layout, line, units);
       last = layout;
       lastLine = line;
       lastUnits = units;
-      drawn = paint(layout, line, units);
     }
     return drawn;
   }
@@ -67,5 +67,10 @@ final class SectionStep implements Painter.Step {
         Slot.of("section-frame", section.frame()),
         Slot.of("section-words", "<p>" + Markup.escaped(section.words()) + "</p>"),
         slot);
+  }
+
+  @Override
+  public String what() {
+    return "the section";
   }
 }

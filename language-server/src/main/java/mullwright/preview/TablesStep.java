@@ -88,4 +88,9 @@ final class TablesStep extends CheckedStep {
     }
     out.append("</tr>");
   }
+
+  @Override
+  public String what() {
+    return "the " + slot;
+  }
 }

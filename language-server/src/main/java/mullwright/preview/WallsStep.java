@@ -31,4 +31,9 @@ final class WallsStep implements Painter.Step {
             .orElse("No wall yet");
     return List.of(walls, Slot.of("title", Markup.escaped(title)));
   }
+
+  @Override
+  public String what() {
+    return "the list of walls";
+  }
 }

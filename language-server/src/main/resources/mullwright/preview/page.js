@@ -1,19 +1,19 @@
 // The page: listens to the server, shows what it sends, and tells it what is looked at and clicked.
 
-import { apply } from "./parts.js";
+import { LIGHTS, apply, hide } from "./parts.js";
 import { View } from "./view.js";
 
 const $ = (selector) => document.querySelector(selector);
 const drawing = $("#drawing");
 const view = new View(drawing);
 const section = new View($("#section"));
-const look = { wall: "", at: "", base: "", tab: "findings" };
+const look = { wall: "", at: "", base: "", tab: "findings", far: "" };
 const sheet = new CSSStyleSheet();
 document.adoptedStyleSheets = [sheet];
 
 let page = null;
 /** What is lit, by why: by the editor's cursor, by what was picked from a list, as the one chosen. */
-const lights = { lit: new Set(), traced: new Set(), chosen: new Set() };
+const lights = Object.fromEntries(LIGHTS.map((light) => [light, new Set()]));
 let events = null;
 
 // ---- what is kept from visit to visit; a browser may refuse, then nothing is kept
@@ -44,6 +44,8 @@ function listen() {
   events = new EventSource("events?" + query({}));
   events.addEventListener("hello", (event) => {
     page = JSON.parse(event.data).page;
+    // what is wanted may be another since it was asked for
+    tell();
     status("Live");
   });
   events.addEventListener("parts", (event) => take(JSON.parse(event.data)));
@@ -116,8 +118,8 @@ function settle(fresh) {
     const id = piece.dataset?.piece;
     if (id) {
       for (const [word, ids] of Object.entries(lights)) {
-        if (ids.has(id)) {
-          show(piece, word, true);
+        if (ids.has(id) !== piece.classList.contains(word)) {
+          show(piece, word, ids.has(id));
         }
       }
     }
@@ -479,9 +481,16 @@ function layers(fresh) {
 
 function hideLayers() {
   drawing.setAttribute("data-off", [...off].join(" "));
+  settle(hide("drawing", off));
 }
 
 hideLayers();
+
+// letters nobody can read at that distance are not sent
+drawing.addEventListener("distance", () => {
+  look.far = view.far ? "1" : "";
+  tell();
+});
 
 $("#layers").addEventListener("change", (event) => {
   off[event.target.checked ? "delete" : "add"](event.target.value);

@@ -12,6 +12,7 @@ export class View {
     this.all = null;
     this.box = null;
     this.moved = false;
+    this.far = false;
     this.size = { width: 0, height: 0 };
     // told, not asked for: to be asked the browser lays out what may be about to be replaced
     new ResizeObserver(([seen]) => {
@@ -58,7 +59,10 @@ export class View {
       for (const part of this.svg.querySelectorAll("[data-sized]")) {
         part.style.setProperty("--unit", unit);
       }
-      this.svg.classList.toggle("far", unit > FAR);
+      if (unit > FAR !== this.far) {
+        this.far = unit > FAR;
+        this.svg.dispatchEvent(new Event("distance"));
+      }
     }
   }
 

@@ -17,12 +17,13 @@ import org.junit.jupiter.api.Test;
 /** What a page is sent, and how little of it after an edit; statuses by RFC 9110, section 15. */
 class PreviewTest {
   private final Scenes scenes = new Scenes();
+  private final PlainTables tables = new PlainTables();
   private Preview preview;
   private PageTalk page;
 
   @BeforeEach
   void start() throws IOException {
-    preview = Preview.start(0, Opener.NONE, new PlainTables());
+    preview = Preview.start(0, Opener.NONE, tables);
     Scene scene = scenes.laidOut();
     preview.edited(scene);
     preview.checked(Scenes.checked(scene));
@@ -61,6 +62,27 @@ class PreviewTest {
                     || key.contains("cell-")
                     || key.startsWith("hatch/")
                     || key.startsWith("mark/"));
+  }
+
+  @Test
+  void fromAfarNoMarksAreSent() {
+    assertThat(page.parts("drawing").keySet()).anyMatch(key -> key.startsWith("mark/"));
+    page.look("far=1");
+    page.nextChanged("drawing");
+    assertThat(page.parts("drawing").keySet())
+        .noneMatch(key -> key.startsWith("mark/"))
+        .anyMatch(key -> key.startsWith("member/"));
+  }
+
+  @Test
+  void tablesAreMadeForTheViewThatIsTurnedTo() {
+    page.look("tab=findings");
+    preview.edited(scenes.edited("row R5      at 9'-6\"", "row R5      at 9'-0\""));
+    page.nextChanged("drawing");
+    String section = page.text("section");
+    page.look("tab=section");
+    page.nextChanged("section");
+    assertThat(page.text("section")).isNotEqualTo(section);
   }
 
   @Test
@@ -153,6 +175,23 @@ class PreviewTest {
       assertThat(page.wait("title", last)).contains(last);
       slow.resume();
       assertThat(slow.wait("title", last)).contains(last);
+    }
+  }
+
+  @Test
+  void aFaultIsToldAndAllElseGoesOn() {
+    tables.breaks = true;
+    Scene scene = scenes.edited("gap 5/8\"", "gap 1/16\"");
+    preview.edited(scene);
+    preview.checked(Scenes.checked(scene));
+    assertThat(page.wait("fault", "the schedule")).contains("no &lt;table&gt;");
+    assertThat(page.text("findings")).contains("splice-gap-too-small");
+    tables.breaks = false;
+    Scene mended = scenes.edited("gap 5/8\"", "gap 3/4\"");
+    preview.edited(mended);
+    preview.checked(Scenes.checked(mended));
+    while (!page.text("fault").isEmpty()) {
+      page.next("parts");
     }
   }
 
