@@ -5,7 +5,9 @@ import picocli.CommandLine.Option;
 
 /** Options on how text for people looks. */
 final class Looks {
-  private static final int USUAL_WIDTH = 100;
+  /** Columns of a line where nothing says how many there are. */
+  static final int USUAL_WIDTH = 100;
+
   private static final int LEAST_WIDTH = 40;
   private static final int MOST_WIDTH = 400;
 

@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "release",
     description = {
-      "Write the record of a released wall: hashes of its text, of all it uses, of the results made"
-          + " from them and of files handed out.",
+      "Write the record of a released wall: hashes of its text, of all it uses, of tickets, cutting"
+          + " plans, lists and drawings made from them, and of other files handed out.",
       "Errors, and hold or verify remarks in the text, block it."
     },
     mixinStandardHelpOptions = true)
@@ -72,7 +72,7 @@ final class ReleaseCommand implements Callable<Integer> {
       throw new CannotException("There is no file “" + wall + "”.");
     }
     Opened opened = Targets.open(shell, List.of(file), root);
-    Releases releases = new Releases(opened.disk(), opened.paths().get(0));
+    Releases releases = new Releases(shell, opened.disk(), opened.paths().get(0));
     List<String> blocks = blocks(opened.paths().get(0), releases);
     if (!blocks.isEmpty()) {
       blocks.forEach(words -> Say.wrong(shell, words));

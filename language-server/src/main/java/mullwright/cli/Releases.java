@@ -10,9 +10,7 @@ import mullwright.check.Rules;
 import mullwright.report.CheckJson;
 import mullwright.report.CheckPart;
 import mullwright.report.CheckReport;
-import mullwright.report.DocumentJson;
 import mullwright.report.FactsText;
-import mullwright.report.LengthsReport;
 import mullwright.report.ReleaseRecord;
 import mullwright.report.Report;
 import mullwright.report.WallsAtHand;
@@ -23,6 +21,7 @@ import mullwright.workspace.Workspace;
 
 /** Makes the record of a wall as it stands, to be kept or to be compared with one that was. */
 final class Releases {
+  private final Shell shell;
   private final DiskFiles disk;
   private final Snapshot snapshot;
   private final String path;
@@ -31,7 +30,8 @@ final class Releases {
    * @param root folder the paths of the record count from
    * @param path of the wall file below it
    */
-  Releases(DiskFiles root, String path) {
+  Releases(Shell shell, DiskFiles root, String path) {
+    this.shell = shell;
     this.disk = root;
     this.path = path;
     this.snapshot = new Workspace(disk, Rules.find()).snapshot();
@@ -53,13 +53,10 @@ final class Releases {
     results.put("check", ReleaseRecord.hash(CheckJson.write(check())));
     List<Report.WallAtHand> walls =
         WallsAtHand.of(snapshot, List.of(path), shown -> shown, Cancel.NEVER);
-    results.put(
-        "lengths",
-        ReleaseRecord.hash(
-            new DocumentJson().write(new LengthsReport().make(walls, new Report.Options(true)))));
     StringBuilder facts = new StringBuilder();
     walls.forEach(wall -> facts.append(FactsText.of(wall.facts(), wall.units(), true)));
     results.put("facts", ReleaseRecord.hash(facts.toString()));
+    results.putAll(new Handouts(shell, disk.root(), disk.absolute(path)).hashes(walls));
     SortedMap<String, String> files = new TreeMap<>();
     for (String file : given) {
       Path found = disk.absolute(file);

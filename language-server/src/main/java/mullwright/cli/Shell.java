@@ -21,6 +21,11 @@ record Shell(
     Path directory,
     Map<String, String> environment,
     boolean terminal) {
+  /** The same of a command that stands in another folder. */
+  Shell in(Path folder) {
+    return new Shell(in, out, err, folder, environment, terminal);
+  }
+
   Shell {
     directory = directory.toAbsolutePath().normalize();
     environment = Map.copyOf(environment);

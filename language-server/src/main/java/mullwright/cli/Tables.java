@@ -1,5 +1,6 @@
 package mullwright.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import mullwright.report.Document;
 import mullwright.report.DocumentJson;
 import mullwright.report.DocumentWriter;
 import mullwright.report.MarkdownWriter;
+import mullwright.report.Paint;
 import mullwright.report.Report;
 import mullwright.report.TextWriter;
 import mullwright.report.WallsAtHand;
@@ -26,7 +28,12 @@ final class Tables {
     MARKDOWN,
     CSV,
     JSON,
-    XLSX
+    XLSX;
+
+    /** True if it is to be read, and not taken in by a program. */
+    boolean forPeople() {
+      return this == TEXT || this == MARKDOWN;
+    }
   }
 
   @Mixin private Targets targets = new Targets();
@@ -48,7 +55,7 @@ final class Tables {
 
   /** True if the answer is to be read, and not taken in by a program. */
   boolean forPeople() {
-    return output == Output.TEXT || output == Output.MARKDOWN;
+    return output.forPeople();
   }
 
   /** Makes the report of the walls asked for and prints it; the exit code. */
@@ -88,16 +95,12 @@ final class Tables {
     Ledgers ledgers = new Ledgers(shell, issue);
     walls = ledgers.with(walls);
     Document document = make.apply(walls);
-    if (output == Output.XLSX) {
-      if (shell.terminal()) {
-        throw new CannotException(
-            "A workbook is no text for a terminal: send it into a file, “> FILE”.");
-      }
-      byte[] book = new XlsxWriter().write(document);
-      shell.out().write(book, 0, book.length);
-    } else {
-      shell.out().print(writer(width, shell).write(document));
+    if (output == Output.XLSX && shell.terminal()) {
+      throw new CannotException(
+          "A workbook is no text for a terminal: send it into a file, “> FILE”.");
     }
+    byte[] bytes = bytes(document, output, width, looks.paint(shell));
+    shell.out().write(bytes, 0, bytes.length);
     ledgers.keep(walls);
     if (!readable.all()) {
       return Exit.COULD_NOT;
@@ -110,14 +113,19 @@ final class Tables {
     return errors ? Exit.FINDINGS : Exit.CLEAN;
   }
 
-  private DocumentWriter writer(int width, Shell shell) {
+  /** A document in a form, as it is printed. */
+  static byte[] bytes(Document document, Output output, int width, Paint paint) {
     return switch (output) {
-      case TEXT -> new TextWriter(width, looks.paint(shell));
-      case MARKDOWN -> new MarkdownWriter();
-      case CSV -> new CsvWriter();
-      case JSON -> new DocumentJson();
-      case XLSX -> throw new IllegalStateException("no text");
+      case TEXT -> text(new TextWriter(width, paint), document);
+      case MARKDOWN -> text(new MarkdownWriter(), document);
+      case CSV -> text(new CsvWriter(), document);
+      case JSON -> text(new DocumentJson(), document);
+      case XLSX -> new XlsxWriter().write(document);
     };
+  }
+
+  private static byte[] text(DocumentWriter writer, Document document) {
+    return writer.write(document).getBytes(StandardCharsets.UTF_8);
   }
 
   private List<Report.WallAtHand> chosen(List<Report.WallAtHand> walls) throws CannotException {
