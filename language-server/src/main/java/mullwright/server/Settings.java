@@ -19,7 +19,7 @@ import mullwright.quantity.UnitSystem;
  *
  * <p>The defaults stand here and nowhere else. The project sets them for all its readers by lines
  * {@code editor.hints.lengths = off} of {@code mullwright.properties} at the root; what the editor
- * sends goes before that. A value that cannot be is told once and changes nothing.
+ * sends goes before that. A value that cannot be is told and changes nothing.
  *
  * @param values by name without {@code editor.}, as words
  * @param faults what sets nothing

@@ -159,6 +159,69 @@ class ServerProcessIT {
     assertThat(Files.readString(errors)).containsOnlyOnce("broken on purpose");
   }
 
+  /** Two drafters and the shop on one folder, each with a program of its own. */
+  @Test
+  void twoServersAndTheCommandLineShareAFolder() throws Exception {
+    Path examples = Tools.project().resolve("examples");
+    Path wall = folder.resolve("ferry/east.wall");
+    Files.createDirectories(folder.resolve("catalog"));
+    Files.createDirectories(wall.getParent());
+    Files.copy(examples.resolve("catalog/captured.wall"), folder.resolve("catalog/captured.wall"));
+    Files.copy(examples.resolve("ferry-terminal/east.wall"), wall);
+    String text = Files.readString(wall);
+    String east = wall.toUri().toString();
+    List<RawTalk> talks = List.of(server(jar()), server(jar()));
+    for (RawTalk talk : talks) {
+      greet(talk, "'processId':null,'rootUri':'" + folder.toUri() + "',");
+      talk.say(openedAsItIs(east, text));
+      published(talk, east);
+    }
+    // both read the ledger while it is written
+    String tickets =
+        "{'jsonrpc':'2.0','id':50,'method':'workspace/executeCommand','params':"
+            + "{'command':'mullwright.showTickets','arguments':['"
+            + east
+            + "']}}";
+    talks.forEach(talk -> talk.say(tickets));
+    List<String> issue = new ArrayList<>(List.of("java"));
+    issue.addAll(jar());
+    issue.addAll(List.of("tickets", "--issue", "ferry/east.wall"));
+    Tools.Ran issued = Tools.run(folder, java.util.Map.of(), issue);
+    assertThat(issued.exit()).as(issued.output()).isZero();
+    for (RawTalk talk : talks) {
+      assertThat(told(talk.answer(50))).contains("icket").doesNotContain("at fault");
+      talk.say(tickets);
+      assertThat(told(talk.answer(50))).doesNotContain("at fault");
+      leave(talk);
+    }
+    assertThat(Files.readString(wall)).isEqualTo(text);
+    try (java.util.stream.Stream<Path> all = Files.list(wall.getParent())) {
+      assertThat(all.map(it -> it.getFileName().toString()))
+          .containsExactlyInAnyOrder("east.wall", "east.marks");
+    }
+  }
+
+  /** The text has marks of feet, which {@link RawTalk#say(String)} takes for quotes. */
+  private static JsonObject openedAsItIs(String address, String text) {
+    JsonObject document = new JsonObject();
+    document.addProperty("uri", address);
+    document.addProperty("languageId", "wall");
+    document.addProperty("version", 1);
+    document.addProperty("text", text);
+    JsonObject parameters = new JsonObject();
+    parameters.add("textDocument", document);
+    JsonObject message = new JsonObject();
+    message.addProperty("jsonrpc", "2.0");
+    message.addProperty("method", "textDocument/didOpen");
+    message.add("params", parameters);
+    return message;
+  }
+
+  /** What a schedule says that was written to a file. */
+  private static String told(JsonObject answer) throws IOException {
+    return Files.readString(Path.of(java.net.URI.create(answer.get("result").getAsString())));
+  }
+
   @Test
   void formatReadsAPipe() throws Exception {
     List<String> command = new ArrayList<>(List.of("java"));

@@ -111,7 +111,10 @@ final class TokenPages {
   private static Optional<Page> allowed(String comment) {
     List<String> rules = Allowances.named(comment);
     Page page = new Page("allow " + String.join(", ", rules));
-    page.line("Findings here are allowed, for the reason that follows.");
+    page.line(
+        "Findings of "
+            + (rules.size() == 1 ? "this rule" : "these rules")
+            + " are allowed here, for the reason that follows.");
     boolean known = false;
     for (String rule : rules) {
       Optional<RulePage> of = RulePage.find(rule);
