@@ -103,7 +103,7 @@ public final class StrengthTrace {
       return Derivation.computed(
           "thickness",
           Length.nearest(ply.thickness()),
-          "minimum of nominal thickness",
+          "minimum of the nominal one",
           THICKNESS,
           nominal);
     }

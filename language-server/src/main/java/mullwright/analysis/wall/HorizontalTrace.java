@@ -14,7 +14,7 @@ public final class HorizontalTrace {
   private static final String SIMPLE = "simple span under the loads of the lites over and under it";
 
   private static final String OVER_ITS_SUPPORTS =
-      "direct stiffness under its own weight, the lites on their setting blocks and the verticals"
+      "direct stiffness under what it weighs, the lites on their setting blocks and the verticals"
           + " it bears";
 
   private HorizontalTrace() {}
