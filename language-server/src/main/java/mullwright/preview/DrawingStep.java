@@ -1,6 +1,5 @@
 package mullwright.preview;
 
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -53,7 +52,7 @@ final class DrawingStep implements Painter.Step {
     UnitSystem units = tables.units(wall.get().file());
     // a wall that comes out the very same keeps its layout
     if (wall.get().layout() != last || units != lastUnits || look.far() != lastFar) {
-      drawn = paint(wall.get(), units, look.far() ? EnumSet.of(Layer.MARK) : Set.of());
+      drawn = paint(wall.get(), units, look.far());
       last = wall.get().layout();
       lastUnits = units;
       lastFar = look.far();
@@ -61,10 +60,10 @@ final class DrawingStep implements Painter.Step {
     return drawn;
   }
 
-  private static List<Slot> paint(SceneWall wall, UnitSystem units, Set<Layer> without) {
-    Elevation elevation =
-        Elevation.of(wall.layout(), options(units, new PageLabels(wall.details().marks())));
-    SvgParts parts = SvgParts.of(elevation, "d", without, new Told());
+  private static List<Slot> paint(SceneWall wall, UnitSystem units, boolean far) {
+    ElevationOptions options = options(units, new PageLabels(wall.details().marks()));
+    Elevation elevation = Elevation.of(wall.layout(), far ? options.unmarked() : options);
+    SvgParts parts = SvgParts.of(elevation, "d", new Told());
     Slot slot = new Slot("drawing");
     parts.parts().forEach(part -> slot.put(part.key(), part.markup()));
     return List.of(

@@ -7,14 +7,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import mullwright.drawing.dxf.Dxf;
@@ -36,37 +33,15 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class OtherReadersTest {
   private static final Path PICTURES = Path.of("target", "drawings");
-  private static final int MINUTES = 5;
 
   @TempDir Path folder;
-
-  private record Ran(int code, String out) {}
 
   static Stream<String> examples() {
     return ExampleWalls.PATHS.stream();
   }
 
-  private Ran run(String... command) throws IOException, InterruptedException {
-    ProcessBuilder builder = new ProcessBuilder(Arrays.asList(command));
-    builder.directory(folder.toFile()).redirectErrorStream(true);
-    builder.environment().put("QT_QPA_PLATFORM", "offscreen");
-    Path said = folder.resolve("said.txt");
-    builder.redirectOutput(said.toFile());
-    Process process = builder.start();
-    process.getOutputStream().close();
-    if (!process.waitFor(MINUTES, TimeUnit.MINUTES)) {
-      process.destroyForcibly();
-      throw new AssertionError(String.join(" ", command) + " did not end");
-    }
-    return new Ran(process.exitValue(), Files.readString(said, StandardCharsets.UTF_8));
-  }
-
-  private boolean there(String... command) throws InterruptedException {
-    try {
-      return run(command).code() == 0;
-    } catch (IOException missing) {
-      return false;
-    }
+  private OtherPrograms programs() {
+    return new OtherPrograms(folder);
   }
 
   private static String name(String path) {
@@ -94,32 +69,18 @@ class OtherReadersTest {
   @ParameterizedTest
   @MethodSource("examples")
   void anAuditOfTheExchangeFileFindsNothing(String path) throws Exception {
-    String python = Files.exists(Path.of("/usr/bin/python3")) ? "/usr/bin/python3" : "python3";
-    assumeTrue(
-        there(python, "-c", "import ezdxf"),
-        "skipped: no ezdxf here; Debian's package is python3-ezdxf");
-    Path file = dxf(path);
-    Ran ran =
-        run(
-            python,
-            "-c",
-            "import ezdxf, sys\n"
-                + "doc = ezdxf.readfile(sys.argv[1])\n"
-                + "audit = doc.audit()\n"
-                + "print(doc.dxfversion, len(audit.errors), len(audit.fixes),"
-                + " len(doc.modelspace().query('INSERT')))",
-            file.toString());
+    String audit = programs().audit(dxf(path));
     int anchors = ExampleWalls.of(path).layout().anchors().size();
     // AC1009: release 12 (DXF reference, from memory)
-    assertThat(ran.out().strip()).isEqualTo("AC1009 0 0 " + anchors);
+    assertThat(audit).isEqualTo("AC1009 0 0 " + anchors);
   }
 
   @Test
   void aDraftingProgramPrintsTheExchangeFile() throws Exception {
     // asked for its version it opens a window and waits
-    assumeTrue(there("which", "librecad"), "skipped: no LibreCAD here; Debian has it");
+    assumeTrue(programs().there("which", "librecad"), "skipped: no LibreCAD here; Debian has it");
     Path file = dxf("library-corner/reading-room.wall");
-    assertThat(run("librecad", "dxf2pdf", "-a", file.toString()).code()).isZero();
+    assertThat(programs().run("librecad", "dxf2pdf", "-a", file.toString()).code()).isZero();
     Path printed = folder.resolve("library-corner.pdf");
     assertThat(printed).exists();
     try (PDDocument pdf = Loader.loadPDF(printed.toFile())) {
@@ -139,12 +100,13 @@ class OtherReadersTest {
 
   @Test
   void textOfAPdfIsFoundByAnotherProgram() throws Exception {
-    assumeTrue(there("pdftotext", "-v"), "skipped: no pdftotext here; Debian: poppler-utils");
+    assumeTrue(
+        programs().there("pdftotext", "-v"), "skipped: no pdftotext here; Debian: poppler-utils");
     Path file = folder.resolve("east.pdf");
     try (OutputStream out = Files.newOutputStream(file)) {
       Pdf.write("East", sheets("ferry-terminal/east.wall"), out);
     }
-    Ran ran = run("pdftotext", "-layout", file.toString(), "-");
+    OtherPrograms.Ran ran = programs().run("pdftotext", "-layout", file.toString(), "-");
     // by hand, as in ElevationTest: 60 − 2 1/2 in; 6 × 60 + 2 1/2 in; floor L2 at 13'-0"
     assertThat(ran.out()).contains("4'-9 1/2\"", "30'-2 1/2\"", "Elevation East", "+13'-0\"", "V1");
   }

@@ -57,6 +57,14 @@ final class Marks implements ElevationPart {
     this.taken = taken;
     for (Cell cell : view.layout.cells()) {
       clear.add(new ArrayList<>(1));
+    }
+    if (view.options.marked()) {
+      place();
+    }
+  }
+
+  private void place() {
+    for (Cell cell : view.layout.cells()) {
       cells.put(Box.of(view.corners(cell)), cell);
       place(cell);
     }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import mullwright.drawing.Box;
 import mullwright.drawing.Drawing;
 import mullwright.drawing.Layer;
@@ -53,10 +52,9 @@ public record SvgParts(Box box, String style, String definitions, List<Part> par
    * Paints.
    *
    * @param id begins the names of its hatches and symbols, which must differ on one page
-   * @param without layers that are left out; the drawing takes the same room
    */
-  public static SvgParts of(Drawing drawing, String id, Set<Layer> without, Attributes attributes) {
-    Cutter cutter = new Cutter(id, without, attributes);
+  public static SvgParts of(Drawing drawing, String id, Attributes attributes) {
+    Cutter cutter = new Cutter(id, attributes);
     drawing.paint(cutter);
     StringBuilder style = new StringBuilder();
     new SvgStyle(Svg.Colours.PAGE).write(cutter.used(), style);
@@ -67,7 +65,6 @@ public record SvgParts(Box box, String style, String definitions, List<Part> par
 
   /** Cuts what is painted where an outermost subject begins or ends. */
   private static final class Cutter extends SvgSurface {
-    private final Set<Layer> without;
     private final Attributes attributes;
     private final List<Part> parts = new ArrayList<>();
     private final Map<String, Integer> keys = new HashMap<>();
@@ -76,9 +73,8 @@ public record SvgParts(Box box, String style, String definitions, List<Part> par
     private int depth;
     private Pen joining;
 
-    Cutter(String id, Set<Layer> without, Attributes attributes) {
+    Cutter(String id, Attributes attributes) {
       super(id);
-      this.without = without;
       this.attributes = attributes;
     }
 
@@ -146,9 +142,7 @@ public record SvgParts(Box box, String style, String definitions, List<Part> par
     private void cut() {
       rest();
       if (body().length() > 0) {
-        if (!without.contains(layer)) {
-          parts.add(new Part(key(), markup()));
-        }
+        parts.add(new Part(key(), markup()));
         body().setLength(0);
         forgetOpened();
       }

@@ -24,7 +24,6 @@ class SvgPartsTest {
     return SvgParts.of(
         Elevation.of(example.layout(), example.options()),
         "d",
-        Set.of(),
         (layer, subject, out) ->
             subject
                 .flatMap(is -> is.piece())
