@@ -144,10 +144,14 @@ public final class XlsxWriter {
       sheet.value(row, at, new BigDecimal(Printed.amount(amount, column.unit())));
       return NARROWEST;
     }
-    String text =
-        cell instanceof Entry.Names names
-            ? String.join("; ", names.names())
-            : cell instanceof Entry.Text plain ? plain.text() : "";
+    String text = "";
+    if (cell instanceof Entry.Names names) {
+      text = String.join("; ", names.names());
+    } else if (cell instanceof Entry.Phrases phrases) {
+      text = String.join("; ", phrases.phrases());
+    } else if (cell instanceof Entry.Text plain) {
+      text = plain.text();
+    }
     if (!text.isEmpty()) {
       sheet.value(row, at, TextWidth.harmless(text));
     }
