@@ -20,7 +20,6 @@ import mullwright.quantity.Rational;
 import mullwright.quantity.Unit;
 import mullwright.quantity.UnitSystem;
 import mullwright.review.FindingChange;
-import mullwright.review.Goods;
 import mullwright.review.GoodsChange;
 import mullwright.review.PieceChange;
 import mullwright.review.PieceState;
@@ -219,7 +218,7 @@ public final class ReviewDocument {
     }
     return table(
         "goods",
-        "Bars, glass and hardware (net of cutting)",
+        "Bars, glass and hardware (net, as in the takeoff)",
         List.of(
             Column.text("kind", "Kind"),
             Column.text("name", "Name"),
@@ -238,11 +237,10 @@ public final class ReviewDocument {
     Rational length = change.after().metres().minus(change.before().metres());
     Rational area = change.after().squareMetres().minus(change.before().squareMetres());
     boolean us = units == UnitSystem.US;
-    return change.item().group() == Goods.Group.HARDWARE
-        ? ""
-        : change.item().group() == Goods.Group.GLASS
-            ? decimal(area, us ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, us ? "ft2" : "m2")
-            : decimal(length, us ? Unit.FOOT : Unit.METRE, us ? "ft" : "m");
+    if (change.byArea()) {
+      return decimal(area, us ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE, us ? "ft2" : "m2");
+    }
+    return change.byLength() ? decimal(length, us ? Unit.FOOT : Unit.METRE, us ? "ft" : "m") : "";
   }
 
   private static String decimal(Rational amount, Unit unit, String symbol) {

@@ -160,18 +160,18 @@ public final class ReviewJson {
     one.addProperty("group", change.item().group().name().toLowerCase(Locale.ROOT));
     one.addProperty("kind", change.item().kind());
     one.addProperty("name", change.item().name());
-    one.add("before", amount(change.before(), change.item().group()));
-    one.add("after", amount(change.after(), change.item().group()));
+    one.add("before", amount(change, change.before()));
+    one.add("after", amount(change, change.after()));
     return one;
   }
 
-  private static JsonObject amount(Goods.Amount amount, Goods.Group group) {
+  private static JsonObject amount(GoodsChange change, Goods.Amount amount) {
     JsonObject one = new JsonObject();
     one.addProperty("count", amount.count());
-    if (group == Goods.Group.BARS) {
+    if (change.byLength()) {
       one.addProperty("m", decimal(amount.metres().toDecimal(9, java.math.RoundingMode.HALF_UP)));
     }
-    if (group == Goods.Group.GLASS) {
+    if (change.byArea()) {
       one.addProperty(
           "m2", decimal(amount.squareMetres().toDecimal(9, java.math.RoundingMode.HALF_UP)));
     }

@@ -13,8 +13,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import mullwright.check.WallFacts;
 import mullwright.layout.PieceRef;
 import mullwright.quantity.Rational;
+import mullwright.takeoff.Takeoff;
+import mullwright.takeoff.TakeoffLine;
 import mullwright.workspace.Reading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -24,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What holds of every comparison, on walls edited by chance. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReviewPropertiesTest {
-  private static final int WALLS = 12;
+  private static final int WALLS = 20;
 
   /** Lines that stand in for others, one or more of each slot at a time. */
   private static final List<List<String>> SLOTS =
@@ -148,12 +151,59 @@ class ReviewPropertiesTest {
     Map<String, Rational> told = new HashMap<>();
     for (GoodsChange change : review.goods()) {
       if (change.item().group() == Goods.Group.BARS) {
-        told.put(change.item().name(), change.after().metres().minus(change.before().metres()));
+        told.merge(
+            change.item().name(),
+            change.after().metres().minus(change.before().metres()),
+            Rational::plus);
       }
     }
     byPart.forEach(
         (part, more) ->
             assertThat(told.getOrDefault(part, Rational.ZERO)).as(part).isEqualTo(more));
+  }
+
+  /** The takeoffs of both states, subtracted here line by line, are what the review tells. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void goodsAreTheDifferenceOfTheTakeoffs(int seed) {
+    Compared compared = compared(seed);
+    Map<String, List<Rational>> more = new TreeMap<>();
+    takeoff(compared.sides().old(), -1, more);
+    takeoff(compared.sides().now(), 1, more);
+    more.values().removeIf(sums -> sums.stream().allMatch(Rational.ZERO::equals));
+    Map<String, List<Rational>> told = new TreeMap<>();
+    for (GoodsChange change : compared.review().goods()) {
+      List<Rational> sums =
+          List.of(
+              Rational.of(change.count()),
+              change.after().metres().minus(change.before().metres()),
+              change.after().squareMetres().minus(change.before().squareMetres()));
+      told.put(change.item().kind() + "|" + change.item().name(), sums);
+    }
+    assertThat(told).isEqualTo(more);
+    // whatever is bought otherwise follows from something that is told
+    if (!told.isEmpty()) {
+      assertThat(compared.review().changes())
+          .anyMatch(change -> change.how() != Change.How.RENAMED);
+    }
+  }
+
+  private static void takeoff(WallFacts wall, int sign, Map<String, List<Rational>> sums) {
+    for (TakeoffLine line : Takeoff.of(wall.layout(), wall.analysis().holes())) {
+      String size = line.size().isEmpty() ? "" : ", " + line.size();
+      List<Rational> amounts =
+          List.of(
+              Rational.of(sign * line.count()),
+              line.length().map(it -> it.metres().times(sign)).orElse(Rational.ZERO),
+              line.area().map(it -> it.si().times(sign)).orElse(Rational.ZERO));
+      sums.merge(
+          line.item() + size + "|" + line.part(),
+          amounts,
+          (one, other) ->
+              IntStream.range(0, one.size())
+                  .mapToObj(at -> one.get(at).plus(other.get(at)))
+                  .toList());
+    }
   }
 
   private static void add(Map<String, Rational> byPart, PieceState state, int sign) {
