@@ -42,6 +42,8 @@ public final class PieceImpossible implements WallRule {
       case NO_HORIZONTAL -> "It ends where no horizontal is, with frame beyond.";
       case SPLICE_OUTSIDE ->
           "No vertical passes there, or too near an end or another splice to leave a length.";
+      case TWO_PROFILES ->
+          "It runs through as one piece, and the text gives it two profiles in its bays.";
       case NO_SLAB_DEPTH ->
           "Its part is measured from the underside of the slab, and the slab's depth is not stated.";
     };
@@ -53,6 +55,7 @@ public final class PieceImpossible implements WallRule {
       case NO_VERTICAL -> "Say what stands there: vertical NAME as PROFILE.";
       case NO_HORIZONTAL -> "Put a row there, or move the opening's edge to one.";
       case SPLICE_OUTSIDE -> "Move the splice, or leave this line out.";
+      case TWO_PROFILES -> "Give it one profile through all its bays: bays FIRST..LAST.";
       case NO_SLAB_DEPTH -> "State it: slab DEPTH at the floor.";
     };
   }

@@ -3,6 +3,7 @@ package mullwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import mullwright.model.Origin;
 import mullwright.model.Part;
 import mullwright.quantity.Length;
 
@@ -31,12 +32,41 @@ final class HorizontalPlacer {
         continue;
       }
       int last = at;
+      boolean alike = true;
       while (last + 1 < bars.length && runsThrough(bars[last], bars[last + 1])) {
         last++;
+        alike &= sameProfile(bars[at], bars[last]);
       }
-      add(bars[at], bars[last]);
+      if (alike) {
+        add(bars[at], bars[last]);
+      } else {
+        String name = frame.names.horizontal(bars[at].row(), bars[at].bay(), bars[last].bay());
+        frame.impossible.add(
+            Impossible.because(Impossible.Reason.TWO_PROFILES, name, odd(bars, at, last)));
+      }
       at = last + 1;
     }
+  }
+
+  private static boolean sameProfile(Bar bar, Bar other) {
+    Optional<String> profile = bar.widths().profile().map(Part.Profile::name);
+    Optional<String> next = other.widths().profile().map(Part.Profile::name);
+    return profile.isEmpty() || next.isEmpty() || profile.equals(next);
+  }
+
+  // the statement about fewer bays is the likelier slip
+  private static Origin odd(Bar[] bars, int from, int to) {
+    Origin first = bars[from].origin();
+    int same = 0;
+    Origin other = first;
+    for (int at = from; at <= to; at++) {
+      if (bars[at].origin().equals(first)) {
+        same++;
+      } else {
+        other = bars[at].origin();
+      }
+    }
+    return 2 * same > to - from + 1 ? other : first;
   }
 
   private boolean runsThrough(Bar bar, Bar next) {

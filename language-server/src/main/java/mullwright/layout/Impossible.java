@@ -25,6 +25,8 @@ public record Impossible(String name, Reason reason, Optional<Length> length, Or
      * A splice where no vertical passes, or too near an end or another splice to leave a length.
      */
     SPLICE_OUTSIDE,
+    /** A horizontal that runs through under or over a vertical, of another profile in each bay. */
+    TWO_PROFILES,
     /** An anchor measured from the underside of a slab whose depth is not stated. */
     NO_SLAB_DEPTH
   }
