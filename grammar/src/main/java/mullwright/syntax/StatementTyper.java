@@ -30,6 +30,9 @@ final class StatementTyper extends LineTyper {
   /** In a place: true after right of and left of, where numbers are names of lines. */
   private boolean lineNames;
 
+  /** In the place of a row: true after except, where bays may follow. */
+  private boolean excepting;
+
   private boolean floorWordBefore;
 
   StatementTyper(StatementKind kind, List<WallToken> line, TypedTokens out) {
@@ -92,6 +95,7 @@ final class StatementTyper extends LineTyper {
     if (clause != null) {
       slot = slot(clause);
       lineNames = kind == StatementKind.END_DAM;
+      excepting = false;
       emit(token.as(Keywords.type(clause)));
       return;
     }
@@ -103,7 +107,10 @@ final class StatementTyper extends LineTyper {
     boolean value = slot == Slot.VALUES || slot == Slot.LOADS;
     return switch (text) {
       case "all" -> ALL;
-      case "except" -> EXCEPT;
+      case "except" -> {
+        excepting = kind == StatementKind.ROW;
+        yield EXCEPT;
+      }
       case "every" -> EVERY;
       case "above" -> ABOVE;
       case "below" -> BELOW;
@@ -244,7 +251,7 @@ final class StatementTyper extends LineTyper {
         switch (slot) {
           case LINE_NAMES -> !startsLoads();
           case NAME_THEN_VALUE -> true;
-          case PLACES -> lineNames && mayBeName() && !isOffset(0);
+          case PLACES -> (lineNames || excepting) && mayBeName() && !isOffset(0);
           default -> false;
         };
     if (named) {
@@ -291,7 +298,7 @@ final class StatementTyper extends LineTyper {
     }
     return switch (next.getType()) {
       case NAME, STRING -> !isValueName(1) && !(rawWord(1, "floor") && rawWord(2, "below"));
-      case NUMBER, DIGIT_WORD, DASHED -> lineNames && !isOffset(1);
+      case NUMBER, DIGIT_WORD, DASHED -> (lineNames || excepting) && !isOffset(1);
       default -> false;
     };
   }

@@ -1,6 +1,7 @@
 package mullwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.model.AnchorUse;
@@ -72,14 +73,17 @@ final class AnchorPlacer {
     return floor.slab().map(Given::value).map(slab -> top.minus(slab).plus(distance));
   }
 
+  // where the row steps at the line, the stretch nearer to the place that was chosen for it
   private Optional<Length> row(AnchorUse use) {
+    Length chosen = use.place().elevation();
+    List<Length> heights = new ArrayList<>(2);
     for (Side side : Side.values()) {
-      Optional<Bar> bar = frame.bars.named(use.place(), frame.lines.bay(use.line(), side));
-      if (bar.isPresent()) {
-        return Optional.of(bar.get().yAt(frame.lines.x(use.line())));
-      }
+      frame
+          .bars
+          .named(use.place(), frame.lines.bay(use.line(), side))
+          .ifPresent(bar -> heights.add(bar.yAt(frame.lines.x(use.line()))));
     }
-    return Optional.empty();
+    return heights.stream().min(Comparator.comparing(y -> y.minus(chosen).abs()));
   }
 
   private int verticalAt(int line, Length y) {

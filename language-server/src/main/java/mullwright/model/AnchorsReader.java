@@ -159,9 +159,7 @@ final class AnchorsReader {
   private boolean passes(int line, Placed place) {
     Length at = place.at().left();
     if (place.row() >= 0) {
-      List<Integer> bays = names.row(place.row()).bays();
-      boolean beside =
-          bays.contains(names.bays().leftOf(line)) || bays.contains(names.bays().rightOf(line));
+      boolean beside = places.runsBeside(line, place);
       Length there = names.order().at(place.row(), names.grid().lines().get(line).x());
       Length height = there.plus(place.offset());
       return beside && spans.passes(line, height, height);

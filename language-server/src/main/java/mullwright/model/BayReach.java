@@ -1,8 +1,10 @@
 package mullwright.model;
 
 import java.util.BitSet;
+import java.util.Optional;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Selection;
 
 /**
  * Numbers what stands in bays: one key for each bay of each slot (a floor, a row, a place).
@@ -24,17 +26,27 @@ final class BayReach {
     return bays;
   }
 
-  /** The bays a row runs through: {@code only}, or all. */
-  BitSet of(Said said, Collector collector) {
+  /** The bays a row runs through: {@code only}, or all, less those its place excepts. */
+  BitSet of(Said said, NameIndex heights, Collector collector) {
     BitSet reach = new BitSet();
+    reach.set(0, count);
     if (bays.count() > 0) {
+      SelectionReader reader = new SelectionReader(said, collector);
       Clause.Selecting only = said.clause(ClauseWord.ONLY, Clause.Selecting.class).orElse(null);
       if (only != null) {
-        return new SelectionReader(said, collector).bays(only.selection(), lines, bays).set();
+        reach = reader.bays(only.selection(), lines, bays).set();
+      }
+      Optional<Selection> except = except(heights).bays(said);
+      if (except.isPresent()) {
+        reach.andNot(reader.bays(except.get(), lines, bays).set());
       }
     }
-    reach.set(0, count);
     return reach;
+  }
+
+  /** Tells bays from floors where a row's place excepts some. */
+  BayExcept except(NameIndex heights) {
+    return new BayExcept(heights, lines);
   }
 
   /** The key of a slot's first bay. */

@@ -1,5 +1,6 @@
 package mullwright.model;
 
+import java.util.BitSet;
 import java.util.Optional;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
@@ -33,15 +34,32 @@ record GridNames(
     }
   }
 
-  /** The statement's {@code from … to …}; what does not rise is reported. */
-  Optional<Extent> extent(Said said, Collector collector) {
+  /** The bays beside those lines. */
+  BitSet beside(BitSet lines) {
+    BitSet beside = new BitSet();
+    for (int line = lines.nextSetBit(0); line >= 0; line = lines.nextSetBit(line + 1)) {
+      for (int bay : new int[] {bays.leftOf(line), bays.rightOf(line)}) {
+        if (bay >= 0) {
+          beside.set(bay);
+        }
+      }
+    }
+    return beside;
+  }
+
+  /**
+   * The statement's {@code from … to …}; what does not rise is reported.
+   *
+   * @param beside the bays that tell which stretch of a stepped row is meant
+   */
+  Optional<Extent> extent(Said said, BitSet beside, Collector collector) {
     Optional<Clause.Extent> clause = said.clause(ClauseWord.FROM, Clause.Extent.class);
     if (clause.isEmpty()) {
       return Optional.empty();
     }
     PlaceReader places = new PlaceReader(said, heights, collector);
-    Optional<Placed> from = places.one(clause.get().from());
-    Optional<Placed> to = places.one(clause.get().to());
+    Optional<Placed> from = places.one(clause.get().from(), order, beside, true);
+    Optional<Placed> to = places.one(clause.get().to(), order, beside, false);
     if (from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }

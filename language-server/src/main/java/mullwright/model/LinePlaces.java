@@ -2,6 +2,7 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -119,16 +120,20 @@ final class LinePlaces {
     BitSet passed = new BitSet();
     Map<Integer, Placed> bySlot = new HashMap<>();
     List<Claim> claims = new ArrayList<>();
-    for (Placed place : found) {
+    for (Placed place : endFirst(found)) {
       int first = key(0, place);
       Placed before = bySlot.putIfAbsent(first, place);
-      if (before != null) {
+      boolean steps = before != null && stepsFrom(before, place);
+      if (before != null && !steps) {
         collector.duplicate(keyword + " at", slotName(place), before.origin(), place.origin());
         continue;
       }
       BitSet reach = new BitSet();
       for (int line : chosen.indices()) {
-        if (passing.test(line, place)) {
+        if (named.get(first + line)) {
+          continue;
+        }
+        if (passing.test(line, place) && (!steps(place) || runsBeside(line, place))) {
           reach.set(line);
           named.set(first + line);
           passed.set(line);
@@ -138,6 +143,48 @@ final class LinePlaces {
     }
     reportNotPassing(said, chosen, found, passed);
     return claims;
+  }
+
+  /**
+   * The places, of a row that steps the stretch first that ends a vertical between two: the lower
+   * one, of a head the upper.
+   */
+  private List<Placed> endFirst(List<Placed> places) {
+    if (places.stream().noneMatch(this::steps)) {
+      return places;
+    }
+    Comparator<Placed> upward = Comparator.comparing(place -> place.at().left());
+    List<Placed> sorted = new ArrayList<>();
+    for (Placed place : places) {
+      if (sorted.contains(place)) {
+        continue;
+      }
+      List<Placed> stretches = new ArrayList<>(places);
+      stretches.removeIf(other -> other != place && !stepsFrom(place, other));
+      boolean head = place.row() >= 0 && names.row(place.row()).base().equals("head");
+      stretches.sort(head ? upward.reversed() : upward);
+      sorted.addAll(stretches);
+    }
+    return sorted;
+  }
+
+  /** True for a place at a row of which other stretches are elsewhere at other heights. */
+  private boolean steps(Placed place) {
+    return place.row() >= 0 && names.order().steps(place.row());
+  }
+
+  /** True for two stretches of one row, named by the same words. */
+  private boolean stepsFrom(Placed one, Placed other) {
+    return one.origin().equals(other.origin())
+        && steps(one)
+        && one.row() != other.row()
+        && one.base().name().equals(other.base().name());
+  }
+
+  /** True if the row the place is at runs in a bay beside the line. */
+  boolean runsBeside(int line, Placed place) {
+    List<Integer> bays = names.row(place.row()).bays();
+    return bays.contains(names.bays().leftOf(line)) || bays.contains(names.bays().rightOf(line));
   }
 
   /**
@@ -157,6 +204,9 @@ final class LinePlaces {
   }
 
   private void reportNotPassing(Said said, Chosen chosen, List<Placed> places, BitSet passed) {
+    if (!names.lines().isComplete()) {
+      return; // the lines meant may be those that could not be read
+    }
     List<String> stray = new ArrayList<>();
     for (int line : chosen.indices()) {
       boolean outright = chosen.outright().get(line);

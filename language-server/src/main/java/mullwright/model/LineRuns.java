@@ -41,7 +41,7 @@ final class LineRuns {
     }
     BitSet lines = new SelectionReader(said, collector).list(selection.get(), names.lines()).set();
     Claim claim = new Claim(said, said.statement().keyword().text(), lines);
-    Optional<GridNames.Extent> extent = names.extent(said, collector);
+    Optional<GridNames.Extent> extent = names.extent(said, names.beside(lines), collector);
     if (said.clause(ClauseWord.FROM, Clause.Extent.class).isPresent() && extent.isEmpty()) {
       return Optional.empty();
     }

@@ -137,8 +137,8 @@ final class LitesReader {
 
   /** The cells of a bay that reach over the end of a space of rows. */
   private void partly(int bay, int[] space, BitSet partly) {
-    long bottom = names.order().middle(space[0], bay).ticks();
-    long top = names.order().middle(space[1], bay).ticks();
+    long bottom = edge(space[0], bay);
+    long top = edge(space[1], bay);
     for (int at = cells.firstOf(bay); at < cells.firstOf(bay + 1); at++) {
       Cells.Cell cell = cells.get(at);
       boolean touched = cell.bottom() < top && bottom < cell.top();
@@ -149,10 +149,15 @@ final class LitesReader {
     }
   }
 
+  /** The height of a row in a bay: of its stretch there, where it steps. */
+  private long edge(int row, int bay) {
+    return names.order().middle(names.order().inBay(row, bay), bay).ticks();
+  }
+
   /** The cells of a bay from one row to another, at the heights they have there. */
   private void between(int bay, int[] space, BitSet reach, boolean in) {
-    long bottom = names.order().middle(space[0], bay).ticks();
-    long top = names.order().middle(space[1], bay).ticks();
+    long bottom = edge(space[0], bay);
+    long top = edge(space[1], bay);
     int low = cells.firstOf(bay);
     int end = cells.firstOf(bay + 1);
     int high = end;

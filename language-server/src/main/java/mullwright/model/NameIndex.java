@@ -20,6 +20,7 @@ final class NameIndex {
   private final Map<String, Symbol> symbols = new HashMap<>();
   private final Map<String, Symbol> fronts = new HashMap<>();
   private final List<String> names = new ArrayList<>();
+  private final List<String> labels = new ArrayList<>();
   private int size;
   private boolean complete = true;
   private int firstGroup = -1;
@@ -45,7 +46,13 @@ final class NameIndex {
         indices.put(spelling, more);
       }
     }
+    labels.add(spellings[spellings.length - 1]);
     size++;
+  }
+
+  /** The fullest name of a thing; a row that steps has one name and several indices. */
+  String label(int index) {
+    return labels.get(index);
   }
 
   /**

@@ -2,6 +2,7 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,9 @@ final class OpeningReader {
   }
 
   private record Entry(Symbol symbol, int layer, List<Grid.Opening> parts) {}
+
+  /** A rectangle of an opening: its bays, from where to where. */
+  private record Reach(List<Integer> bays, Height bottom, Height top) {}
 
   List<Grid.Opening> read(List<Said> statements) {
     statements.forEach(this::read);
@@ -85,25 +89,32 @@ final class OpeningReader {
             .bays(bays.get().selection(), names.lines(), names.bays())
             .indices();
     Arrays.sort(chosen);
-    List<Integer> taken = Arrays.stream(chosen).boxed().toList();
-    List<Height[]> reaches = reaches(said);
-    if (taken.isEmpty() || reaches.isEmpty()) {
+    List<Reach> reaches = chosen.length == 0 ? List.of() : reaches(said, chosen);
+    if (reaches.isEmpty()) {
       return List.of();
     }
     Optional<Given<Length>> clear = clear(said);
     Optional<Given<Quantity>> mass = mass(said);
     boolean byOthers = said.has(ClauseWord.BY_OTHERS);
     List<Grid.Opening> parts = new ArrayList<>();
-    for (Height[] reach : reaches) {
+    for (Reach reach : reaches) {
       parts.add(
           new Grid.Opening(
-              kind, name, taken, reach[0], reach[1], byOthers, clear, mass, said.nameOrigin()));
+              kind,
+              name,
+              reach.bays(),
+              reach.bottom(),
+              reach.top(),
+              byOthers,
+              clear,
+              mass,
+              said.nameOrigin()));
     }
     return parts;
   }
 
-  private List<Height[]> reaches(Said said) {
-    List<Height[]> reaches = new ArrayList<>();
+  private List<Reach> reaches(Said said, int[] bays) {
+    List<Reach> reaches = new ArrayList<>();
     Optional<Clause.Selecting> rows = said.clause(ClauseWord.ROWS, Clause.Selecting.class);
     Optional<Clause.Extent> extent = said.clause(ClauseWord.FROM, Clause.Extent.class);
     if (rows.isPresent()) {
@@ -111,16 +122,38 @@ final class OpeningReader {
       List<int[]> spaces =
           new SelectionReader(said, collector).spaces(rows.get().selection(), names.rows());
       for (int[] space : spaces) {
-        reaches.add(new Height[] {atRow(space[0], origin), atRow(space[1], origin)});
+        reaches.addAll(between(space, bays, origin));
       }
     } else if (extent.isPresent()) {
+      BitSet all = new BitSet();
+      Arrays.stream(bays).forEach(all::set);
       names
-          .extent(said, collector)
+          .extent(said, all, collector)
           .ifPresent(
-              found -> reaches.add(new Height[] {found.from().height(), found.to().height()}));
+              found ->
+                  reaches.add(
+                      new Reach(
+                          Arrays.stream(bays).boxed().toList(),
+                          found.from().height(),
+                          found.to().height())));
     } else if (!said.broken()) {
       collector.missing(said.words(), "its height", "from L1 to door-head", said.origin());
     }
+    return reaches;
+  }
+
+  /** One reach for all bays, or several where one of the rows steps. */
+  private List<Reach> between(int[] space, int[] bays, Origin origin) {
+    Map<List<Integer>, List<Integer>> byStretch = new LinkedHashMap<>();
+    for (int bay : bays) {
+      int bottom = names.order().inBay(space[0], bay);
+      int top = names.order().inBay(space[1], bay);
+      byStretch.computeIfAbsent(List.of(bottom, top), rows -> new ArrayList<>()).add(bay);
+    }
+    List<Reach> reaches = new ArrayList<>();
+    byStretch.forEach(
+        (rows, run) ->
+            reaches.add(new Reach(run, atRow(rows.get(0), origin), atRow(rows.get(1), origin))));
     return reaches;
   }
 

@@ -1,6 +1,8 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Length;
@@ -49,7 +51,28 @@ final class PlaceReader {
 
   /** The one height the place names; several are reported. */
   Optional<Placed> one(Place place) {
+    return one(place, all(place));
+  }
+
+  /**
+   * The one height the place names beside those bays: where a row steps, that of its stretch there.
+   *
+   * @param lower whether the lower of two stretches counts, where both lie beside the bays
+   */
+  Optional<Placed> one(Place place, Rows rows, BitSet bays, boolean lower) {
     List<Placed> found = all(place);
+    if (found.size() > 1 && found.stream().map(Placed::row).allMatch(row -> row >= 0)) {
+      List<Placed> beside = new ArrayList<>(found);
+      beside.removeIf(one -> rows.get(one.row()).bays().stream().noneMatch(bays::get));
+      if (beside.stream().map(one -> one.base().name()).distinct().count() == 1) {
+        Comparator<Placed> upward = Comparator.comparing(one -> one.at().left());
+        return beside.stream().min(lower ? upward : upward.reversed());
+      }
+    }
+    return one(place, found);
+  }
+
+  private Optional<Placed> one(Place place, List<Placed> found) {
     if (found.size() > 1) {
       String text = said.spot().text(place.range());
       collector.misplaced(

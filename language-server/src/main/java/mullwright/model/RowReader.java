@@ -48,6 +48,7 @@ final class RowReader {
         complete = false;
         continue;
       }
+      complete &= !said.broken();
       String base = base(name.get().text());
       RowGroup group =
           byName.computeIfAbsent(
@@ -129,7 +130,7 @@ final class RowReader {
         complete = false;
         continue;
       }
-      BitSet bays = reach.of(said, collector);
+      BitSet bays = reach.of(said, heights.names(), collector);
       things += (long) spread.get().size() * bays.cardinality();
       if (things > Limits.THINGS) {
         tooMany(said);
@@ -140,6 +141,7 @@ final class RowReader {
         Origin first = single.putIfAbsent(thing, said.origin());
         if (first != null) {
           collector.duplicate("row", group.symbol().name(), first, said.origin());
+          complete = false;
           continue;
         }
       }
@@ -193,8 +195,9 @@ final class RowReader {
       return Optional.empty();
     }
     PlaceReader places = new PlaceReader(said, heights, collector);
-    List<Placed> left = places.all(at.get().places());
-    List<Placed> right = at.get().to().isEmpty() ? left : places.all(at.get().to().get());
+    BayExcept except = reach.except(heights.names());
+    List<Placed> left = places.all(at.get().places().stream().map(except::heightsOnly).toList());
+    List<Placed> right = at.get().to().map(except::heightsOnly).map(places::all).orElse(left);
     if (left.isEmpty() || right.isEmpty()) {
       return Optional.empty();
     }

@@ -2,8 +2,10 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import mullwright.quantity.Length;
 
@@ -12,6 +14,9 @@ final class Rows {
   private final List<Grid.Row> rows;
   private final Bays bays;
   private final List<int[]> byBay = new ArrayList<>();
+
+  /** The stretches of rows of one name, where there are several. */
+  private final Map<String, List<Integer>> stepped = new HashMap<>();
 
   Rows(List<Grid.Row> rows, Bays bays) {
     this.rows = rows;
@@ -34,6 +39,18 @@ final class Rows {
       }
       byBay.add(lists.get(bay).stream().mapToInt(Integer::intValue).toArray());
     }
+    findSteps();
+  }
+
+  private void findSteps() {
+    Map<String, Integer> first = new HashMap<>();
+    for (Grid.Row row : rows) {
+      Integer before = first.putIfAbsent(row.name(), row.index());
+      if (before != null) {
+        stepped.computeIfAbsent(row.name(), name -> new ArrayList<>(List.of(before)));
+        stepped.get(row.name()).add(row.index());
+      }
+    }
   }
 
   /** True for a row that ends the frame below or above by its name. */
@@ -52,6 +69,24 @@ final class Rows {
   /** The rows of a bay from below, by index. Not to be changed. */
   int[] of(int bay) {
     return byBay.get(bay);
+  }
+
+  /** True if other stretches of the row run in other bays. */
+  boolean steps(int row) {
+    return stepped.containsKey(rows.get(row).name());
+  }
+
+  /** The stretch of a row that runs in that bay, where the row steps from bay to bay. */
+  int inBay(int row, int bay) {
+    List<Integer> stretches = stepped.get(rows.get(row).name());
+    if (stretches != null) {
+      for (int stretch : stretches) {
+        if (rows.get(stretch).bays().contains(bay)) {
+          return stretch;
+        }
+      }
+    }
+    return row;
   }
 
   /** Height of a row's line in the middle of a bay; beyond its reach the line goes on. */

@@ -2,7 +2,9 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import mullwright.syntax.Selection;
 import mullwright.syntax.Word;
 
@@ -56,7 +58,8 @@ final class SelectionReader {
 
   /**
    * From what to what a range goes. Where a name stands for many (rows repeated over floors), each
-   * goes with the next one above it that has the other name.
+   * goes with the next one above it that has the other name. A row that steps counts as one, from
+   * its lowest stretch or to its highest.
    */
   private List<int[]> pairs(Selection.Item item, NameIndex names) {
     int[] first = names.named(item.first(), said, collector);
@@ -69,19 +72,22 @@ final class SelectionReader {
       outOfPlace(item, "a range goes from floor to floor or from row to row");
       return pairs;
     }
-    if (first.length == 1 && last.length == 1) {
-      pairs.add(new int[] {first[0], last[0]});
+    List<int[]> starts = stretches(first, names);
+    List<int[]> ends = stretches(last, names);
+    if (starts.size() == 1 && ends.size() == 1) {
+      pairs.add(new int[] {starts.get(0)[0], ends.get(0)[1]});
       return pairs;
     }
     int at = 0;
-    for (int i = 0; i < first.length; i++) {
-      while (at < last.length && last[at] <= first[i]) {
+    for (int i = 0; i < starts.size(); i++) {
+      int start = starts.get(i)[0];
+      while (at < ends.size() && ends.get(at)[1] <= start) {
         at++;
       }
       boolean beforeTheNext =
-          at < last.length && (i + 1 == first.length || last[at] <= first[i + 1]);
+          at < ends.size() && (i + 1 == starts.size() || ends.get(at)[0] <= starts.get(i + 1)[0]);
       if (beforeTheNext) {
-        pairs.add(new int[] {first[i], last[at]});
+        pairs.add(new int[] {start, ends.get(at)[1]});
       }
     }
     if (pairs.isEmpty()) {
@@ -89,6 +95,15 @@ final class SelectionReader {
       outOfPlace(item, why);
     }
     return pairs;
+  }
+
+  /** The lowest and the highest index of each thing of one name. */
+  private static List<int[]> stretches(int[] indices, NameIndex names) {
+    Map<String, int[]> byName = new LinkedHashMap<>();
+    for (int index : indices) {
+      byName.computeIfAbsent(names.label(index), name -> new int[] {index, index})[1] = index;
+    }
+    return List.copyOf(byName.values());
   }
 
   /** The bays between the named lines. */
