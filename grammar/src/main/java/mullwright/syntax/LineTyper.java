@@ -276,6 +276,11 @@ abstract class LineTyper {
       emit(token.as(SIGN));
     } else if (before.end() < token.start() && (after == null || token.end() < after.start())) {
       emit(token);
+    } else if (dangles(before, after)) {
+      String feet = before.getText();
+      TextRange range = new TextRange(before.start(), token.end());
+      out.report(new MinusUnclear(feet + "-0\"", feet, range));
+      emit(token.as(FAULT));
     } else {
       String left = before.getText();
       String right = after == null ? "" : after.getText();
@@ -284,6 +289,17 @@ abstract class LineTyper {
       out.report(new MinusUnclear(oneLiteral(before, after), left + " - " + right, range));
       emit(token.as(FAULT));
     }
+  }
+
+  /** True for feet and a dash before a word that is no value: {@code 2'- above L1}. */
+  private static boolean dangles(WallToken before, WallToken after) {
+    boolean feet = before.getType() == LENGTH && Literals.isFeet(before.getText());
+    return feet
+        && (after == null
+            || after.getType() == NAME
+                && (after.getText().equals("above")
+                    || after.getText().equals("below")
+                    || Keywords.clause(after.getText()) != null));
   }
 
   /** What the two make without spaces, if that can be read at all. */
@@ -326,10 +342,14 @@ abstract class LineTyper {
       start = earlier.range().start();
     }
     String right = after.getText();
-    out.report(
-        new CommaBetweenDigits(
-            left + right, two + ", " + right, new TextRange(start, after.end())));
+    String one = groupsThousands(right) ? left + right : left + "." + right;
+    out.report(new CommaBetweenDigits(one, two + ", " + right, new TextRange(start, after.end())));
     commaInNumber(token);
+  }
+
+  /** Three digits after a comma are thousands; any other number of them is a decimal fraction. */
+  private static boolean groupsThousands(String right) {
+    return right.chars().takeWhile(Character::isDigit).count() == 3;
   }
 
   /** A comma between digits, already reported. */

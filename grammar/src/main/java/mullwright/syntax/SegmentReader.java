@@ -27,8 +27,43 @@ final class SegmentReader {
       statements = new StatementBuilder(step.comments(), typed, problems).build(tree);
     }
     problems.sort(Comparator.comparingInt(problem -> problem.range().start()));
-    return new Segment(
-        text.substring(cut.start(), cut.end()), statements, step.comments(), limited(problems));
+    String own = text.substring(cut.start(), cut.end());
+    List<SyntaxProblem> told = limited(oncePerLine(problems, own));
+    return new Segment(own, statements, step.comments(), told);
+  }
+
+  /** What cannot stand where it does is mostly a consequence of what could not before it. */
+  private static List<SyntaxProblem> oncePerLine(List<SyntaxProblem> problems, String text) {
+    List<SyntaxProblem> kept = new ArrayList<>(problems.size());
+    int from = -1;
+    for (SyntaxProblem problem : problems) {
+      boolean misfit =
+          problem instanceof SyntaxProblem.Unexpected
+              || problem instanceof SyntaxProblem.ClauseNotTaken
+              || problem instanceof SyntaxProblem.BareNumber;
+      int start = problem.range().start();
+      boolean again = same(problem, kept);
+      if ((misfit || again) && from >= 0 && isOneLine(text.substring(from, start))) {
+        continue;
+      }
+      kept.add(problem);
+      if (misfit || problem instanceof SyntaxProblem.StrayCharacter) {
+        from = start;
+      }
+    }
+    return kept;
+  }
+
+  private static boolean isOneLine(String text) {
+    return text.indexOf('\n') < 0 && text.indexOf('\r') < 0;
+  }
+
+  /** True for the second of a pair: quotes of the wrong form. */
+  private static boolean same(SyntaxProblem problem, List<SyntaxProblem> before) {
+    SyntaxProblem last = before.isEmpty() ? null : before.get(before.size() - 1);
+    return last instanceof SyntaxProblem.StrayCharacter first
+        && problem instanceof SyntaxProblem.StrayCharacter second
+        && first.character().equals(second.character());
   }
 
   private static Segment tooLong(String text) {

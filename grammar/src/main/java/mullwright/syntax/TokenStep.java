@@ -29,6 +29,9 @@ final class TokenStep {
   private final boolean balanced;
   private int at;
 
+  /** True if a comment took the closing braces along. */
+  private boolean commentOpen;
+
   /**
    * A brace that waits for its other half.
    *
@@ -66,6 +69,7 @@ final class TokenStep {
     while (!open.isEmpty()) {
       closeUnclosed(end);
     }
+
     WallToken last = tokens.isEmpty() ? null : tokens.get(tokens.size() - 1);
     if (last != null) {
       out.add(last.part(Token.EOF, last.end(), last.end()));
@@ -88,6 +92,7 @@ final class TokenStep {
           comment(token);
           TextRange mark = new TextRange(token.start(), token.start() + 2);
           out.report(new NotClosed(NotClosed.What.COMMENT, mark));
+          commentOpen = true;
         }
         case STRAY -> i = strays(raw, i, kept);
         default -> kept.add(token);
@@ -109,6 +114,9 @@ final class TokenStep {
     }
     WallToken start = raw.get(first);
     WallToken all = start.part(FAULT, start.start(), raw.get(last).end());
+    if (all.getText().startsWith("#")) {
+      return hash(raw, first);
+    }
     boolean begins = kept.isEmpty() || kept.get(kept.size() - 1).getType() == NL;
     boolean touches =
         first > 0 && isWord(raw.get(first - 1)) && raw.get(first - 1).end() == all.start()
@@ -121,6 +129,18 @@ final class TokenStep {
       kept.add(all);
     } else {
       out.drop(all, problem);
+    }
+    return last;
+  }
+
+  /** Elsewhere a comment begins so: the rest of the line is none of the drafter's mistakes. */
+  private int hash(List<WallToken> raw, int first) {
+    WallToken mark = raw.get(first);
+    out.drop(mark, new StrayCharacter("#", new TextRange(mark.start(), mark.start() + 1)));
+    int last = first;
+    while (last + 1 < raw.size() && raw.get(last + 1).getType() != NL) {
+      last++;
+      out.drop(raw.get(last));
     }
     return last;
   }
@@ -379,7 +399,9 @@ final class TokenStep {
 
   private void closeUnclosed(int end) {
     WallToken brace = open.pop().brace();
-    out.report(new NotClosed(NotClosed.What.BLOCK, brace.range()));
+    if (!commentOpen) {
+      out.report(new NotClosed(NotClosed.What.BLOCK, brace.range()));
+    }
     if (out.lastType() != NL && out.lastType() != LBRACE) {
       out.add(brace.part(NL, end, end));
     }

@@ -2,7 +2,9 @@ package mullwright.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
@@ -88,11 +90,27 @@ public final class Checker {
    * Runs the rules about a wall and its pieces. What comes out depends on that wall, its part of
    * the text and its catalog only, so whoever has those unchanged may keep it.
    *
+   * <p>Rules that lean on a block with a line that could not be read are left out: they would tell
+   * the same mistake again by its consequences.
+   *
    * @throws CancellationException as soon as {@code cancelled} says so
    */
   public Checked checkWall(WallFacts wall, BooleanSupplier cancelled) {
+    Set<Group> settled = EnumSet.noneOf(Group.class);
+    for (Group group : Group.values()) {
+      if (wall.settledFor(group)) {
+        settled.add(group);
+      }
+    }
     RuleRun run =
-        new RuleRun(rules.all(), (rule, found) -> check(rule, wall, found, cancelled), cancelled);
+        new RuleRun(
+            rules.all(),
+            (rule, found) -> {
+              if (settled.contains(rule.about().group())) {
+                check(rule, wall, found, cancelled);
+              }
+            },
+            cancelled);
     return wall.layout().cells().size() < WORTH_SHARING ? run.alone() : run.shared();
   }
 

@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import java.util.List;
+import java.util.stream.Stream;
 import mullwright.syntax.BlockKind;
 import mullwright.syntax.SyntaxProblem;
 
@@ -14,6 +15,11 @@ import mullwright.syntax.SyntaxProblem;
 record SyntaxWords(String what, String mend, List<String> replacements) {
   static SyntaxWords of(SyntaxProblem problem) {
     if (problem instanceof SyntaxProblem.Unexpected it) {
+      if (it.found().equals("in")) {
+        return plain(
+            "The word “in” is a direction, not a unit" + inside(it.inside()) + ".",
+            "Write inches with their mark, as 36\".");
+      }
       return plain(
           (ends(it.found())
                   ? "The line ends too early"
@@ -59,10 +65,12 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           List.of(it.literal() + "\""));
     }
     if (problem instanceof SyntaxProblem.MinusUnclear it) {
+      List<String> offers =
+          Stream.of(it.asLiteral(), it.asMinus()).filter(offer -> !offer.isBlank()).toList();
       return new SyntaxWords(
           "A minus with a space on one side only can be read in two ways.",
-          "Write " + it.asLiteral() + " or " + it.asMinus() + ".",
-          List.of(it.asLiteral(), it.asMinus()));
+          "Write " + String.join(" or ", offers) + ".",
+          offers);
     }
     if (problem instanceof SyntaxProblem.CommaBetweenDigits it) {
       return new SyntaxWords(
@@ -89,6 +97,10 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
             case BLOCK -> "Close it with }.";
             case PARENTHESIS -> "Close it with ).";
           });
+    }
+    if (problem instanceof SyntaxProblem.StrayCharacter it && it.character().equals("#")) {
+      return new SyntaxWords(
+          "A comment does not begin with “#”.", "Begin it with //.", List.of("//"));
     }
     if (problem instanceof SyntaxProblem.StrayCharacter it) {
       return plain(

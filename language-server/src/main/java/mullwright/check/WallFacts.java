@@ -3,6 +3,7 @@ package mullwright.check;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import mullwright.analysis.wall.WallAnalysis;
 import mullwright.layout.WallLayout;
 import mullwright.model.Catalog;
@@ -12,6 +13,7 @@ import mullwright.model.Wall;
 import mullwright.syntax.Block;
 import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
+import mullwright.syntax.SyntaxProblem;
 import mullwright.syntax.TextRange;
 
 /**
@@ -28,6 +30,12 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
 
   private static final Set<StatementKind> SAY_WHAT_FILLS =
       EnumSet.of(StatementKind.GRID_BLOCK, StatementKind.LITES_BLOCK);
+
+  private static final Set<StatementKind> SAY_WHAT_THERE_IS_OF =
+      EnumSet.of(StatementKind.GRID_BLOCK, StatementKind.MEMBERS_BLOCK);
+
+  /** Names without which nothing is where it was meant to be. */
+  private static final Set<String> PLACES = Set.of("line", "floor", "row", "floor or row", "value");
 
   /** The wall as the text says it. */
   public Wall wall() {
@@ -54,30 +62,76 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
     return readWhole(SAY_WHAT_FILLS);
   }
 
+  /**
+   * True if the rules of a group may trust what the wall's blocks say: a line that could not be
+   * read, or that names a line, floor or row nothing has, would be told of again by its
+   * consequences.
+   */
+  boolean settledFor(Group group) {
+    return switch (group) {
+      case SPLICE, ANCHOR, SPAN -> settled(SAY_WHAT_IS_THERE);
+      case GLASS, WEATHER -> settled(SAY_WHAT_FILLS);
+      case FABRICATION, INSTALLATION -> settled(SAY_WHAT_THERE_IS_OF);
+      case ISOLATION, TEXT -> true;
+    };
+  }
+
+  private boolean settled(Set<StatementKind> kinds) {
+    return readable(kinds) && !problems(kinds, WallFacts::leavesDoubt);
+  }
+
+  /** What stays is not what the drafter meant, and nobody can tell what was. */
+  private static boolean leavesDoubt(ModelProblem problem) {
+    if (problem instanceof ModelProblem.UnknownName unknown) {
+      return PLACES.contains(unknown.what());
+    }
+    return problem instanceof ModelProblem.BadValue
+        || problem instanceof ModelProblem.WrongUnit
+        || problem instanceof ModelProblem.UnitMissing
+        || problem instanceof ModelProblem.Missing;
+  }
+
   private boolean readWhole(Set<StatementKind> kinds) {
+    return readable(kinds)
+        && !problems(
+            kinds,
+            problem ->
+                !(problem instanceof ModelProblem.Shadowed)
+                    && !(problem instanceof ModelProblem.PartFilled));
+  }
+
+  /** True if these blocks have no mistake of form, nor the wall one that may hide such a block. */
+  private boolean readable(Set<StatementKind> kinds) {
+    List<TextRange> all = blocks(EnumSet.complementOf(EnumSet.of(StatementKind.UNKNOWN)));
+    List<TextRange> blocks = blocks(kinds);
+    TextRange whole =
+        text.statementAt(wall().origin()).map(Statement::range).orElse(wall().origin().range());
+    return text.segment(wall().origin()).stream()
+        .flatMap(segment -> segment.problems().stream())
+        .map(SyntaxProblem::range)
+        .noneMatch(at -> inOne(blocks, at) || inOne(List.of(whole), at) && !inOne(all, at));
+  }
+
+  private boolean problems(Set<StatementKind> kinds, Predicate<ModelProblem> counts) {
     Origin wall = wall().origin();
-    List<TextRange> blocks =
-        text
-            .statementAt(wall)
-            .flatMap(Statement::block)
-            .map(Block::statements)
-            .orElse(List.of())
-            .stream()
-            .filter(block -> kinds.contains(block.kind()))
-            .map(Statement::range)
-            .toList();
-    boolean syntax =
-        text.segment(wall).stream()
-            .flatMap(segment -> segment.problems().stream())
-            .anyMatch(problem -> inOne(blocks, problem.range()));
-    boolean names =
-        text.model().problems().stream()
-            .filter(problem -> !(problem instanceof ModelProblem.Shadowed))
-            .filter(problem -> !(problem instanceof ModelProblem.PartFilled))
-            .map(ModelProblem::origin)
-            .filter(o -> o.file().equals(wall.file()) && o.segment() == wall.segment())
-            .anyMatch(origin -> inOne(blocks, origin.range()));
-    return !syntax && !names;
+    List<TextRange> blocks = blocks(kinds);
+    return text.model().problems().stream()
+        .filter(counts)
+        .map(ModelProblem::origin)
+        .filter(o -> o.file().equals(wall.file()) && o.segment() == wall.segment())
+        .anyMatch(origin -> inOne(blocks, origin.range()));
+  }
+
+  private List<TextRange> blocks(Set<StatementKind> kinds) {
+    return text
+        .statementAt(wall().origin())
+        .flatMap(Statement::block)
+        .map(Block::statements)
+        .orElse(List.of())
+        .stream()
+        .filter(block -> kinds.contains(block.kind()))
+        .map(Statement::range)
+        .toList();
   }
 
   private static boolean inOne(List<TextRange> blocks, TextRange range) {

@@ -80,10 +80,12 @@ final class FileReader {
   private void top(Statement statement, Spot spot) {
     switch (statement.kind()) {
       case USE ->
-          statement
-              .argument(Argument.Text.class)
-              .map(Argument.Text::string)
-              .ifPresent(text -> uses.add(new FileReading.Use(text.text(), spot.at(text))));
+          uses.add(
+              statement
+                  .argument(Argument.Text.class)
+                  .map(Argument.Text::string)
+                  .map(text -> new FileReading.Use(text.text(), spot.at(text)))
+                  .orElseGet(() -> new FileReading.Use("", spot.at(statement.range()))));
       case LET -> lets.add(new Located(statement, spot));
       case PROJECT_BLOCK -> project(statement, spot);
       case CATALOG_BLOCK -> catalogs.add(new FileReading.Block(statement, null, spot));

@@ -35,7 +35,11 @@ record FileReading(
     Map<String, Block> walls,
     List<Remarked> remarks,
     Collector facts) {
-  /** A {@code use}: its path as written and where it stands. */
+  /**
+   * A file it uses.
+   *
+   * @param path as written, or empty if it could not be read
+   */
   record Use(String path, Origin origin) {}
 
   /** A project or wall: its statement, its name and the segment it stands in. */

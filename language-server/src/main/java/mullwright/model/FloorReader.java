@@ -43,6 +43,7 @@ final class FloorReader {
         complete = false;
         continue;
       }
+      complete &= !said.broken();
       Naming naming = new Naming(said, names.get());
       namings.add(naming);
       order.add(naming, names.get().stream().map(NameMaker.Made::name).toList(), needed(said));

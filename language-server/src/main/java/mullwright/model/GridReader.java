@@ -52,7 +52,11 @@ final class GridReader {
       row.addTo(floorHeights, rows.size() - 1);
       row.addTo(rowNames, floorHeights);
     }
-    if (!rowReader.isComplete()) {
+    boolean whole = isWhole();
+    if (!whole) {
+      lineNames.incomplete();
+    }
+    if (!rowReader.isComplete() || !whole) {
       rowNames.incomplete();
       floorHeights.names().incomplete();
     }
@@ -65,6 +69,12 @@ final class GridReader {
         new OpeningReader(names, collector).read(wall.all(StatementKind.OPENING));
     return new GridNames(
         grid(floors, rows, openings), lineNames, bays, rowNames, order, floorHeights);
+  }
+
+  /** False if something in the grid is no statement, so that names may be missing. */
+  private boolean isWhole() {
+    List<Said> blocks = wall.all(StatementKind.GRID_BLOCK);
+    return blocks.isEmpty() ? !wall.strays() : blocks.stream().noneMatch(Said::strays);
   }
 
   private void readLines() {
@@ -162,13 +172,13 @@ final class GridReader {
         open);
   }
 
-  private static Heights heightsOf(List<Grid.Floor> floors, FloorReader reader) {
+  private Heights heightsOf(List<Grid.Floor> floors, FloorReader reader) {
     Heights heights = new Heights();
     for (Grid.Floor floor : floors) {
       heights.addFloor(floor, reader.symbol(floor.name()));
     }
     heights.names().groupEnds();
-    if (!reader.isComplete()) {
+    if (!reader.isComplete() || !isWhole()) {
       heights.names().incomplete();
     }
     return heights;

@@ -50,7 +50,9 @@ final class LetTable {
       return;
     }
     collector.defines(symbol, origin);
-    symbols.add(symbol);
+    if (value.isPresent()) {
+      symbols.add(symbol);
+    }
     Let let = new Let(name.get(), spot, symbol, value.orElse(null), reads);
     // a let without a value was reported by the tree; its name is still known
     let.computed = value.isEmpty();

@@ -49,6 +49,9 @@ final class LineReader {
       Optional<Naming> naming = naming(said);
       if (naming.isPresent() && !naming.get().names().isEmpty()) {
         namings.add(naming.get());
+        if (said.broken() || spacesOneName(naming.get())) {
+          plan.incomplete();
+        }
       } else {
         plan.incomplete();
       }
@@ -147,6 +150,12 @@ final class LineReader {
               }
             });
     return needs;
+  }
+
+  /** {@code lines A-G spaced 6 @ 5'-0"}: one name, most likely meant as a range. */
+  private static boolean spacesOneName(Naming naming) {
+    return naming.names().size() == 1
+        && naming.said().clause(ClauseWord.SPACED, Clause.Spaced.class).isPresent();
   }
 
   private void circular(Naming naming, List<String> names) {

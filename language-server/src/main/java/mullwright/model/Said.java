@@ -42,6 +42,11 @@ record Said(Statement statement, Spot spot, Scope scope, String wall, int layer,
     return statement.clause(word).isPresent();
   }
 
+  /** True if something in its block is no statement. */
+  boolean strays() {
+    return spot.strays(statement);
+  }
+
   /** True if a syntax error stands in it: what it lacks was reported. */
   boolean broken() {
     return spot.broken(statement.range());

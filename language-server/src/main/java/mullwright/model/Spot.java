@@ -1,6 +1,9 @@
 package mullwright.model;
 
+import java.util.List;
 import mullwright.syntax.Segment;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
 import mullwright.syntax.SyntaxProblem;
 import mullwright.syntax.TextRange;
 import mullwright.syntax.Word;
@@ -26,6 +29,24 @@ record Spot(String file, int index, Segment segment) {
     String text = segment.text();
     int end = Math.min(range.end(), text.length());
     return text.substring(Math.min(range.start(), end), end);
+  }
+
+  /** True if something in a block could not be read and is in none of its statements. */
+  boolean strays(Statement block) {
+    List<TextRange> known =
+        FileReader.inside(block).stream()
+            .filter(inner -> inner.kind() != StatementKind.UNKNOWN)
+            .map(Statement::range)
+            .toList();
+    TextRange range = block.range();
+    return segment.problems().stream()
+        .map(SyntaxProblem::range)
+        .filter(at -> range.start() <= at.start() && at.start() <= range.end())
+        .anyMatch(at -> known.stream().noneMatch(statement -> holds(statement, at)));
+  }
+
+  private static boolean holds(TextRange range, TextRange at) {
+    return range.start() <= at.start() && at.start() <= range.end();
   }
 
   /**

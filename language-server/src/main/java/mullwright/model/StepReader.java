@@ -62,6 +62,9 @@ final class StepReader {
   }
 
   private void mismatch(Clause.Spaced clause, String what, int names, int given) {
+    if (said.broken()) {
+      return; // some of the names or distances may not have been read
+    }
     String fitting = fitting(clause, names - 1 - given);
     String hint =
         fitting.isEmpty()

@@ -49,6 +49,10 @@ final class UseReader {
   }
 
   private void follow(FileReading file, FileReading.Use use, Origin from) {
+    if (use.path().isEmpty()) {
+      complete = false;
+      return;
+    }
     if (ABSOLUTE.matcher(use.path()).matches()) {
       bad(Reason.ABSOLUTE, use, List.of(), use.origin());
       return;

@@ -118,7 +118,9 @@ final class WallReader {
   /** Reports lines and rows that no statement of the members says anything of. */
   private void checkCovered(GridNames names, Members members) {
     List<Said> blocks = wall.all(StatementKind.MEMBERS_BLOCK);
-    if (blocks.isEmpty() || blocks.stream().anyMatch(Said::broken)) {
+    if (blocks.isEmpty()
+        || blocks.stream().anyMatch(Said::broken)
+        || blocks.stream().anyMatch(this::namesWhatIsNotThere)) {
       return;
     }
     Said block = blocks.get(blocks.size() - 1);
@@ -131,7 +133,9 @@ final class WallReader {
         bare.add(line.name());
       }
     }
-    report("line", bare, "vertical", "mullion", origin);
+    if (names.lines().isComplete()) {
+      report("line", bare, "vertical", "mullion", origin);
+    }
     BitSet rows = new BitSet();
     members.horizontals().forEach(horizontal -> rows.set(horizontal.row()));
     bare.clear();
@@ -140,7 +144,23 @@ final class WallReader {
         bare.add(row.name());
       }
     }
-    report("row", bare, "horizontal", "", origin);
+    if (names.rows().isComplete()) {
+      report("row", bare, "horizontal", "", origin);
+    }
+  }
+
+  /** True if a line of a block names something that nothing has: it may be what lacks. */
+  private boolean namesWhatIsNotThere(Said block) {
+    Origin whole = block.spot().at(block.statement().range());
+    return collector.problems().stream()
+        .filter(ModelProblem.UnknownName.class::isInstance)
+        .map(ModelProblem::origin)
+        .anyMatch(
+            at ->
+                at.file().equals(whole.file())
+                    && at.segment() == whole.segment()
+                    && whole.range().start() <= at.range().start()
+                    && at.range().end() <= whole.range().end());
   }
 
   /** False for a row whose every bay lies inside an opening there. */

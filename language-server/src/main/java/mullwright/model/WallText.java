@@ -169,6 +169,13 @@ final class WallText {
     return block.statement().clause(ClauseWord.LIKE).isPresent();
   }
 
+  /** True if something in the wall, or in one it is like, is no statement. */
+  boolean strays() {
+    return layers.stream()
+        .map(layer -> layer.found.wall())
+        .anyMatch(wall -> wall.spot().strays(wall.statement()));
+  }
+
   /** From the bottom. */
   List<Layer> layers() {
     return layers;
