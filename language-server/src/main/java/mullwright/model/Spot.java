@@ -33,6 +33,9 @@ record Spot(String file, int index, Segment segment) {
 
   /** True if something in a block could not be read and is in none of its statements. */
   boolean strays(Statement block) {
+    if (segment.problems().isEmpty()) {
+      return false;
+    }
     List<TextRange> known =
         FileReader.inside(block).stream()
             .filter(inner -> inner.kind() != StatementKind.UNKNOWN)
