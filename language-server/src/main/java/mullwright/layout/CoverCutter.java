@@ -127,7 +127,9 @@ final class CoverCutter {
               from,
               to,
               to.minus(from),
-              PieceNames.cover(cover.what(), piece.name(), i, count)));
+              piece.name(),
+              i,
+              count));
     }
   }
 
@@ -183,16 +185,31 @@ final class CoverCutter {
     Length left = frame.lines.x(piece.leftLine()).plus(reach(cover, piece, Side.RIGHT));
     Length right = frame.lines.x(piece.rightLine()).minus(reach(cover, piece, Side.LEFT));
     Length apart = right.minus(left);
-    String name = PieceNames.cover(cover.what(), piece.name(), 0, 1);
-    if (apart.signum() <= 0) {
-      frame.impossible.add(Impossible.noLength(name, apart, piece.origin()));
-      return;
-    }
     Length length =
-        frame.bars.in(piece.firstBay(), piece.row()).line().longest(apart, cover.width().value());
-    pieces.add(
+        apart.signum() <= 0
+            ? apart
+            : frame
+                .bars
+                .in(piece.firstBay(), piece.row())
+                .line()
+                .longest(apart, cover.width().value());
+    CoverPiece made =
         new CoverPiece(
-            cover.what(), false, piece.index(), cover.part(), left, right, length, name));
+            cover.what(),
+            false,
+            piece.index(),
+            cover.part(),
+            left,
+            right,
+            length,
+            piece.name(),
+            0,
+            1);
+    if (apart.signum() <= 0) {
+      frame.impossible.add(Impossible.noLength(made.name(), apart, piece.origin()));
+    } else {
+      pieces.add(made);
+    }
   }
 
   // from the line to the end of the cover: half the vertical's cover, or a corner's leg, and the

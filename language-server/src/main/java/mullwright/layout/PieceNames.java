@@ -145,11 +145,4 @@ final class PieceNames {
         + " "
         + (atFloor ? "at " + floor.get() : place(use.place()));
   }
-
-  /** {@code pressure plate of horizontal R2, bay C-D}; with stock joints {@code …, part 2 of 3}. */
-  static String cover(CoverPiece.What what, String carrier, int ordinal, int count) {
-    String name =
-        (what == CoverPiece.What.PRESSURE_PLATE ? "pressure plate of " : "face cap of ") + carrier;
-    return count == 1 ? name : name + ", part " + (ordinal + 1) + " of " + count;
-  }
 }

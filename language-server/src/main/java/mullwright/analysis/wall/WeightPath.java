@@ -33,6 +33,10 @@ final class WeightPath {
   /** By length: the lengths over it that slide down on it. */
   private final List<List<VerticalPiece>> slidingOn;
 
+  /** Lower and upper end by length [m]. */
+  private final double[] bottoms;
+
+  private final double[] tops;
   private final double[] reinforcement;
   private final double[] fillings;
   private final double[] brackets;
@@ -64,7 +68,13 @@ final class WeightPath {
     this.known = new LengthWeight[lengths];
     this.begun = new boolean[lengths];
     this.asked = new boolean[layout.horizontals().size()];
-    layout.verticals().forEach(piece -> piecesOfLine.get(piece.line()).add(piece));
+    this.bottoms = new double[lengths];
+    this.tops = new double[lengths];
+    for (VerticalPiece piece : layout.verticals()) {
+      piecesOfLine.get(piece.line()).add(piece);
+      bottoms[piece.index()] = piece.bottom().toMetres();
+      tops[piece.index()] = piece.top().toMetres();
+    }
     this.horizontals = new HorizontalWeights(layout, centres, memory);
     layout.horizontals().forEach(this::rests);
     for (VerticalPiece piece : layout.verticals()) {
@@ -119,14 +129,14 @@ final class WeightPath {
     double least = Double.POSITIVE_INFINITY;
     List<VerticalPiece> pieces = piecesOfLine.get(line);
     for (int i = pieces.size() - 1; i >= 0; i--) {
-      VerticalPiece piece = pieces.get(i);
-      double off = Math.max(piece.bottom().toMetres() - y, y - piece.top().toMetres());
+      int piece = pieces.get(i).index();
+      double off = Math.max(bottoms[piece] - y, y - tops[piece]);
       if (off <= 0) {
-        return piece.index();
+        return piece;
       }
       if (off < least) {
         least = off;
-        nearest = piece.index();
+        nearest = piece;
       }
     }
     return nearest;
@@ -162,8 +172,8 @@ final class WeightPath {
       double along =
           part.flatMap(Part.Reinforcement::massPerLength).map(m -> m.value().toSi()).orElse(0.0);
       for (VerticalPiece piece : piecesOfLine.get(bar.line())) {
-        double bottom = piece.bottom().toMetres();
-        double top = piece.top().toMetres();
+        double bottom = bottoms[piece.index()];
+        double top = tops[piece.index()];
         double from =
             Math.max(bottom, bar.from().map(h -> h.elevation().toMetres()).orElse(bottom));
         double to = Math.min(top, bar.to().map(h -> h.elevation().toMetres()).orElse(top));
