@@ -101,17 +101,17 @@ class CapabilitiesTest {
     assertThat(greeting.getCapabilities().getDiagnosticProvider()).isNotNull();
     String east = Conversation.address(folder.resolve("east.wall"));
     String small = Conversation.address(folder.resolve("small.wall"));
-    talk.open(small, "catalog {\n  isolation paint\n}\n");
-    talk.open(east, "use \"small.wall\"\nwall East {\n  gridd {\n  }\n}\n");
+    talk.open(small, "catalog {\n  system thin {\n  }\n}\n");
+    talk.open(east, "use \"small.wall\"\nwall East {\n  system thin\n  gridd {\n  }\n}\n");
     DocumentDiagnosticReport first = pull(talk, east, null);
     assertThat(first.getLeft().getItems()).isNotEmpty();
     String id = first.getLeft().getResultId();
     assertThat(pull(talk, east, id).getRight().getResultId()).isEqualTo(id);
-    talk.replace(east, "use \"small.wall\"\nwall East {\n}\n");
+    talk.replace(east, "use \"small.wall\"\nwall East {\n  system thin\n}\n");
     assertThat(pull(talk, east, id).getLeft().getItems())
         .hasSizeLessThan(first.getLeft().getItems().size() + 1);
-    talk.replace(small, "catalog {\n  isolation paint\n}\nwall East {\n}\n");
-    // another wall of that name: the file that uses it is another one too
+    talk.replace(small, "catalog {\n}\n");
+    // the system is gone that the other file names, whichever state of that was looked at last
     assertThat(hear(talk)).isEqualTo("diagnostics");
     assertThat(talk.heard.diagnostics).isEmpty();
     talk.close();
