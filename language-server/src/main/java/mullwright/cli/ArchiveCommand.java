@@ -7,11 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import mullwright.server.FirstTalk;
 import picocli.CommandLine.Command;
 
@@ -47,12 +45,9 @@ final class ArchiveCommand implements Callable<Integer> {
       // half an archive ends a Java that maps it: it takes its name when it is whole
       Path unfinished = jar.resolveSibling("mullwright.jsa.unfinished");
       Files.deleteIfExists(archive);
-      Path folder = Files.createTempDirectory("mullwright");
-      try {
-        FirstTalk.walls(folder);
-        record(jar, unfinished, folder);
-      } finally {
-        remove(folder);
+      try (ScratchFolder folder = ScratchFolder.make()) {
+        FirstTalk.walls(folder.path());
+        record(jar, unfinished, folder.path());
       }
       if (Files.exists(unfinished)) {
         Files.move(unfinished, archive, StandardCopyOption.REPLACE_EXISTING);
@@ -68,14 +63,6 @@ final class ArchiveCommand implements Callable<Integer> {
     shell.out().println(archive);
     shell.out().println("java @" + arguments + " -jar " + jar + " serve");
     return Exit.CLEAN;
-  }
-
-  private static void remove(Path folder) throws IOException {
-    try (Stream<Path> inside = Files.walk(folder)) {
-      for (Path file : inside.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
-    }
   }
 
   private static Path jar() throws CannotException {

@@ -114,7 +114,9 @@ final class DrawCommand implements Callable<Integer> {
     }
     Opened opened = targets.open(shell);
     Opened.Readable readable = opened.readable(shell);
-    List<DrawnWall> walls = chosen(drawn(opened, readable.paths()));
+    List<DrawnWall> walls =
+        ChosenWalls.of(
+            drawn(opened, readable.paths()), names, wall -> wall.layout().wall().name(), "draw");
     DrawingSet set = new DrawingSet(walls, chosenViews(), wanted(walls));
     write(files(set, walls));
     boolean errors = walls.stream().anyMatch(wall -> wall.wall().errors() > 0);
@@ -135,27 +137,6 @@ final class DrawCommand implements Callable<Integer> {
       }
     }
     return drawn;
-  }
-
-  private List<DrawnWall> chosen(List<DrawnWall> walls) throws CannotException {
-    List<String> known =
-        walls.stream().map(wall -> wall.layout().wall().name()).distinct().toList();
-    if (walls.isEmpty()) {
-      throw new CannotException("No wall stands in these files, so there is nothing to draw.");
-    }
-    for (String name : names) {
-      if (!known.contains(name)) {
-        throw new CannotException(
-            "There is no wall “"
-                + name
-                + "” in these files; there are "
-                + String.join(", ", known)
-                + ".");
-      }
-    }
-    return names.isEmpty()
-        ? walls
-        : walls.stream().filter(wall -> names.contains(wall.layout().wall().name())).toList();
   }
 
   private List<DrawingView> chosenViews() throws CannotException {

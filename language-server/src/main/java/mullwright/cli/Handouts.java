@@ -8,7 +8,6 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -144,45 +143,32 @@ final class Handouts {
   }
 
   private void drawings(String form, SortedMap<String, String> hashes) throws CannotException {
-    try {
-      Path folder = Files.createTempDirectory("mullwright");
-      try {
-        ByteArrayOutputStream said = new ByteArrayOutputStream();
-        Shell quiet =
-            new Shell(
-                new ByteArrayInputStream(new byte[0]),
-                new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8),
-                new PrintStream(said, false, StandardCharsets.UTF_8),
-                root,
-                Map.of(),
-                false);
-        String words = "draw --output " + form;
-        int code =
-            CommandRun.run(
-                quiet, "draw", wall.toString(), "--output", form, "--to", folder.toString());
-        if (code == Exit.COULD_NOT) {
-          throw new CannotException(
-              "The drawings cannot be made. " + said.toString(StandardCharsets.UTF_8).strip());
+    try (ScratchFolder folder = ScratchFolder.make()) {
+      ByteArrayOutputStream said = new ByteArrayOutputStream();
+      Shell quiet =
+          new Shell(
+              new ByteArrayInputStream(new byte[0]),
+              new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8),
+              new PrintStream(said, false, StandardCharsets.UTF_8),
+              root,
+              Map.of(),
+              false);
+      String words = "draw --output " + form;
+      int code =
+          CommandRun.run(
+              quiet, "draw", wall.toString(), "--output", form, "--to", folder.path().toString());
+      if (code == Exit.COULD_NOT) {
+        throw new CannotException(
+            "The drawings cannot be made. " + said.toString(StandardCharsets.UTF_8).strip());
+      }
+      try (Stream<Path> made = Files.list(folder.path())) {
+        for (Path file : made.sorted().toList()) {
+          hashes.put(
+              words + ": " + file.getFileName(), ReleaseRecord.hash(Files.readAllBytes(file)));
         }
-        try (Stream<Path> made = Files.list(folder)) {
-          for (Path file : made.sorted().toList()) {
-            hashes.put(
-                words + ": " + file.getFileName(), ReleaseRecord.hash(Files.readAllBytes(file)));
-          }
-        }
-      } finally {
-        remove(folder);
       }
     } catch (IOException failed) {
       throw new CannotException("The drawings cannot be made: " + failed.getMessage() + ".");
-    }
-  }
-
-  private static void remove(Path folder) throws IOException {
-    try (Stream<Path> inside = Files.walk(folder)) {
-      for (Path file : inside.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
     }
   }
 }

@@ -2,9 +2,7 @@ package mullwright.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Function;
 import mullwright.report.CsvWriter;
 import mullwright.report.Document;
@@ -129,22 +127,6 @@ final class Tables {
   }
 
   private List<Report.WallAtHand> chosen(List<Report.WallAtHand> walls) throws CannotException {
-    Set<String> known = new LinkedHashSet<>();
-    walls.forEach(wall -> known.add(wall.facts().wall().name()));
-    for (String name : names) {
-      if (!known.contains(name)) {
-        throw new CannotException(
-            "There is no wall “"
-                + name
-                + "” in these files; there "
-                + (known.isEmpty() ? "is none at all." : "are " + String.join(", ", known) + "."));
-      }
-    }
-    if (walls.isEmpty()) {
-      throw new CannotException("No wall stands in these files, so there is nothing to tell.");
-    }
-    return names.isEmpty()
-        ? walls
-        : walls.stream().filter(wall -> names.contains(wall.facts().wall().name())).toList();
+    return ChosenWalls.of(walls, names, wall -> wall.facts().wall().name(), "tell");
   }
 }

@@ -47,7 +47,7 @@ public final class Arrangement {
     List<Sheet.Placed> page = new ArrayList<>();
     double top = room.top();
     for (List<Drawing> row : rows(drawings, room.width(), gap)) {
-      double height = row.stream().mapToDouble(one -> one.extent().height()).max().orElse(0);
+      double height = height(row);
       if (!page.isEmpty() && top - height < room.bottom()) {
         pages.add(page);
         page = new ArrayList<>();
@@ -118,6 +118,10 @@ public final class Arrangement {
     }
   }
 
+  private static double height(List<Drawing> row) {
+    return row.stream().mapToDouble(one -> one.extent().height()).max().orElse(0);
+  }
+
   /**
    * The same drawings in rows of a width, as one drawing without a sheet.
    *
@@ -129,7 +133,7 @@ public final class Arrangement {
     double top = 0;
     for (List<Drawing> row : rows(drawings, width, gap)) {
       place(row, 0, top, gap, placed);
-      top -= row.stream().mapToDouble(one -> one.extent().height()).max().orElse(0) + gap;
+      top -= height(row) + gap;
     }
     return new Board(title, placed);
   }

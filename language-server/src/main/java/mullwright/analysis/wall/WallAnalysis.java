@@ -24,6 +24,7 @@ public final class WallAnalysis {
   private final int[] runOfPiece;
   private final List<HorizontalSpan> horizontals;
   private final WeightHolds holds;
+  private final CellWeight fillings;
   private final WeightPath weight;
   private final LineNeighbours neighbours;
   private final PartContacts contacts;
@@ -39,12 +40,12 @@ public final class WallAnalysis {
     this.wind = new WindOnWall(layout);
     this.glass = glass;
     this.edges = new Kept<>(1, all -> new CellEdges(layout));
-    CellWeight weights = new CellWeight(layout);
+    this.fillings = new CellWeight(layout);
     LineCentres centres = new LineCentres(layout);
     RunSupports held = new RunSupports(layout);
     this.holds = new WeightHolds(layout, held);
-    this.weight = new WeightPath(layout, weights, centres, holds, memory);
-    RunBuilder frame = new RunBuilder(layout, wind, weights, held, weight, centres, memory);
+    this.weight = new WeightPath(layout, fillings, centres, holds, memory);
+    RunBuilder frame = new RunBuilder(layout, wind, fillings, held, weight, centres, memory);
     this.runs = frame.runs();
     this.horizontals = frame.spans();
     this.runOfPiece = new int[layout.verticals().size()];
@@ -233,6 +234,6 @@ public final class WallAnalysis {
 
   /** What the wall weighs, and where it comes down. */
   public WallWeight weightOfWall() {
-    return WallWeight.of(layout, weight);
+    return WallWeight.of(layout, fillings, weight);
   }
 }

@@ -33,7 +33,7 @@ public record WallWeight(
     return verticals + reinforcement + horizontals + fillings + brackets;
   }
 
-  static WallWeight of(WallLayout layout, WeightPath path) {
+  static WallWeight of(WallLayout layout, CellWeight cells, WeightPath path) {
     double verticals = 0;
     double reinforcement = 0;
     double brackets = 0;
@@ -47,7 +47,6 @@ public record WallWeight(
     for (HorizontalPiece piece : layout.horizontals()) {
       horizontals += WeightPath.perLength(piece.profile()) * piece.length().toMetres();
     }
-    CellWeight cells = new CellWeight(layout);
     double fillings = layout.cells().stream().mapToDouble(cell -> cells.of(cell.index())).sum();
     double dead = 0;
     double sliding = 0;

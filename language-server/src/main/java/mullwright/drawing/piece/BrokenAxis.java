@@ -1,6 +1,7 @@
 package mullwright.drawing.piece;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import mullwright.drawing.Scale;
 
@@ -45,7 +46,7 @@ final class BrokenAxis {
     for (int at = 0; at < gaps.length; at++) {
       gaps[at] = scale.paper(places[at + 1] - places[at]);
     }
-    java.util.Arrays.sort(gaps);
+    Arrays.sort(gaps);
     for (int at = 0; at < gaps.length; at++) {
       double share = left / (gaps.length - at);
       if (gaps[at] > share) {
