@@ -3,7 +3,6 @@ package mullwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import java.util.TreeMap;
 import mullwright.report.Marks;
 import mullwright.report.Report;
 import mullwright.takeoff.MarkLedger;
+import mullwright.workspace.WholeFile;
 
 /** The ledgers of marks beside the wall files: {@code east.marks} beside {@code east.wall}. */
 final class Ledgers {
@@ -79,9 +79,7 @@ final class Ledgers {
       if (!each.getValue().fresh().isEmpty()) {
         try {
           // an editor may be reading it: it comes into its place whole
-          Path whole = each.getKey().resolveSibling(each.getKey().getFileName() + ".part");
-          Files.writeString(whole, each.getValue().write());
-          Files.move(whole, each.getKey(), StandardCopyOption.REPLACE_EXISTING);
+          WholeFile.put(each.getKey(), whole -> Files.writeString(whole, each.getValue().write()));
         } catch (IOException failed) {
           throw new CannotException(
               "The ledger “" + each.getKey() + "” cannot be written: " + failed.getMessage() + ".");

@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFileAttributeView;
+import mullwright.workspace.WholeFile;
 
 /**
  * The text of a file that is to be written back: what cannot be read without loss is refused.
@@ -65,26 +63,8 @@ record WallText(String text, boolean marked) {
 
   /** Puts the new text in the file's place all at once: a reader sees the old or the new. */
   void write(Path file, String laidOut) throws IOException {
-    Path real = file.toRealPath();
-    Path beside = Files.createTempFile(real.getParent(), ".mullwright", ".tmp");
-    try {
-      Files.writeString(beside, encode(laidOut), StandardCharsets.UTF_8);
-      keepPermissions(real, beside);
-      try {
-        Files.move(
-            beside, real, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-      } catch (AtomicMoveNotSupportedException apart) {
-        Files.move(beside, real, StandardCopyOption.REPLACE_EXISTING);
-      }
-    } finally {
-      Files.deleteIfExists(beside);
-    }
-  }
-
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    PosixFileAttributeView view = Files.getFileAttributeView(from, PosixFileAttributeView.class);
-    if (view != null) {
-      Files.setPosixFilePermissions(to, view.readAttributes().permissions());
-    }
+    WholeFile.put(
+        file.toRealPath(),
+        whole -> Files.writeString(whole, encode(laidOut), StandardCharsets.UTF_8));
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import mullwright.check.RulePage;
+import mullwright.workspace.WholeFile;
 
 /**
  * The pages of the rules as files, so that an editor can open the one a diagnostic leads to without
@@ -98,9 +98,7 @@ public final class RulePageFiles {
       boolean same = Files.exists(file) && Arrays.equals(Files.readAllBytes(file), page);
       if (!same) {
         Files.createDirectories(folder);
-        Path whole = Files.createTempFile(folder, rule, ".part");
-        Files.write(whole, page);
-        Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.put(file, whole -> Files.write(whole, page));
       }
     } catch (IOException unwritable) {
       // a link that leads nowhere; the rule's page can still be shown by command

@@ -8,17 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import mullwright.check.Severities;
 import mullwright.workspace.DiskFiles;
+import mullwright.workspace.WholeFile;
 
 /**
  * The folder whose walls are edited: lists, reads and saves wall files and the settings file, and
@@ -126,7 +126,7 @@ final class Folder {
       return new Conflict(conflict(path, now, edited));
     }
     byte[] bytes = bytes(text, there);
-    replace(file, bytes, there != null);
+    WholeFile.put(file, whole -> write(whole, bytes));
     return new Saved(version(bytes));
   }
 
@@ -172,7 +172,7 @@ final class Folder {
     boolean marked =
         there != null
             && there.length >= BYTE_ORDER_MARK.length
-            && java.util.Arrays.equals(
+            && Arrays.equals(
                 there, 0, BYTE_ORDER_MARK.length, BYTE_ORDER_MARK, 0, BYTE_ORDER_MARK.length);
     if (!marked) {
       return plain;
@@ -183,31 +183,13 @@ final class Folder {
         .array();
   }
 
-  private static void replace(Path file, byte[] bytes, boolean exists) throws IOException {
-    Path whole = Files.createTempFile(file.getParent(), ".mullwright-", ".saving");
-    try {
-      try (FileChannel out = FileChannel.open(whole, StandardOpenOption.WRITE)) {
-        ByteBuffer rest = ByteBuffer.wrap(bytes);
-        while (rest.hasRemaining()) {
-          out.write(rest);
-        }
-        out.force(true);
+  private static void write(Path whole, byte[] bytes) throws IOException {
+    try (FileChannel out = FileChannel.open(whole, StandardOpenOption.WRITE)) {
+      ByteBuffer rest = ByteBuffer.wrap(bytes);
+      while (rest.hasRemaining()) {
+        out.write(rest);
       }
-      keepPermissions(file, whole, exists);
-      Files.move(whole, file, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(whole);
-    }
-  }
-
-  // a temporary file is the user's alone; what it replaces may have been readable by others
-  private static void keepPermissions(Path file, Path whole, boolean exists) throws IOException {
-    PosixFileAttributeView view = Files.getFileAttributeView(whole, PosixFileAttributeView.class);
-    if (view != null) {
-      view.setPermissions(
-          exists
-              ? Files.getPosixFilePermissions(file)
-              : java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+      out.force(true);
     }
   }
 

@@ -44,6 +44,8 @@ class CladdingSweepTest {
     return found;
   }
 
+  // q = 0.00256 Kh Kzt Kd V²: ASCE 7 equation 26.10-1; Kd 0.85: table 26.6-1; GC_pi 0.18 and 0.55:
+  // table 26.13-1; at least 16 psf: 30.2.2; 0.6 of it in service: 2.4.1; all from memory
   private static void holds(
       String as, WindOnWall.Pressure pressure, double q, double[] coefficients, double internal) {
     double in = 0.6 * Math.max(16, q * (coefficients[0] + internal));
@@ -70,6 +72,7 @@ class CladdingSweepTest {
     }
   }
 
+  // K_h of exposure C: ASCE 7 table 26.10-1, from memory
   @ParameterizedTest
   @CsvSource({"30, 0.98", "60, 1.13", "90, 1.24", "400, 1.69"})
   void overAreas(double height, double k) {
