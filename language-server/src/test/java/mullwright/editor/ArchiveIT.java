@@ -38,6 +38,7 @@ class ArchiveIT {
             .filter(line -> line.contains(" mullwright.") && !line.contains("mullwright.cli"))
             .filter(line -> !line.contains("mullwright.report"))
             .toList();
+    assertThat(ours).as("lambdas are linked ahead").noneMatch(line -> line.contains("$$Lambda"));
     long shared = ours.stream().filter(line -> line.contains("shared objects file")).count();
     assertThat(shared).isGreaterThan(500).isGreaterThan(ours.size() * 9L / 10);
   }

@@ -55,28 +55,35 @@ class ArrowsTest {
     STANDS_ON.put("preview", List.of("workspace", "loopback"));
     // the editor in a browser is one more client of the server, and saves what it edits
     STANDS_ON.put("web", List.of("server", "loopback"));
+    // finishes the jar, and is not in it
+    STANDS_ON.put("linking", List.of());
     STANDS_ON.put("cli", List.of("report", "server", "preview", "web"));
   }
 
   /** Libraries that one room only may know, beside the JDK. */
   private static final Map<String, List<String>> LIBRARIES =
-      Map.of(
-          "syntax", List.of("org.antlr.v4.runtime.."),
-          "check", List.of("com.google.auto.service.."),
-          "drawing", List.of("org.apache.pdfbox.."),
-          "workspace", List.of("org.eclipse.jgit.."),
-          "report",
+      Map.ofEntries(
+          Map.entry("syntax", List.of("org.antlr.v4.runtime..")),
+          Map.entry("check", List.of("com.google.auto.service..")),
+          Map.entry("drawing", List.of("org.apache.pdfbox..")),
+          Map.entry("workspace", List.of("org.eclipse.jgit..")),
+          Map.entry(
+              "report",
               List.of(
                   "com.google.auto.service..",
                   "com.google.gson..",
                   "org.apache.pdfbox..",
-                  "org.dhatim.fastexcel.."),
-          "server",
-              List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j.."),
-          "loopback", List.of("com.sun.net.httpserver.."),
-          "preview", List.of("com.google.gson..", "com.sun.net.httpserver.."),
-          "web", List.of("com.google.gson..", "com.sun.net.httpserver..", "org.java_websocket.."),
-          "cli", List.of("com.google.auto.service..", "picocli.."));
+                  "org.dhatim.fastexcel..")),
+          Map.entry(
+              "server",
+              List.of("com.google.auto.service..", "com.google.gson..", "org.eclipse.lsp4j..")),
+          Map.entry("linking", List.of("org.objectweb.asm..")),
+          Map.entry("loopback", List.of("com.sun.net.httpserver..")),
+          Map.entry("preview", List.of("com.google.gson..", "com.sun.net.httpserver..")),
+          Map.entry(
+              "web",
+              List.of("com.google.gson..", "com.sun.net.httpserver..", "org.java_websocket..")),
+          Map.entry("cli", List.of("com.google.auto.service..", "picocli..")));
 
   private static JavaClasses house;
 
