@@ -11,7 +11,6 @@ import java.util.logging.Logger;
  * standard error. The same fault is told once.
  */
 final class Log {
-  private static final Logger STANDARD_ERROR = Logger.getLogger("mullwright.server");
   private static final int KINDS_LIMIT = 1000;
 
   private static final int ERROR = 1;
@@ -29,7 +28,7 @@ final class Log {
     StackTraceElement[] way = fault.getStackTrace();
     String where = way.length == 0 ? "" : " at " + way[0];
     if (isNew(doing + fault.getClass().getName() + where)) {
-      STANDARD_ERROR.log(Level.SEVERE, doing, fault);
+      StandardError.LOGGER.log(Level.SEVERE, doing, fault);
       tell(ERROR, doing + " failed: " + fault + where + ". Other answers are not affected.");
     }
   }
@@ -37,9 +36,14 @@ final class Log {
   /** Something a client sent that cannot be read. */
   void unreadable(String what) {
     if (isNew(what)) {
-      STANDARD_ERROR.log(Level.WARNING, what);
+      StandardError.LOGGER.log(Level.WARNING, what);
       tell(WARNING, what);
     }
+  }
+
+  /** Begun by the first fault: to begin logging takes a tenth of a cold start. */
+  private static final class StandardError {
+    static final Logger LOGGER = Logger.getLogger("mullwright.server");
   }
 
   private boolean isNew(String what) {
