@@ -1,13 +1,13 @@
 package mullwright.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
+import mullwright.model.Origin;
 
 /**
  * Runs rules over facts.
@@ -17,15 +17,6 @@ import java.util.function.BooleanSupplier;
  * it.
  */
 public final class Checker {
-  private static final Comparator<Finding> ORDER_OF_THE_TEXT =
-      Comparator.comparing((Finding finding) -> finding.origin().file())
-          .thenComparingInt(finding -> finding.origin().segment())
-          .thenComparingInt(finding -> finding.origin().range().start())
-          .thenComparingInt(finding -> finding.origin().range().end())
-          .thenComparing(Finding::rule)
-          .thenComparing(Finding::piece)
-          .thenComparing(Finding::what);
-
   /** Walls of fewer cells are checked sooner than a second thread wakes. */
   private static final int WORTH_SHARING = 100;
 
@@ -122,7 +113,18 @@ public final class Checker {
       findings.addAll(part.findings());
       failures.addAll(part.failures());
     }
-    return new Checked(findings.stream().distinct().sorted(ORDER_OF_THE_TEXT).toList(), failures);
+    return new Checked(findings.stream().distinct().sorted(Checker::inOrder).toList(), failures);
+  }
+
+  private static int inOrder(Finding one, Finding other) {
+    int order = Origin.inText(one.origin(), other.origin());
+    if (order == 0) {
+      order = one.rule().compareTo(other.rule());
+    }
+    if (order == 0) {
+      order = one.piece().compareTo(other.piece());
+    }
+    return order == 0 ? one.what().compareTo(other.what()) : order;
   }
 
   private static void check(Rule rule, WallFacts facts, Findings found, BooleanSupplier cancelled) {

@@ -1,6 +1,5 @@
 package mullwright.check;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
@@ -12,7 +11,8 @@ import java.util.ServiceLoader;
  */
 public record Rules(List<Rule> all) {
   public Rules {
-    all = all.stream().sorted(Comparator.comparing(Rule::name)).toList();
+    // spelled out: the library's comparators are made at run time, at every start
+    all = all.stream().sorted((one, other) -> one.name().compareTo(other.name())).toList();
   }
 
   /** Finds every rule by itself. */

@@ -87,6 +87,7 @@ final class ArchiveCommand implements Callable<Integer> {
     lines.add("-XX:+DisplayVMOutputToStderr");
     lines.add("-XX:+UseSerialGC");
     lines.add("-XX:TieredStopAtLevel=1");
+    lines.add("-XX:-UsePerfData");
     lines.add("-Xmn64m");
     lines.add("-Xmx256m");
     if (System.getProperty("os.name").equals("Linux")) {

@@ -14,6 +14,21 @@ import mullwright.syntax.TextRange;
  * @param range where in the segment
  */
 public record Origin(String file, int segment, TextRange range) implements Locus {
+  /**
+   * The order in which two stand in the text: by file, then from its start on. Spelled out: the
+   * library's comparators are made at run time, at every start.
+   */
+  public static int inText(Origin one, Origin other) {
+    int order = one.file.compareTo(other.file);
+    if (order == 0) {
+      order = Integer.compare(one.segment, other.segment);
+    }
+    if (order == 0) {
+      order = Integer.compare(one.range.start(), other.range.start());
+    }
+    return order == 0 ? Integer.compare(one.range.end(), other.range.end()) : order;
+  }
+
   // asked for every name of a wall at every edit: a record's own way is several times slower
   @Override
   public int hashCode() {

@@ -1,7 +1,6 @@
 package mullwright.server;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
 
@@ -13,7 +12,8 @@ final class Features {
   static List<Feature> all() {
     List<Feature> features = new ArrayList<>();
     ServiceLoader.load(Feature.class, Feature.class.getClassLoader()).forEach(features::add);
-    features.sort(Comparator.comparing(feature -> feature.getClass().getName()));
+    // spelled out: the library's comparators are made at run time, at every start
+    features.sort((one, other) -> one.getClass().getName().compareTo(other.getClass().getName()));
     return features;
   }
 }

@@ -86,8 +86,19 @@ public final class FirstTalk {
     this.to = to;
   }
 
-  /** Writes the walls to talk of: for each rule the one that trips it. */
+  /** A wall without a mistake, and the catalog it uses. */
+  private static final String SOUND = "ferry-terminal/east.wall";
+
+  private static final List<String> FIRST = List.of("catalog/captured.wall", SOUND);
+
+  /** Writes the walls to talk of: one that is sound, and for each rule the one that trips it. */
   public static void walls(Path folder) throws IOException {
+    for (String wall : FIRST) {
+      Files.createDirectories(folder.resolve(wall).getParent());
+      try (InputStream text = FirstTalk.class.getResourceAsStream("first/" + wall)) {
+        Files.copy(text, folder.resolve(wall));
+      }
+    }
     Files.writeString(folder.resolve("fixture.wall"), RulePage.fixture("fixture.wall"));
     for (Rule rule : Rules.find().all()) {
       String wall = rule.name() + "/trips.wall";
@@ -107,7 +118,9 @@ public final class FirstTalk {
         "initialize",
         Map.of("rootUri", folder.toUri(), "capabilities", JsonParser.parseString(EDITOR)));
     talk.tell("initialized", Map.of());
+    talk.open(folder.resolve(SOUND));
     List<String> walls = new ArrayList<>();
+    walls.add(folder.resolve(SOUND).toUri().toString());
     for (Rule rule : Rules.find().all()) {
       Path wall = folder.resolve(rule.name()).resolve("trips.wall");
       walls.add(wall.toUri().toString());

@@ -1,7 +1,6 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.layout.HorizontalPiece;
@@ -43,7 +42,7 @@ final class RunSupports {
     }
     buttedEnd(pieces.get(0), true).ifPresent(support -> add(found, support));
     buttedEnd(pieces.get(pieces.size() - 1), false).ifPresent(support -> add(found, support));
-    found.sort(Comparator.comparingDouble(RunSupport::y));
+    found.sort((one, other) -> Double.compare(one.y(), other.y()));
     return found;
   }
 
