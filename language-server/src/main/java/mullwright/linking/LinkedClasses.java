@@ -8,19 +8,14 @@ import java.util.Map;
 import java.util.Set;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassWriter;
-import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 import org.objectweb.asm.tree.AbstractInsnNode;
 import org.objectweb.asm.tree.ClassNode;
-import org.objectweb.asm.tree.FieldInsnNode;
 import org.objectweb.asm.tree.InvokeDynamicInsnNode;
-import org.objectweb.asm.tree.MethodInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
 /** Classes that belong together, each with the classes its lambdas have become. */
 final class LinkedClasses {
-  private static final String METAFACTORY = "java/lang/invoke/LambdaMetafactory";
-
   private final Map<String, ClassNode> classes = new LinkedHashMap<>();
   private final Map<String, Map<String, byte[]>> made = new LinkedHashMap<>();
   private final Set<ClassNode> changed = new LinkedHashSet<>();
@@ -55,45 +50,57 @@ final class LinkedClasses {
   }
 
   private void link(ClassNode type) {
+    List<Lambdas> all = new ArrayList<>();
+    Map<String, Lambdas> open = new LinkedHashMap<>();
     for (MethodNode method : type.methods) {
       if (RecordMethods.write(type, method)) {
         changed.add(type);
       }
+      int depth = method.maxStack;
       for (AbstractInsnNode instruction : method.instructions.toArray()) {
-        if (instruction instanceof InvokeDynamicInsnNode site && isLambda(site)) {
-          method.instructions.set(site, lambda(type, site));
-          changed.add(type);
+        if (instruction instanceof InvokeDynamicInsnNode site && Lambda.isMadeBy(site)) {
+          Lambdas together = open.get(company(site));
+          if (together == null || together.isFull()) {
+            together = new Lambdas(type.name + "$$" + all.size());
+            all.add(together);
+            open.put(company(site), together);
+          }
+          // what it holds, and its number
+          method.maxStack = depth + 1;
+          method.instructions.insert(site, together.take(site));
+          method.instructions.remove(site);
         }
       }
     }
+    if (!all.isEmpty()) {
+      join(type, all);
+    }
   }
 
-  // the other factory is for lambdas that can be serialised or have further interfaces: rare, and
-  // left as they are
-  private static boolean isLambda(InvokeDynamicInsnNode site) {
-    return site.bsm.getOwner().equals(METAFACTORY) && site.bsm.getName().equals("metafactory");
+  /**
+   * Which lambdas may be of one class. The methods that the library's interfaces bring along do not
+   * contradict each other; of others nothing is known.
+   */
+  private static String company(InvokeDynamicInsnNode site) {
+    String face = Type.getReturnType(site.desc).getInternalName();
+    return face.startsWith("java/") ? "java/" : face;
   }
 
-  private AbstractInsnNode lambda(ClassNode type, InvokeDynamicInsnNode site) {
+  /** The body of a lambda is a private method: only a member of the nest may call it. */
+  private void join(ClassNode type, List<Lambdas> all) {
     ClassNode host = type.nestHostClass == null ? type : classes.get(type.nestHostClass);
-    Map<String, byte[]> siblings = made.computeIfAbsent(type.name, any -> new LinkedHashMap<>());
-    String name = type.name + "$$" + siblings.size();
-    LambdaClass lambda = new LambdaClass(name, type, host.name, site);
-    siblings.put(name, lambda.bytes());
-    // the body of a lambda is a private method: only a member of the nest may call it
     List<String> nest = new ArrayList<>();
     if (host.nestMembers != null) {
       nest.addAll(host.nestMembers);
     }
-    nest.add(name);
+    Map<String, byte[]> siblings = new LinkedHashMap<>();
+    for (Lambdas together : all) {
+      nest.add(together.name());
+      siblings.put(together.name(), together.bytes(type, host.name));
+    }
     host.nestMembers = nest;
+    made.put(type.name, siblings);
     changed.add(host);
-    return lambda.isAlone()
-        ? new FieldInsnNode(
-            Opcodes.GETSTATIC,
-            name,
-            LambdaClass.ONLY,
-            Type.getReturnType(site.desc).getDescriptor())
-        : new MethodInsnNode(Opcodes.INVOKESTATIC, name, LambdaClass.OF, site.desc, false);
+    changed.add(type);
   }
 }
