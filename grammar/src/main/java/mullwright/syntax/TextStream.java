@@ -10,8 +10,16 @@ import org.antlr.v4.runtime.misc.Interval;
  * <p>The streams that come with the runtime count code points, so their places would differ from an
  * editor's after the first character outside the basic plane; here a lone surrogate is just another
  * stray character.
+ *
+ * <p>The lexer is shown one letter for all beyond ASCII. Told of them all, it would put six hundred
+ * ranges in order at every start.
  */
 final class TextStream implements CharStream {
+  /** What the lexer sees of a letter beyond ASCII; itself one. */
+  static final char OTHER_LETTER = '\u00AA';
+
+  private static final int ASCII = 0x80;
+
   private final String text;
   private int at;
 
@@ -23,7 +31,11 @@ final class TextStream implements CharStream {
   @Override
   public int LA(int i) {
     int wanted = i > 0 ? at + i - 1 : at + i;
-    return i == 0 || wanted < 0 || wanted >= text.length() ? IntStream.EOF : text.charAt(wanted);
+    if (i == 0 || wanted < 0 || wanted >= text.length()) {
+      return IntStream.EOF;
+    }
+    char letter = text.charAt(wanted);
+    return letter >= ASCII && Character.isLetter(letter) ? OTHER_LETTER : letter;
   }
 
   @Override
