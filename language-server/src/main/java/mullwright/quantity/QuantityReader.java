@@ -3,6 +3,7 @@ package mullwright.quantity;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import mullwright.quantity.QuantityProblem.Limit;
@@ -21,11 +22,14 @@ public final class QuantityReader {
   /** The largest power of ten, either way. */
   public static final int EXPONENT_LIMIT = 30;
 
-  private static final Pattern LITERAL =
-      Pattern.compile(
-          "(?<number>[-−]?(?<digits>\\d++(?:\\.\\d++)?+|\\.\\d++)(?:[eE](?<exponent>[-+]?\\d++))?+)"
-              + "(?<space> *+)(?<unit>(?:[\\p{L}%°/]\\S*+)?+)");
-  private static final Pattern COMMA = Pattern.compile("\\d(,)\\d");
+  /** Made when a literal is not plain, which few are. */
+  private static final class Patterns {
+    static final Pattern LITERAL =
+        Pattern.compile(
+            "(?<number>[-−]?(?<digits>\\d++(?:\\.\\d++)?+|\\.\\d++)(?:[eE](?<exponent>[-+]?\\d++))?+)"
+                + "(?<space> *+)(?<unit>(?:[\\p{L}%°/]\\S*+)?+)");
+    static final Pattern COMMA = Pattern.compile("\\d(,)\\d");
+  }
 
   private QuantityReader() {}
 
@@ -46,7 +50,11 @@ public final class QuantityReader {
   }
 
   private static Outcome<Quantity> unmarked(String text, Kind asked) {
-    Matcher literal = LITERAL.matcher(text);
+    Optional<UsualNumber> usual = UsualNumber.of(text);
+    if (usual.isPresent()) {
+      return withUnit(usual.get().number(), usual.get().unit(), usual.get().unitAt(), text, asked);
+    }
+    Matcher literal = Patterns.LITERAL.matcher(text);
     if (!literal.matches()) {
       return malformed(text);
     }
@@ -54,7 +62,11 @@ public final class QuantityReader {
       return Outcome.refused(new QuantityProblem.TooLarge(Limit.DIGITS), 0, literal.end("number"));
     }
     Rational number = Rational.of(new BigDecimal(literal.group("number").replace('−', '-')));
-    String spelling = literal.group("unit");
+    return withUnit(number, literal.group("unit"), literal.start("unit"), text, asked);
+  }
+
+  private static Outcome<Quantity> withUnit(
+      Rational number, String spelling, int at, String text, Kind asked) {
     if (spelling.isEmpty()) {
       return asked == null || asked.dimension().equals(Dimension.NONE)
           ? Outcome.of(Quantity.of(number))
@@ -67,8 +79,8 @@ public final class QuantityReader {
             () ->
                 Outcome.refused(
                     new QuantityProblem.UnknownUnit(spelling, offers(spelling, asked)),
-                    literal.start("unit"),
-                    literal.end("unit")));
+                    at,
+                    text.length()));
   }
 
   private static boolean exponentFits(Matcher literal) {
@@ -79,7 +91,7 @@ public final class QuantityReader {
   }
 
   static <T> Outcome<T> malformed(String text) {
-    Matcher comma = COMMA.matcher(text);
+    Matcher comma = Patterns.COMMA.matcher(text);
     return comma.find()
         ? Outcome.refused(new QuantityProblem.CommaInNumber(), comma.start(1), comma.end(1))
         : Outcome.refused(new QuantityProblem.Malformed(), 0, text.length());
