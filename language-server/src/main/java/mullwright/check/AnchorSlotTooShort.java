@@ -4,7 +4,6 @@ import com.google.auto.service.AutoService;
 import mullwright.analysis.wall.Inputs;
 import mullwright.analysis.wall.SlotMovement;
 import mullwright.layout.PlacedAnchor;
-import mullwright.quantity.Length;
 
 /**
  * A sliding anchor whose slot is too short for what the vertical moves past it.
@@ -29,7 +28,7 @@ public final class AnchorSlotTooShort implements AnchorRule {
   private static void tell(PlacedAnchor it, SlotMovement slot, WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
     double needed = slot.result().needed();
-    Length enough = say.atLeast().round(Length.nearest(needed));
+    String enough = say.enough(needed).map(say.atLeast()::print).orElse(say.length(needed));
     found
         .at(it.use().origin())
         .piece(it.name())
@@ -47,7 +46,7 @@ public final class AnchorSlotTooShort implements AnchorRule {
                 + " down, "
                 + say.length(SlotMovement.ADJUSTMENT)
                 + " to install.")
-        .mend("Take a part with a slot of " + say.atLeast().print(enough) + " or more.")
+        .mend("Take a part with a slot of " + enough + " or more.")
         .measured(Inputs.length("slot", slot.slot()))
         .limit(slot.needed())
         .related(slot.slot().origin(), "the slot")

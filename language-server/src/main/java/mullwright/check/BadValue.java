@@ -71,8 +71,8 @@ public final class BadValue implements TextRule {
       return "The angle of a corner lies between 0 and 360 deg, 180 deg being straight on.";
     }
     return step(bad, facts).isPresent()
-        ? "A spacing is more than nothing, and no length is more than 10 km."
-        : "A length is at most 10 km either way.";
+        ? "A spacing is more than nothing; lengths and places reach to 10 km."
+        : "Lengths and places reach to 10 km either way, other numbers to 1e30.";
   }
 
   private static Optional<Fix> fix(ModelProblem.BadValue bad, TextFacts facts) {

@@ -59,8 +59,9 @@ record Measures(UnitSystem system) {
     return LengthPrinter.in(system, length);
   }
 
+  /** A computed length, which may be of any size: what bends may bend beyond all measure. */
   String length(double metres) {
-    return length(Length.nearest(metres));
+    return of(metres, Kind.LENGTH);
   }
 
   String pressure(double pascals) {
@@ -101,6 +102,16 @@ record Measures(UnitSystem system) {
                     .divide(BigDecimal.TEN)
                     .setScale(0, RoundingMode.HALF_UP)
                     .longValueExact());
+  }
+
+  /**
+   * The length to write for what needs at least so many metres: up to the next sixteenth or
+   * millimetre; empty if no text may say it.
+   */
+  Optional<Length> enough(double metres) {
+    return metres <= Length.LIMIT.toMetres()
+        ? Optional.of(atLeast().round(Length.nearest(metres)))
+        : Optional.empty();
   }
 
   /** For what must not be less: up to the next sixteenth or millimetre. */

@@ -1,7 +1,9 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import mullwright.analysis.wall.JointMovement;
 import mullwright.layout.SpliceJoint;
@@ -16,23 +18,44 @@ import mullwright.syntax.ClauseWord;
  * practice.
  */
 @AutoService(Rule.class)
-public final class SpliceGapTooSmall implements SpliceRule {
+public final class SpliceGapTooSmall implements WallRule {
   @Override
   public About about() {
     return About.of(Group.SPLICE, Severity.ERROR);
   }
 
   @Override
-  public void check(SpliceJoint it, WallFacts facts, Findings found) {
-    JointMovement.of(facts.analysis(), it)
-        .filter(JointMovement::tooSmall)
-        .ifPresent(movement -> tell(it, movement, facts, found));
+  public void check(WallFacts facts, Findings found) {
+    List<SpliceJoint> splices = facts.layout().splices();
+    JointMovement[] tooSmall = new JointMovement[splices.size()];
+    // enough for every splice the statement speaks of
+    Map<Origin, Double> needed = new HashMap<>();
+    for (SpliceJoint it : splices) {
+      JointMovement.of(facts.analysis(), it)
+          .ifPresent(
+              movement -> {
+                needed.merge(it.splice().origin(), movement.result().needed(), Math::max);
+                if (movement.tooSmall()) {
+                  tooSmall[it.index()] = movement;
+                }
+              });
+    }
+    Measures say = Measures.of(facts);
+    for (SpliceJoint it : splices) {
+      if (tooSmall[it.index()] != null) {
+        tell(it, tooSmall[it.index()], needed.get(it.splice().origin()), say, facts, found);
+      }
+    }
   }
 
   private static void tell(
-      SpliceJoint it, JointMovement movement, WallFacts facts, Findings found) {
-    Measures say = Measures.of(facts);
-    Length enough = enough(it, facts, say);
+      SpliceJoint it,
+      JointMovement movement,
+      double needed,
+      Measures say,
+      WallFacts facts,
+      Findings found) {
+    Optional<Length> enough = say.enough(needed);
     var in = movement.result().input();
     Findings.Draft draft =
         found
@@ -51,28 +74,18 @@ public final class SpliceGapTooSmall implements SpliceRule {
                     + (movement.slabStated() ? ", " : " (not stated), ")
                     + say.length(in.tolerance())
                     + " tolerance.")
-            .mend("Make it " + say.length(enough) + " or more.")
+            .mend("Make it " + enough.map(say::length).orElse(say.length(needed)) + " or more.")
             .measured(movement.gap())
             .limit(movement.needed())
             .related(movement.lower().use().origin(), "the lower length grows from here")
             .related(movement.upper().use().origin(), "the upper length grows from here");
-    String gap = ClauseWord.GAP.spelling() + " " + say.atLeast().print(enough);
-    new StatementEdits(facts.text())
-        .setClause(it.splice().origin(), ClauseWord.GAP, gap)
-        .map(edit -> new Fix("Write " + gap, List.of(edit)))
+    enough
+        .map(length -> ClauseWord.GAP.spelling() + " " + say.atLeast().print(length))
+        .flatMap(
+            gap ->
+                new StatementEdits(facts.text())
+                    .setClause(it.splice().origin(), ClauseWord.GAP, gap)
+                    .map(edit -> new Fix("Write " + gap, List.of(edit))))
         .ifPresent(draft::fix);
-  }
-
-  // enough for every splice the statement speaks of, to a sixteenth or a millimetre
-  private static Length enough(SpliceJoint it, WallFacts facts, Measures say) {
-    Origin statement = it.splice().origin();
-    return facts.layout().splices().stream()
-        .filter(other -> other.splice().origin().equals(statement))
-        .map(other -> JointMovement.of(facts.analysis(), other))
-        .flatMap(Optional::stream)
-        .map(movement -> Length.nearest(movement.result().needed()))
-        .max(Length::compareTo)
-        .map(most -> say.atLeast().round(most))
-        .orElseThrow();
   }
 }

@@ -73,6 +73,10 @@ final class ExpressionReader {
       collector.problem(new ModelProblem.WrongUnit(what, asked.words(), found, origin));
       return Optional.empty();
     }
+    if (!known.get().isWithinLimit()) {
+      bad(Reason.OUT_OF_RANGE, expression, Optional.empty());
+      return Optional.empty();
+    }
     return known;
   }
 

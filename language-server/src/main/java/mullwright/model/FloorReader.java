@@ -114,7 +114,8 @@ final class FloorReader {
     }
     Optional<List<Given<Length>>> elevations =
         spaced.isPresent() ? stacked(naming, spaced.get(), places) : stated(naming, places);
-    if (elevations.isEmpty()) {
+    if (elevations.isEmpty()
+        || said.beyondReach(elevations.get().stream().map(Given::value).toList(), collector)) {
       complete = false;
       return;
     }

@@ -170,7 +170,7 @@ final class LineReader {
       return;
     }
     Optional<List<Length>> positions = positions(naming);
-    if (positions.isEmpty()) {
+    if (positions.isEmpty() || said.beyondReach(positions.get(), collector)) {
       plan.incomplete();
       return;
     }

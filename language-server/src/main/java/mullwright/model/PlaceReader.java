@@ -114,8 +114,12 @@ final class PlaceReader {
     List<Placed> found = new ArrayList<>(chosen.indices().length);
     for (int index : chosen.indices()) {
       Heights.Base base = heights.get(index);
+      Slope at = base.at().plus(up);
+      if (said.beyondReach(List.of(at.left(), at.right()), collector)) {
+        return List.of();
+      }
       boolean outright = chosen.outright().get(index);
-      found.add(new Placed(base.at().plus(up), base, up, offset.isPresent(), outright, origin));
+      found.add(new Placed(at, base, up, offset.isPresent(), outright, origin));
     }
     return found;
   }

@@ -1,10 +1,13 @@
 package mullwright.model;
 
+import java.util.List;
 import java.util.Optional;
+import mullwright.quantity.Length;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Statement;
+import mullwright.syntax.TextRange;
 
 /**
  * A statement as a wall takes it: the tree's statement, where it stands and how it is to be read.
@@ -52,12 +55,31 @@ record Said(Statement statement, Spot spot, Scope scope, String wall, int layer,
     return spot.broken(statement.range());
   }
 
+  /**
+   * True if one of the places it gives lies further from the datum than a wall may reach, which is
+   * reported once.
+   */
+  boolean beyondReach(List<Length> places, Collector collector) {
+    for (Length place : places) {
+      if (place.isLongerThan(Length.LIMIT) || place.isShorterThan(Length.LIMIT.negated())) {
+        TextRange range =
+            statement
+                .clause(has(ClauseWord.SPACED) ? ClauseWord.SPACED : ClauseWord.AT)
+                .map(Clause::range)
+                .orElse(statement.range());
+        collector.bad(ModelProblem.BadValue.Reason.OUT_OF_RANGE, spot.text(range), spot.at(range));
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Keyword and first argument, {@code floor L2}, for problems. */
   String words() {
     int end =
         statement.arguments().isEmpty()
             ? statement.keyword().range().end()
             : statement.arguments().get(0).range().end();
-    return spot.text(new mullwright.syntax.TextRange(statement.keyword().range().start(), end));
+    return spot.text(new TextRange(statement.keyword().range().start(), end));
   }
 }

@@ -19,6 +19,9 @@ public record Quantity(Rational si, Dimension dimension) {
    */
   public static final int BIT_LIMIT = 4096;
 
+  private static final Rational LARGEST = Rational.of(10).power(QuantityReader.EXPONENT_LIMIT);
+  private static final Rational SMALLEST = Rational.ONE.dividedBy(LARGEST);
+
   /** So many of a unit, such as 32 psf. */
   public static Quantity of(Rational number, Unit unit) {
     return new Quantity(unit.toSi(number), unit.kind().dimension());
@@ -75,6 +78,20 @@ public record Quantity(Rational si, Dimension dimension) {
     return dimension.point()
         ? unlike(Operator.MINUS, this)
         : Outcome.of(new Quantity(si.negated(), dimension));
+  }
+
+  /**
+   * True if it is nothing, or its magnitude in SI base units lies between 10 to the power of
+   * &minus;{@link QuantityReader#EXPONENT_LIMIT} and of {@link QuantityReader#EXPONENT_LIMIT}:
+   * analysis may then multiply a good many of them as floating-point numbers.
+   */
+  public boolean isWithinLimit() {
+    // nearly all numbers of a wall are told by their bits: 10 to the power of 30 has a hundred
+    if (Math.abs(si.numerator().bitLength() - si.denominator().bitLength()) < 99) {
+      return true;
+    }
+    Rational size = si.abs();
+    return si.signum() == 0 || (size.compareTo(LARGEST) <= 0 && size.compareTo(SMALLEST) >= 0);
   }
 
   public boolean is(Kind kind) {

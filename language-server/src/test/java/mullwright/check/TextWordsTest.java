@@ -185,7 +185,7 @@ class TextWordsTest {
             + " Write the length itself, or divide so that it comes out.");
     told.put(
         bad(BadValue.Reason.OUT_OF_RANGE, "99 999 m"),
-        "“99 999 m” is out of range. A length is at most 10 km either way.");
+        "“99 999 m” is out of range. Lengths and places reach to 10 km either way, other numbers to 1e30.");
     told.put(
         new BadValue(BadValue.Reason.OUT_OF_RANGE, "1/3\"", Optional.of("8.466667 mm"), HERE),
         "“1/3\"” is finer than lengths are kept. Write 8.466667 mm, the nearest length.");
