@@ -27,8 +27,9 @@ import mullwright.workspace.Workspace;
  * }</pre>
  *
  * <p>The edit is that of {@link ServerBench}: all bays of the first wall a sixteenth wider and
- * back. The last text holds a hundred towers, which needs {@code -Xmx1g}: what an edit costs should
- * follow the wall it is in, not the file.
+ * back. One text holds a hundred towers, which needs {@code -Xmx1g}: what an edit costs should
+ * follow the wall it is in, not the file. Then come towers of 5, 10 and 100 times as many bays and
+ * floors, in which {@linkplain LocalEdit one thing} changes at a time ({@code -Xmx2g} for all).
  */
 public final class EditBench {
   private static final String[] STAGES = {"tree", "model", "layout", "analysis", "findings", "all"};
@@ -62,17 +63,37 @@ public final class EditBench {
       if (args.length > 1 && !args[1].equals(text[0])) {
         continue;
       }
+      int at = text[1].indexOf(" @ ") + 3;
+      String was = text[1].substring(at, text[1].indexOf('"', at) + 1);
+      new EditBench(new Workspace(new DiskFiles(examples), Rules.find()), edits)
+          .run(text[0], text[1], at, was, "5'-0 1/16\"");
+    }
+    double[] first = new double[LocalEdit.ALL.size()];
+    for (int[] size : new int[][] {{12, 20}, {24, 50}, {40, 60}, {120, 200}}) {
+      String path = "tower/" + size[0] + "-by-" + size[1] + ".wall";
+      if (args.length > 1 && !args[1].equals(path)) {
+        continue;
+      }
+      String text = GeneratedWalls.tower(tower, size[0], size[1]);
       Workspace workspace = new Workspace(new DiskFiles(examples), Rules.find());
-      new EditBench(workspace, edits).run(text[0], text[1]);
+      int runs = Math.max(3, edits * 240 / (size[0] * size[1]));
+      for (int i = 0; i < first.length; i++) {
+        LocalEdit edit = LocalEdit.ALL.get(i);
+        double all =
+            new EditBench(workspace, runs)
+                .run(path, text, text.indexOf(edit.one()), edit.one(), edit.other());
+        first[i] = first[i] == 0 ? all : first[i];
+        System.out.printf(
+            Locale.ROOT, "    %s: %.1f times the first%n", edit.name(), all / first[i]);
+      }
     }
   }
 
-  private void run(String path, String text) {
+  /** The median of all stages [ms] of an edit that puts one text in the place of another. */
+  private double run(String path, String text, int at, String was, String other) {
     workspace.open(path, text);
     workspace.snapshot().findings(List.of(path), Cancel.NEVER);
-    int at = text.indexOf(" @ ") + 3;
-    String was = text.substring(at, text.indexOf('"', at) + 1);
-    String[] both = {"5'-0 1/16\"", was};
+    String[] both = {other, was};
     int length = was.length();
     for (int i = -edits; i < edits; i++) {
       String now = both[Math.floorMod(i, 2)];
@@ -87,6 +108,7 @@ public final class EditBench {
               Locale.ROOT, "%13s", String.format("%.2f / %.2f", stage[edits / 2], at99(stage))));
     }
     System.out.printf("%-28s %s%n", path, String.join(" ", cells));
+    return times[STAGES.length - 1][edits / 2];
   }
 
   private double at99(double[] sorted) {

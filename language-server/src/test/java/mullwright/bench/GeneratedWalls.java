@@ -2,8 +2,8 @@ package mullwright.bench;
 
 import java.util.Locale;
 
-/** Writes long wall texts for measurements: many small walls in one file, or one tall one. */
-final class GeneratedWalls {
+/** Writes long wall texts for measurements: many small walls in one file, or one huge one. */
+public final class GeneratedWalls {
   /** So many walls have a mistake: their splice cannot move as far as it must. */
   private static final int WRONG = 20;
 
@@ -32,6 +32,29 @@ final class GeneratedWalls {
       all.append('\n');
     }
     return all.toString();
+  }
+
+  /**
+   * The tower of the examples with so many floors and bays in place of its twelve and twenty, and
+   * with a statement for each of {@link LocalEdit#ALL}.
+   *
+   * @param text of the tower
+   * @param floors at least 12
+   * @param bays at least 20
+   */
+  public static String tower(String text, int floors, int bays) {
+    String larger =
+        text.replaceAll("\\bL12\\b", "L" + floors)
+            .replace("11 @ 13'", floors - 1 + " @ 13'")
+            .replace("spaced 20 @", "spaced " + bays + " @")
+            .replaceAll("\\b2\\.\\.20\\b", "2.." + bays)
+            .replaceAll("\\b21\\b", Integer.toString(bays + 1));
+    for (LocalEdit edit : LocalEdit.ALL) {
+      int block = larger.indexOf("  " + edit.block() + " {\n");
+      int end = larger.indexOf("\n  }\n", block) + 1;
+      larger = larger.substring(0, end) + "    " + edit.one() + "\n" + larger.substring(end);
+    }
+    return larger;
   }
 
   /** A JSON text of so many lines or a few less, for a peer. */
