@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import mullwright.analysis.wall.AnchorsInUse;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
 import mullwright.model.AnchorUse;
@@ -34,10 +35,7 @@ record AnchorEdits(WallFacts facts) {
 
   /** Adds a clip to a length at a row, with the clauses a neighbour's has. */
   Optional<Fix> addClip(VerticalPiece piece, Grid.Row row) {
-    Optional<AnchorUse> neighbour =
-        facts.wall().anchors().stream()
-            .filter(use -> use.kind() == AnchorUse.Kind.CLIP)
-            .min(Comparator.comparingInt(use -> Math.abs(use.line() - piece.line())));
+    Optional<AnchorUse> neighbour = inUse().nearest(AnchorUse.Kind.CLIP, piece.line());
     return add(AnchorUse.Kind.CLIP, piece, row.name(), neighbour);
   }
 
@@ -55,7 +53,7 @@ record AnchorEdits(WallFacts facts) {
     for (Map.Entry<Origin, List<PlacedAnchor>> entry : byStatement.entrySet()) {
       List<PlacedAnchor> own = entry.getValue();
       List<Fix.Edit> some =
-          own.size() == anchorsOf(entry.getKey())
+          own.size() == inUse().of(entry.getKey()).size()
               ? inPlace(entry.getKey(), kind, edits)
               : narrower(entry.getKey(), own, piece, kind, edits);
       if (some.isEmpty()) {
@@ -67,10 +65,8 @@ record AnchorEdits(WallFacts facts) {
     return Optional.of(new Fix("Make it " + kind.spelling() + " at " + places, all));
   }
 
-  private long anchorsOf(Origin statement) {
-    return facts.layout().anchors().stream()
-        .filter(anchor -> anchor.use().origin().equals(statement))
-        .count();
+  private AnchorsInUse inUse() {
+    return facts.analysis().anchorsInUse();
   }
 
   private List<Fix.Edit> inPlace(Origin statement, AnchorUse.Kind kind, StatementEdits edits) {
@@ -112,10 +108,7 @@ record AnchorEdits(WallFacts facts) {
     StatementEdits edits = new StatementEdits(facts.text());
     Origin statement = anchor.use().origin();
     String clause = word.spelling() + " " + Words.asName(part);
-    boolean all =
-        facts.layout().anchors().stream()
-            .filter(other -> other.use().origin().equals(statement))
-            .allMatch(wantsIt);
+    boolean all = inUse().of(statement).stream().allMatch(wantsIt);
     if (all) {
       return edits.setClause(statement, word, clause);
     }
@@ -195,12 +188,7 @@ record AnchorEdits(WallFacts facts) {
   /** The anchor nearest along the wall of that kind, at that floor rather than elsewhere. */
   private Optional<AnchorUse> neighbour(
       AnchorUse.Kind kind, VerticalPiece piece, Grid.Floor floor) {
-    return facts.wall().anchors().stream()
-        .filter(use -> use.kind() == kind)
-        .min(
-            Comparator.comparing(
-                    (AnchorUse use) -> use.floor().filter(f -> f == floor.index()).isEmpty())
-                .thenComparing(use -> Math.abs(use.line() - piece.line())));
+    return inUse().nearest(kind, piece.line(), floor.index());
   }
 
   private Optional<String> partFor(AnchorUse.Kind kind) {
@@ -214,28 +202,18 @@ record AnchorEdits(WallFacts facts) {
 
   /** The spread plates of the catalog, those the wall uses already first. */
   List<String> spreadPlates() {
-    return inUseFirst(
-        PartKind.SPREAD_PLATE,
-        facts.wall().anchors().stream()
-            .flatMap(use -> use.spread().stream())
-            .map(given -> given.value())
-            .toList());
+    return inUseFirst(PartKind.SPREAD_PLATE, inUse()::spreads);
   }
 
   /** The isolations of the catalog, those the wall uses already first. */
   List<String> isolations() {
-    return inUseFirst(
-        PartKind.ISOLATION,
-        facts.wall().anchors().stream()
-            .flatMap(use -> use.isolation().stream())
-            .map(given -> given.value())
-            .toList());
+    return inUseFirst(PartKind.ISOLATION, inUse()::isolates);
   }
 
-  private List<String> inUseFirst(PartKind kind, List<String> used) {
+  private List<String> inUseFirst(PartKind kind, Predicate<String> used) {
     return facts.catalog().all(kind).stream()
         .map(Part::name)
-        .sorted(Comparator.comparing(name -> !used.contains(name)))
+        .sorted(Comparator.comparing(name -> !used.test(name)))
         .toList();
   }
 }

@@ -25,8 +25,8 @@ public final class SpliceInVision implements SpliceRule {
 
   @Override
   public void check(SpliceJoint it, WallFacts facts, Findings found) {
-    List<Cell> beside = facts.analysis().cellsBeside(it.line());
-    Optional<Cell> vision = visionAt(it.y(), beside);
+    Optional<Cell> vision =
+        visionAt(it.y(), facts.analysis().cellsBeside(it.line(), it.y(), it.y()));
     if (vision.isEmpty()) {
       return;
     }
@@ -34,6 +34,9 @@ public final class SpliceInVision implements SpliceRule {
     if (place.isEmpty()) {
       return;
     }
+    double[] band = place.get().bandHeights();
+    List<Cell> beside =
+        facts.analysis().cellsBeside(it.line(), Length.nearest(band[0]), Length.nearest(band[1]));
     Optional<Cell> spandrel =
         beside.stream()
             .filter(cell -> inReach(cell, place.get(), beside))

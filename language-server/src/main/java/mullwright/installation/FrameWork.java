@@ -28,6 +28,9 @@ final class FrameWork {
   private final int[] ofAnchor;
   private final int[] squared;
 
+  /** The bays on either side of each line, from the left. */
+  private final List<List<Grid.Bay>> beside = new ArrayList<>();
+
   FrameWork(WallLayout layout, WorkGraphBuilder work) {
     this.layout = layout;
     this.work = work;
@@ -37,6 +40,11 @@ final class FrameWork {
     this.ofHorizontal = none(layout.horizontals().size());
     this.ofAnchor = none(layout.anchors().size());
     this.squared = none(layout.wall().grid().bays().size());
+    layout.wall().grid().lines().forEach(line -> beside.add(new ArrayList<>(2)));
+    for (Grid.Bay bay : layout.wall().grid().bays()) {
+      beside.get(bay.left()).add(bay);
+      beside.get(bay.right()).add(bay);
+    }
   }
 
   private static int[] none(int size) {
@@ -92,6 +100,8 @@ final class FrameWork {
     List<HorizontalPiece> rungs =
         ends.of(bay.left(), HoleSide.RIGHT).stream()
             .filter(piece -> piece.rightLine() == bay.right())
+            .filter(piece -> left.bottom().isShorterThan(piece.yLeft()))
+            .filter(piece -> piece.yLeft().isShorterThan(left.top()))
             .filter(piece -> lines.inside(bay.left(), piece.yLeft()) == left.index())
             .filter(piece -> lines.inside(bay.right(), piece.yRight()) == right.index())
             .toList();
@@ -277,7 +287,6 @@ final class FrameWork {
 
   // stick by stick: the bay behind is tied before the next vertical is set
   private void tiedBays() {
-    List<Grid.Bay> bays = layout.wall().grid().bays();
     boolean[] full = full();
     for (HorizontalPiece piece : layout.horizontals()) {
       boolean simple =
@@ -290,11 +299,10 @@ final class FrameWork {
         continue;
       }
       int far = first(piece) == piece.leftLine() ? piece.rightLine() : piece.leftLine();
-      for (Grid.Bay bay : bays) {
-        int beyond = bay.left() == far ? bay.right() : bay.right() == far ? bay.left() : -1;
+      for (Grid.Bay bay : beside.get(far)) {
+        int beyond = bay.left() == far ? bay.right() : bay.left();
         boolean next =
-            beyond >= 0
-                && work.stretches().ofLine(beyond) > work.stretches().ofLine(far)
+            work.stretches().ofLine(beyond) > work.stretches().ofLine(far)
                 && !work.stretches().ladder(bay.index())
                 && full[beyond];
         int vertical = next ? lines.inside(beyond, piece.yLeft()) : -1;
@@ -323,11 +331,15 @@ final class FrameWork {
   }
 
   private void squaring() {
+    List<List<HorizontalPiece>> crossing = new ArrayList<>();
+    layout.wall().grid().bays().forEach(bay -> crossing.add(new ArrayList<>()));
+    for (HorizontalPiece piece : layout.horizontals()) {
+      for (int bay = piece.firstBay(); bay <= piece.lastBay(); bay++) {
+        crossing.get(bay).add(piece);
+      }
+    }
     for (Grid.Bay bay : layout.wall().grid().bays()) {
-      List<HorizontalPiece> inBay =
-          layout.horizontals().stream()
-              .filter(piece -> piece.firstBay() <= bay.index() && bay.index() <= piece.lastBay())
-              .toList();
+      List<HorizontalPiece> inBay = crossing.get(bay.index());
       if (inBay.isEmpty()) {
         continue;
       }
@@ -354,10 +366,8 @@ final class FrameWork {
       }
     }
     for (PlacedAnchor anchor : layout.anchors()) {
-      for (Grid.Bay bay : layout.wall().grid().bays()) {
-        if (bay.left() == anchor.use().line() || bay.right() == anchor.use().line()) {
-          work.before(ofAnchor[anchor.index()], squared[bay.index()], "its bolts are locked then");
-        }
+      for (Grid.Bay bay : beside.get(anchor.use().line())) {
+        work.before(ofAnchor[anchor.index()], squared[bay.index()], "its bolts are locked then");
       }
     }
   }

@@ -8,12 +8,23 @@ public final class VerticalsOnLine {
   private final List<VerticalPiece> verticals;
   private final int[] first;
 
+  /** By length, the highest upper end of it and those below it on its line. */
+  private final long[] highest;
+
   /** Of a layout, whose verticals stand by line, then from below. */
   public VerticalsOnLine(WallLayout layout) {
     verticals = layout.verticals();
     first = new int[layout.wall().grid().lines().size() + 1];
+    highest = new long[verticals.size()];
+    VerticalPiece below = null;
     for (VerticalPiece piece : verticals) {
-      first[piece.line() + 1] = piece.index() + 1;
+      int index = piece.index();
+      first[piece.line() + 1] = index + 1;
+      highest[index] =
+          below != null && below.line() == piece.line()
+              ? Math.max(highest[index - 1], piece.top().ticks())
+              : piece.top().ticks();
+      below = piece;
     }
     for (int line = 1; line < first.length; line++) {
       first[line] = Math.max(first[line], first[line - 1]);
@@ -25,9 +36,9 @@ public final class VerticalsOnLine {
     return verticals.subList(first[line], first[line + 1]);
   }
 
-  /** Index of the length that passes that height, its ends not counted, or -1. */
+  /** Index of the lowest length that passes that height, its ends not counted, or -1. */
   public int inside(int line, Length y) {
-    for (int i = first[line]; i < first[line + 1]; i++) {
+    for (int i = reaching(line, y); i < first[line + 1]; i++) {
       VerticalPiece piece = verticals.get(i);
       if (piece.bottom().isShorterThan(y) && y.isShorterThan(piece.top())) {
         return i;
@@ -38,12 +49,29 @@ public final class VerticalsOnLine {
 
   /** Index of the lowest length that reaches that height, or -1. */
   public int touching(int line, Length y) {
-    for (int i = first[line]; i < first[line + 1]; i++) {
+    for (int i = reaching(line, y); i < first[line + 1]; i++) {
       VerticalPiece piece = verticals.get(i);
       if (!y.isShorterThan(piece.bottom()) && !y.isLongerThan(piece.top())) {
         return i;
       }
     }
     return -1;
+  }
+
+  /**
+   * The lowest length of a line whose upper end, or that of one below it, is not under a height.
+   */
+  private int reaching(int line, Length y) {
+    int low = first[line];
+    int high = first[line + 1];
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (highest[middle] < y.ticks()) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 }

@@ -35,6 +35,21 @@ public record Grid(
     openings = List.copyOf(openings);
   }
 
+  /** How many floors, from below, are no higher than that. */
+  public int floorsUpTo(Length height) {
+    int low = 0;
+    int high = floors.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (floors.get(middle).elevation().value().isLongerThan(height)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
   /** A face: lines {@code firstLine} to {@code lastLine}, both included, by index. */
   public record Face(String name, int firstLine, int lastLine, Origin origin) {}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
+import mullwright.layout.VerticalsOnLine;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
 import mullwright.model.Part;
@@ -14,7 +15,8 @@ import mullwright.quantity.Length;
 /** The members round a cell of a layout; each edge of a lite may stand in another profile. */
 public final class CellEdges {
   private final Grid grid;
-  private final List<List<VerticalPiece>> verticals = new ArrayList<>();
+  private final List<VerticalPiece> verticals;
+  private final VerticalsOnLine lines;
   private final List<List<HorizontalPiece>> horizontals = new ArrayList<>();
 
   /**
@@ -52,9 +54,9 @@ public final class CellEdges {
   /** The members of a layout by where they are. */
   public CellEdges(WallLayout layout) {
     grid = layout.wall().grid();
-    grid.lines().forEach(line -> verticals.add(new ArrayList<>()));
+    verticals = layout.verticals();
+    lines = new VerticalsOnLine(layout);
     grid.rows().forEach(row -> horizontals.add(new ArrayList<>()));
-    layout.verticals().forEach(piece -> verticals.get(piece.line()).add(piece));
     layout.horizontals().forEach(piece -> horizontals.get(piece.row()).add(piece));
   }
 
@@ -69,23 +71,28 @@ public final class CellEdges {
   }
 
   private Optional<VerticalPiece> vertical(int line, Length height) {
-    for (VerticalPiece piece : verticals.get(line)) {
-      if (!piece.bottom().isLongerThan(height) && !piece.top().isShorterThan(height)) {
-        return Optional.of(piece);
-      }
-    }
-    return Optional.empty();
+    int piece = lines.touching(line, height);
+    return piece < 0 ? Optional.empty() : Optional.of(verticals.get(piece));
   }
 
   private Optional<HorizontalPiece> horizontal(int row, int bay) {
     if (row < 0) {
       return Optional.empty();
     }
-    for (HorizontalPiece piece : horizontals.get(row)) {
-      if (piece.firstBay() <= bay && bay <= piece.lastBay()) {
-        return Optional.of(piece);
+    // from the left, none over another
+    List<HorizontalPiece> pieces = horizontals.get(row);
+    int low = 0;
+    int high = pieces.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (pieces.get(middle).lastBay() < bay) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return Optional.empty();
+    return low < pieces.size() && pieces.get(low).firstBay() <= bay
+        ? Optional.of(pieces.get(low))
+        : Optional.empty();
   }
 }

@@ -101,14 +101,16 @@ public final class LiteDrift {
     double drift = criteria.storyDrift().orElseThrow().value().toMetres();
     List<Grid.Floor> floors = grid.floors();
     Storey worst = null;
-    for (int i = 1; i < floors.size(); i++) {
+    // below the first floor and above the last one the nearest storey counts
+    int lowest = Math.min(grid.floorsUpTo(cell.bottom()), floors.size() - 1);
+    for (int i = Math.max(1, lowest); i < floors.size(); i++) {
       Length from = floors.get(i - 1).elevation().value();
       Length to = floors.get(i).elevation().value();
-      // below the first floor and above the last one the nearest storey counts
-      boolean below = i > 1 && !cell.top().isLongerThan(from);
-      boolean above = i < floors.size() - 1 && !cell.bottom().isShorterThan(to);
+      if (i > 1 && !cell.top().isLongerThan(from)) {
+        break;
+      }
       Length height = to.minus(from);
-      if (!below && !above && height.signum() > 0) {
+      if (height.signum() > 0) {
         double ratio = drift / height.toMetres();
         String name = floors.get(i - 1).name() + " to " + floors.get(i).name();
         worst = worst == null || ratio > worst.ratio() ? new Storey(name, height, ratio) : worst;

@@ -9,6 +9,7 @@ import mullwright.analysis.glass.HazardousLocation;
 import mullwright.analysis.glass.SafetyCategory;
 import mullwright.analysis.glass.SafetyGlazing;
 import mullwright.analysis.glass.SafetyGlazing.Condition;
+import mullwright.layout.ByHeight;
 import mullwright.layout.Cell;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
@@ -64,10 +65,16 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
     private static final Length NEAR = Length.ofMillimetres(500);
 
     private final List<Surface> surfaces;
+    private final ByHeight<Surface> byHeight;
     private final List<Cell> doors;
 
     private Places(WallLayout layout) {
       surfaces = surfaces(layout);
+      long[] heights = new long[surfaces.size()];
+      for (int i = 0; i < heights.length; i++) {
+        heights[i] = surfaces.get(i).height().ticks();
+      }
+      byHeight = new ByHeight<>(surfaces, heights, heights);
       doors = layout.cells().stream().filter(LiteSafety::isDoor).toList();
     }
 
@@ -80,7 +87,7 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
     public boolean require(Cell cell) {
       // most lites of a tower are near one floor of many, and near no door
       double area = cell.daylightWidth().toMetres() * cell.daylightHeight().toMetres();
-      for (Surface surface : surfaces) {
+      for (Surface surface : byHeight.touching(cell.bottom().minus(NEAR), cell.top())) {
         if (cell.top().isLongerThan(surface.height())
             && cell.bottom().minus(surface.height()).isShorterThan(NEAR)
             && window(cell, area, surface).solved().filter(it -> it.required()).isPresent()) {

@@ -36,7 +36,13 @@ public record FloorCrossing(
     List<FloorCrossing> found = new ArrayList<>();
     Length from = joint(analysis.layout(), piece.spliceBelow(), piece.bottom());
     Length to = joint(analysis.layout(), piece.spliceAbove(), piece.top());
-    for (Grid.Floor floor : analysis.layout().wall().grid().floors()) {
+    Grid grid = analysis.layout().wall().grid();
+    int highest = grid.floorsUpTo(to);
+    int lowest = highest;
+    while (lowest > 0 && !grid.floors().get(lowest - 1).elevation().value().isShorterThan(from)) {
+      lowest--;
+    }
+    for (Grid.Floor floor : grid.floors().subList(lowest, highest)) {
       Length top = floor.elevation().value();
       boolean atJoint = piece.spliceBelow() >= 0 && top.equals(from);
       if ((top.isLongerThan(from) || atJoint) && top.isShorterThan(to)) {

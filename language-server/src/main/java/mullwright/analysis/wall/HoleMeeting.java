@@ -128,17 +128,17 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
 
   private static void behind(
       WallAnalysis analysis, VerticalPiece piece, DrilledHole hole, List<HoleMeeting> found) {
-    long height = hole.along().plus(piece.bottom()).ticks();
-    for (HorizontalPiece horizontal : analysis.horizontalsOn(piece.line())) {
+    Length height = hole.along().plus(piece.bottom());
+    Length most = analysis.widestHalfFace();
+    for (HorizontalPiece horizontal :
+        analysis.horizontalsOn(piece.line(), height.minus(most), height.plus(most))) {
       boolean right = horizontal.leftLine() == piece.line();
       if (!hole.side().meets(right ? HoleSide.RIGHT : HoleSide.LEFT)) {
         continue;
       }
-      Length y = right ? horizontal.yLeft() : horizontal.yRight();
+      Length off = height.minus(right ? horizontal.yLeft() : horizontal.yRight()).abs();
       Length half = horizontal.profile().face().value().half();
-      // most are far off, and a tower asks hundred thousands of times
-      if (Math.abs(height - y.ticks()) < half.ticks()) {
-        Length off = hole.along().plus(piece.bottom()).minus(y).abs();
+      if (off.isShorterThan(half)) {
         found.add(
             new HoleMeeting(
                 hole, Optional.empty(), "end of " + horizontal.name(), half.minus(off)));

@@ -57,7 +57,7 @@ public record JointObstacle(String name, Origin origin, Length from, Length to) 
     Length from = joint.y().minus(reach);
     Length to = joint.y().plus(reach);
     List<JointObstacle> near = new ArrayList<>(2);
-    for (JointObstacle obstacle : analysis.obstaclesOn(joint.line())) {
+    for (JointObstacle obstacle : analysis.obstaclesOn(joint.line(), from, to)) {
       if (obstacle.from.isShorterThan(to) && obstacle.to.isLongerThan(from)) {
         near.add(obstacle);
       }

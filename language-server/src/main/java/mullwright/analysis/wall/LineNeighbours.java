@@ -8,6 +8,7 @@ import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
+import mullwright.quantity.Length;
 
 /**
  * What meets each grid line: the horizontals that end on it, the cells beside it, its anchors; and
@@ -18,6 +19,7 @@ final class LineNeighbours {
   private final List<List<Cell>> cells;
   private final List<List<PlacedAnchor>> anchors;
   private final List<List<PlacedAnchor>> anchorsOn;
+  private final Length widestHalfFace;
 
   LineNeighbours(WallLayout layout) {
     Grid grid = layout.wall().grid();
@@ -33,6 +35,11 @@ final class LineNeighbours {
     List<PlacedAnchor> holding =
         layout.anchors().stream().filter(anchor -> anchor.vertical() >= 0).toList();
     anchorsOn = byLine(layout.verticals().size(), holding, PlacedAnchor::vertical);
+    Length widest = Length.ZERO;
+    for (HorizontalPiece horizontal : layout.horizontals()) {
+      widest = Length.max(widest, horizontal.profile().face().value());
+    }
+    widestHalfFace = widest.half();
   }
 
   @SafeVarargs
@@ -48,6 +55,11 @@ final class LineNeighbours {
     }
     lists.replaceAll(List::copyOf);
     return lists;
+  }
+
+  /** Half the widest face of all horizontals. */
+  Length widestHalfFace() {
+    return widestHalfFace;
   }
 
   /** In the order of the layout: by row. */

@@ -180,12 +180,20 @@ public final class SolvedBeam {
   }
 
   private static double reaction(List<BeamResponse.Reaction> reactions, double at) {
-    for (BeamResponse.Reaction reaction : reactions) {
-      if (Math.abs(reaction.at() - at) < RunSupport.SAME_HEIGHT) {
-        return reaction.force();
+    // from below, as the supports of the beam
+    int low = 0;
+    int high = reactions.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (at - reactions.get(middle).at() >= RunSupport.SAME_HEIGHT) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return 0;
+    return low < reactions.size() && Math.abs(reactions.get(low).at() - at) < RunSupport.SAME_HEIGHT
+        ? reactions.get(low).force()
+        : 0;
   }
 
   private Peak worst(java.util.function.Function<BeamResponse, Extremes.Extreme> sought) {

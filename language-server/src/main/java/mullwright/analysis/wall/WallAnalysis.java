@@ -11,6 +11,7 @@ import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
+import mullwright.quantity.Length;
 
 /**
  * What nature does to one wall: the beams of its verticals and horizontals, their deflections and
@@ -29,11 +30,12 @@ public final class WallAnalysis {
   private final LineNeighbours neighbours;
   private final PartContacts contacts;
   private final Kept<List<List<BendingCheck>>> bending;
-  private final Kept<List<JointObstacle>> obstacles;
+  private final LineHeights heights;
   private final WindOnWall wind;
   private final GlassMemory glass;
   private final Kept<CellEdges> edges;
   private HolePlaces holes;
+  private AnchorsInUse anchors;
 
   private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
     this.layout = layout;
@@ -57,8 +59,7 @@ public final class WallAnalysis {
     this.neighbours = new LineNeighbours(layout);
     this.contacts = new PartContacts(layout);
     this.bending = new Kept<>(runs.size(), run -> VerticalBending.of(this, runs.get(run)));
-    this.obstacles =
-        new Kept<>(layout.wall().grid().lines().size(), line -> JointObstacle.of(this, line));
+    this.heights = new LineHeights(this);
   }
 
   /** The analysis of a wall as laid out. */
@@ -99,6 +100,14 @@ public final class WallAnalysis {
     return holes;
   }
 
+  /** Its anchors by what mends ask of them; made when first asked for. */
+  public synchronized AnchorsInUse anchorsInUse() {
+    if (anchors == null) {
+      anchors = new AnchorsInUse(layout);
+    }
+    return anchors;
+  }
+
   /** Every run of vertical, by line, then from below. */
   public List<VerticalRun> runs() {
     return runs;
@@ -111,11 +120,8 @@ public final class WallAnalysis {
 
   /** The checks of bending of a length. */
   List<BendingCheck> bendingOf(VerticalPiece piece) {
-    List<VerticalPiece> pieces = runOf(piece).pieces();
-    int place = 0;
-    while (pieces.get(place).index() != piece.index()) {
-      place++;
-    }
+    // the lengths of a run follow one another
+    int place = piece.index() - runOf(piece).pieces().get(0).index();
     return bending.get(runOfPiece[piece.index()]).get(place);
   }
 
@@ -134,9 +140,9 @@ public final class WallAnalysis {
     return holds.of(piece);
   }
 
-  /** What is fixed to the vertical of a line, in no certain order. */
-  List<JointObstacle> obstaclesOn(int line) {
-    return obstacles.get(line);
+  /** What is fixed to the vertical of a line and touches a stretch of height. */
+  List<JointObstacle> obstaclesOn(int line, Length from, Length to) {
+    return heights.obstacles(line, from, to);
   }
 
   /** What touches its verticals. */
@@ -147,6 +153,21 @@ public final class WallAnalysis {
   /** The horizontals that end on a line, by row. */
   public List<HorizontalPiece> horizontalsOn(int line) {
     return neighbours.horizontals(line);
+  }
+
+  /** Half the widest face of its horizontals. */
+  Length widestHalfFace() {
+    return neighbours.widestHalfFace();
+  }
+
+  /** The horizontals whose centre meets a line between two heights, by row. */
+  public List<HorizontalPiece> horizontalsOn(int line, Length from, Length to) {
+    return heights.horizontals(line, from, to);
+  }
+
+  /** The cells beside a line that touch a stretch of height, by bay and then from below. */
+  public List<Cell> cellsBeside(int line, Length from, Length to) {
+    return heights.cells(line, from, to);
   }
 
   /** The cells beside a line, left and right, by bay and then from below. */

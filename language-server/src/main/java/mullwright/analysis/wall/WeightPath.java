@@ -125,9 +125,25 @@ final class WeightPath {
 
   /** The length of a line's vertical at a height, or the nearest; -1 if the line has none. */
   private int at(int line, double y) {
+    int low = 0;
+    List<VerticalPiece> pieces = piecesOfLine.get(line);
+    int high = pieces.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (bottoms[pieces.get(middle).index()] <= y) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    // they stand one over the other, so nearly always it is this one
+    int under = low == 0 ? -1 : pieces.get(low - 1).index();
+    return under >= 0 && y <= tops[under] ? under : nearest(pieces, y);
+  }
+
+  private int nearest(List<VerticalPiece> pieces, double y) {
     int nearest = -1;
     double least = Double.POSITIVE_INFINITY;
-    List<VerticalPiece> pieces = piecesOfLine.get(line);
     for (int i = pieces.size() - 1; i >= 0; i--) {
       int piece = pieces.get(i).index();
       double off = Math.max(bottoms[piece] - y, y - tops[piece]);
