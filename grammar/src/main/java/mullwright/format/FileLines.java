@@ -6,7 +6,6 @@ import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
 import mullwright.syntax.SyntaxProblem;
-import mullwright.syntax.SyntaxProblem.NotClosed.What;
 import mullwright.syntax.TextRange;
 import mullwright.syntax.Token;
 import mullwright.syntax.TokenKind;
@@ -99,10 +98,12 @@ final class FileLines {
 
   private void keepBroken(Segment segment, int start, StatementCells cells) {
     for (SyntaxProblem problem : segment.problems()) {
-      // with a brace missing, how deep a line stands is a guess
+      // with a brace missing or too many, how deep a line stands is a guess
       boolean all =
           problem instanceof SyntaxProblem.TooMuch
-              || problem instanceof SyntaxProblem.NotClosed open && open.what() == What.BLOCK;
+              || problem instanceof SyntaxProblem.BraceMissing
+              || problem instanceof SyntaxProblem.BraceExtra
+              || problem instanceof SyntaxProblem.BlockNotClosed;
       int from = all ? 0 : problem.range().start();
       int to = all ? segment.text().length() : problem.range().end();
       keep(start + from, start + to);

@@ -84,6 +84,17 @@ final class Keywords {
         : isStatementWord(block, word) && statement(block, word).opens().isPresent();
   }
 
+  /** True for a word of the block's own, in a catalog also the kinds of part. */
+  static boolean belongsIn(BlockKind block, String word) {
+    return isStatementWord(block, word) || block == BlockKind.CATALOG && PART_KINDS.contains(word);
+  }
+
+  /** The block that a word of the file itself opens, or null. */
+  static BlockKind topLevelBlock(String word) {
+    StatementKind kind = STATEMENTS.get(BlockKind.FILE).get(word);
+    return kind == null ? null : kind.opens().orElse(null);
+  }
+
   /** The closed set of statement words of the block, in alphabetical order. */
   static List<String> words(BlockKind block) {
     return List.copyOf(STATEMENTS.get(block).keySet());

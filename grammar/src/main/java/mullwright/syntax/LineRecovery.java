@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import mullwright.syntax.SyntaxProblem.BareNumber;
 import mullwright.syntax.SyntaxProblem.BlockNotTaken;
+import mullwright.syntax.SyntaxProblem.BraceMissing;
 import mullwright.syntax.SyntaxProblem.Unexpected;
 import mullwright.syntax.antlr.WallParser;
 import org.antlr.v4.runtime.DefaultErrorStrategy;
@@ -186,7 +187,13 @@ final class LineRecovery extends DefaultErrorStrategy {
         && (before.getType() == NAME || before.getType() == STRING)) {
       return new BareNumber(found.getText(), found.range());
     }
-    boolean end = type == NL || type == Token.EOF || type == RBRACE;
+    boolean putIn = found.start() == found.end();
+    boolean end = type == NL || type == Token.EOF || type == RBRACE || putIn;
+    if (end && parser.getContext() instanceof BlockContext && before != null && keyword == null) {
+      WallToken first = (WallToken) parser.getContext().getParent().getStart();
+      WallToken heading = first.part(NAME, first.start(), before.end());
+      return new BraceMissing(heading.getText(), true, heading.range());
+    }
     TextRange range = end && before != null ? before.range() : found.range();
     return new Unexpected(
         end ? "end of line" : found.getText(),

@@ -15,9 +15,10 @@ import org.antlr.v4.runtime.misc.Pair;
  * Cuts text into segments, one top-level statement each, and hands out their raw tokens.
  *
  * <p>A segment ends at the end of a line outside all braces, or before a line that begins in its
- * first column with the word of a top-level block, which also heals an unclosed brace. Where a
- * segment ends depends on nothing before its start and nothing after the first two words of the
- * next, which is what makes cutting anew after an edit a local matter.
+ * first column with the word of a top-level block, which also heals an unclosed brace. It goes on
+ * where the next line can only belong in the block it holds, which heals a brace that is missing or
+ * one too many. Where a segment ends depends on nothing before its start and nothing after the
+ * first two words of the next, which is what makes cutting anew after an edit a local matter.
  */
 final class SegmentCutter {
   private final String text;
@@ -56,6 +57,8 @@ final class SegmentCutter {
     int last = Token.INVALID_TYPE;
     int lineEnd = -1;
     int lineEndsAt = 0;
+    BlockKind block = null;
+    boolean opened = false;
     tooLong = false;
     for (int i = 0; ; i++) {
       if (i > SyntaxLimits.TOKENS_PER_SEGMENT) {
@@ -83,12 +86,17 @@ final class SegmentCutter {
             lineEndsAt = end(token);
           }
           if (depth == 0 && !continues(last, parentheses, i + 1)) {
-            return cut(i + 1, end(token), true);
+            if (block == null || !belongsInside(block, i + 1)) {
+              return cut(i + 1, end(token), true);
+            }
+            depth = opened ? 0 : 1;
+            opened = true;
           }
           continue;
         }
         case LBRACE -> {
           depth++;
+          opened = true;
           parentheses = 0;
         }
         case RBRACE -> {
@@ -100,6 +108,9 @@ final class SegmentCutter {
         case NAME -> {
           if (depth > 0 && lineEnd >= 0 && opensTopLevelBlock(token, i)) {
             return cut(lineEnd, lineEndsAt, false);
+          }
+          if (last == Token.INVALID_TYPE) {
+            block = Keywords.topLevelBlock(token.getText());
           }
         }
         default -> {
@@ -121,9 +132,28 @@ final class SegmentCutter {
         && !Keywords.isStatementWord(BlockKind.FILE, next.getText());
   }
 
+  /**
+   * True if the next line can only be meant to stand in the top-level block that the segment began
+   * with, though that has no brace, or one too many closed it.
+   */
+  private boolean belongsInside(BlockKind block, int following) {
+    Token next = significant(following);
+    if (next.getType() != NAME) {
+      return next.getType() == RBRACE;
+    }
+    String word = next.getText();
+    return Keywords.isStatementWord(BlockKind.FILE, word)
+        ? Keywords.belongsIn(block, word) && !isFirstInLine(next)
+        : Keywords.belongsIn(block, word) || !isFirstInLine(next);
+  }
+
+  private boolean isFirstInLine(Token token) {
+    char before = token.getStartIndex() == 0 ? '\n' : text.charAt(token.getStartIndex() - 1);
+    return before == '\n' || before == '\r';
+  }
+
   private boolean opensTopLevelBlock(Token token, int i) {
-    char before = text.charAt(token.getStartIndex() - 1);
-    if (before != '\n' && before != '\r') {
+    if (!isFirstInLine(token)) {
       return false;
     }
     int next = token(i + 1).getType();

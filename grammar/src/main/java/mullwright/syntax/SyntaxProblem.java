@@ -38,6 +38,22 @@ public sealed interface SyntaxProblem {
   /** A block that may not stand here, or a statement that takes no block. */
   record BlockNotTaken(Word keyword, TextRange range) implements SyntaxProblem {}
 
+  /**
+   * A line that opens a block lacks its opening brace.
+   *
+   * @param heading the line as written, up to where the brace should stand
+   * @param alone false if the block follows, which is read as if the brace stood there; true if
+   *     nothing follows that could be meant
+   */
+  record BraceMissing(String heading, boolean alone, TextRange range) implements SyntaxProblem {}
+
+  /**
+   * A closing brace too many; what follows is read as if it did not stand there.
+   *
+   * @param block the first word of the block it would close too early; empty if none is open
+   */
+  record BraceExtra(String block, TextRange range) implements SyntaxProblem {}
+
   /** {@code 5'-6}: feet and a number without its inch mark. */
   record InchMarkMissing(String literal, TextRange range) implements SyntaxProblem {}
 
@@ -50,13 +66,21 @@ public sealed interface SyntaxProblem {
   /** A number after a name without a word between. */
   record BareNumber(String number, TextRange range) implements SyntaxProblem {}
 
-  /** A string, comment or block that does not end. */
+  /**
+   * A block that does not end.
+   *
+   * @param block the first word of the line that opens it
+   * @param end where its last line ends, as it is read
+   * @param range its opening brace
+   */
+  record BlockNotClosed(String block, int end, TextRange range) implements SyntaxProblem {}
+
+  /** A string, comment or parenthesis that does not end. */
   record NotClosed(What what, TextRange range) implements SyntaxProblem {
     /** What is open. */
     public enum What {
       STRING,
       COMMENT,
-      BLOCK,
       PARENTHESIS
     }
   }

@@ -6,8 +6,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import mullwright.syntax.SyntaxProblem.NotClosed;
-import mullwright.syntax.SyntaxProblem.StrayCharacter;
+import mullwright.syntax.SyntaxProblem.BlockNotClosed;
+import mullwright.syntax.SyntaxProblem.BraceExtra;
+import mullwright.syntax.SyntaxProblem.BraceMissing;
 import mullwright.syntax.SyntaxProblem.TooMuch;
 import mullwright.syntax.SyntaxProblem.Unexpected;
 import mullwright.syntax.SyntaxProblem.UnknownKeyword;
@@ -24,34 +25,20 @@ import org.antlr.v4.runtime.Token;
 final class TokenStep {
   private final List<WallToken> tokens;
   private final TypedTokens out = new TypedTokens();
-  private final List<Comment> comments = new ArrayList<>();
+  private final SetAside aside = new SetAside(out);
   private final Deque<OpenBrace> open = new ArrayDeque<>();
-  private final boolean balanced;
+  private final Braces braces;
+
+  /** True if a block may end before its closing brace. */
+  private boolean leftOpen;
+
   private int at;
 
-  /** True if a comment took the closing braces along. */
-  private boolean commentOpen;
-
-  /**
-   * A brace that waits for its other half.
-   *
-   * @param inside the kind of block, or null inside braces that hold clauses or nothing of use
-   * @param clausesOf the statement whose clauses the braces hold, or null
-   */
-  private record OpenBrace(WallToken brace, BlockKind inside, StatementKind clausesOf) {
-    boolean holdsClauses() {
-      return clausesOf != null;
-    }
-
-    boolean skipped() {
-      return inside == null && clausesOf == null;
-    }
-  }
-
   TokenStep(SegmentCutter.Cut cut) {
-    this.balanced = cut.balanced();
-    this.tokens = significant(cut.tokens());
+    this.leftOpen = !cut.balanced();
+    this.tokens = aside.significant(cut.tokens());
     Parentheses.check(tokens, out);
+    this.braces = new Braces(tokens);
   }
 
   /** Goes through all tokens once. */
@@ -65,7 +52,7 @@ final class TokenStep {
         default -> line();
       }
     }
-    int end = end();
+    int end = lastWordEnd();
     while (!open.isEmpty()) {
       closeUnclosed(end);
     }
@@ -78,84 +65,12 @@ final class TokenStep {
   }
 
   List<Comment> comments() {
-    return comments;
+    return aside.comments();
   }
 
-  /** All but comments and strays, which are set aside. */
-  private List<WallToken> significant(List<WallToken> raw) {
-    List<WallToken> kept = new ArrayList<>(raw.size());
-    for (int i = 0; i < raw.size(); i++) {
-      WallToken token = raw.get(i);
-      switch (token.getType()) {
-        case LINE_COMMENT, BLOCK_COMMENT -> comment(token);
-        case OPEN_COMMENT -> {
-          comment(token);
-          TextRange mark = new TextRange(token.start(), token.start() + 2);
-          out.report(new NotClosed(NotClosed.What.COMMENT, mark));
-          commentOpen = true;
-        }
-        case STRAY -> i = strays(raw, i, kept);
-        default -> kept.add(token);
-      }
-    }
-    return kept;
-  }
-
-  /**
-   * Strays in one piece are one mistake. Those that touch a word or value make it unclear what was
-   * meant and stay as a fault; those that stand apart are passed over, and so the line is read.
-   */
-  private int strays(List<WallToken> raw, int first, List<WallToken> kept) {
-    int last = first;
-    while (last + 1 < raw.size()
-        && raw.get(last + 1).getType() == STRAY
-        && raw.get(last + 1).start() == raw.get(last).end()) {
-      last++;
-    }
-    WallToken start = raw.get(first);
-    WallToken all = start.part(FAULT, start.start(), raw.get(last).end());
-    if (all.getText().startsWith("#")) {
-      return hash(raw, first);
-    }
-    boolean begins = kept.isEmpty() || kept.get(kept.size() - 1).getType() == NL;
-    boolean touches =
-        first > 0 && isWord(raw.get(first - 1)) && raw.get(first - 1).end() == all.start()
-            || last + 1 < raw.size()
-                && isWord(raw.get(last + 1))
-                && raw.get(last + 1).start() == all.end();
-    StrayCharacter problem = new StrayCharacter(all.getText(), all.range());
-    if (touches && !begins) {
-      out.report(problem);
-      kept.add(all);
-    } else {
-      out.drop(all, problem);
-    }
-    return last;
-  }
-
-  /** Elsewhere a comment begins so: the rest of the line is none of the drafter's mistakes. */
-  private int hash(List<WallToken> raw, int first) {
-    WallToken mark = raw.get(first);
-    out.drop(mark, new StrayCharacter("#", new TextRange(mark.start(), mark.start() + 1)));
-    int last = first;
-    while (last + 1 < raw.size() && raw.get(last + 1).getType() != NL) {
-      last++;
-      out.drop(raw.get(last));
-    }
-    return last;
-  }
-
-  private static boolean isWord(WallToken token) {
-    return token.getType() >= LENGTH && token.getType() <= MARKED_NAME;
-  }
-
-  private void comment(WallToken token) {
-    String text = token.getText();
-    comments.add(new Comment(text, text.startsWith("///"), token.range()));
-  }
-
-  private int end() {
-    for (int i = tokens.size() - 1; i >= 0; i--) {
+  /** Where the last token ends that was read, line ends not counted. */
+  private int lastWordEnd() {
+    for (int i = at - 1; i >= 0; i--) {
       if (tokens.get(i).getType() != NL) {
         return tokens.get(i).end();
       }
@@ -166,7 +81,7 @@ final class TokenStep {
   /** One line from its first word to its end or to a brace. */
   private void line() {
     WallToken first = tokens.get(at);
-    if (!balanced) {
+    if (leftOpen) {
       closeBlocksLeftOpenBefore(first);
     }
     OpenBrace here = open.peek();
@@ -183,7 +98,7 @@ final class TokenStep {
       return;
     }
     if (nextIs(LBRACE)) {
-      openBrace(null, null);
+      openBrace(null, null, first);
     } else {
       endLine();
     }
@@ -231,7 +146,9 @@ final class TokenStep {
       }
     }
     if (nextIs(LBRACE)) {
-      openBrace(opens, clausesOf);
+      openBrace(opens, clausesOf, first);
+    } else if (braces.isMissing(first, at, opens, clausesOf, block)) {
+      openMissing(opens, clausesOf, first);
     } else {
       endLine();
     }
@@ -309,14 +226,14 @@ final class TokenStep {
     if (!open.isEmpty() && open.peek().skipped()) {
       out.add(brace.part(UNKNOWN, brace.start(), brace.start()));
     }
-    openBrace(null, null);
+    openBrace(null, null, brace);
   }
 
-  private void openBrace(BlockKind inside, StatementKind clausesOf) {
+  private void openBrace(BlockKind inside, StatementKind clausesOf, WallToken first) {
     WallToken brace = tokens.get(at++);
     if (open.size() < SyntaxLimits.NESTING) {
       out.addBrace(brace, inside == null ? block() : inside);
-      open.push(new OpenBrace(brace, inside, clausesOf));
+      open.push(new OpenBrace(brace, inside, clausesOf, first, false));
       return;
     }
     out.report(new TooMuch("nesting", SyntaxLimits.NESTING, brace.range()));
@@ -329,14 +246,40 @@ final class TokenStep {
     endLine();
   }
 
+  /** Puts in an opening brace that the text lacks, after the line just read. */
+  private void openMissing(BlockKind inside, StatementKind clausesOf, WallToken first) {
+    WallToken last = tokens.get(at - 1);
+    WallToken heading = first.part(NAME, first.start(), last.end());
+    out.report(new BraceMissing(heading.getText(), false, heading.range()));
+    if (open.size() < SyntaxLimits.NESTING) {
+      braces.opened();
+      WallToken brace = last.part(LBRACE, last.end(), last.end());
+      out.addBrace(brace, inside == null ? block() : inside);
+      open.push(new OpenBrace(brace, inside, clausesOf, first, true));
+      leftOpen = true;
+    } else {
+      endLine();
+    }
+  }
+
   private void closeBrace() {
-    WallToken brace = tokens.get(at++);
+    WallToken brace = tokens.get(at);
+    while (braces.isOfOuter(brace, open)) {
+      closeUnclosed(tokens.get(at - 1).end());
+    }
+    at++;
     if (open.isEmpty()) {
-      out.drop(
-          brace, new Unexpected("}", List.of("a statement"), BlockKind.FILE.name(), brace.range()));
+      braces.passedOver();
+      out.drop(brace, new BraceExtra("", brace.range()));
       return;
     }
     OpenBrace closed = open.pop();
+    if (braces.isExtra(at - 1, closed, block())) {
+      open.push(closed);
+      braces.passedOver();
+      out.drop(brace, new BraceExtra(closed.word(), brace.range()));
+      return;
+    }
     out.add(brace);
     if (at < tokens.size() && !nextIs(NL) && !nextIs(RBRACE)) {
       afterBrace(closed);
@@ -375,7 +318,7 @@ final class TokenStep {
       outwards++;
     }
     if (outwards < open.size() || belongsTo(BlockKind.FILE, word, innermost)) {
-      int end = tokens.get(at - 1).start();
+      int end = Math.max(tokens.get(at - 1).start(), lastWordEnd());
       for (int i = 0; i < outwards; i++) {
         closeUnclosed(end);
       }
@@ -390,7 +333,10 @@ final class TokenStep {
       return false;
     }
     boolean braceFollows = typeAt(at + 1) == LBRACE || typeAt(at + 2) == LBRACE;
-    return !Keywords.isOpen(innermost.inside()) || braceFollows;
+    return !Keywords.isOpen(innermost.inside())
+        || braceFollows
+        || Braces.column(innermost.first()) >= 0
+            && !Braces.isDeeper(tokens.get(at), innermost.first());
   }
 
   private int typeAt(int index) {
@@ -398,9 +344,11 @@ final class TokenStep {
   }
 
   private void closeUnclosed(int end) {
-    WallToken brace = open.pop().brace();
-    if (!commentOpen) {
-      out.report(new NotClosed(NotClosed.What.BLOCK, brace.range()));
+    OpenBrace left = open.pop();
+    braces.closed();
+    WallToken brace = left.brace();
+    if (!aside.isCommentOpen() && !left.missing()) {
+      out.report(new BlockNotClosed(left.word(), lastWordEnd(), brace.range()));
     }
     if (out.lastType() != NL && out.lastType() != LBRACE) {
       out.add(brace.part(NL, end, end));

@@ -205,6 +205,12 @@ public final class TreePrinter {
       return name + ": <" + comma.asOne() + "> or <" + comma.asTwo() + ">";
     } else if (problem instanceof SyntaxProblem.NotClosed open) {
       return name + " " + open.what();
+    } else if (problem instanceof SyntaxProblem.BlockNotClosed open) {
+      return name + " of '" + open.block() + "' up to " + open.end();
+    } else if (problem instanceof SyntaxProblem.BraceMissing missing) {
+      return name + (missing.alone() ? " and no block" : "");
+    } else if (problem instanceof SyntaxProblem.BraceExtra extra) {
+      return name + " in '" + extra.block() + "'";
     } else if (problem instanceof SyntaxProblem.TooMuch much) {
       return name + " " + much.limit() + " " + much.allowed();
     } else if (problem instanceof SyntaxProblem.ClauseNotTaken taken) {

@@ -58,6 +58,32 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       return plain(
           Words.quoted(it.keyword().text()) + " opens no block here.", "Take the braces out.");
     }
+    if (problem instanceof SyntaxProblem.BraceMissing it && it.alone()) {
+      return plain(
+          Words.quoted(it.heading()) + " opens a block, and none follows.",
+          "Put { and } after it.");
+    }
+    if (problem instanceof SyntaxProblem.BraceMissing it) {
+      return plain(
+          "A “{” is missing after " + Words.quoted(it.heading()) + ": its block does not begin.",
+          "Put { at the end of this line.");
+    }
+    if (problem instanceof SyntaxProblem.BlockNotClosed it) {
+      return plain(
+          "The block "
+              + (it.block().isEmpty() ? "" : Words.quoted(it.block()) + " ")
+              + "does not end.",
+          "Put } after its last line.");
+    }
+    if (problem instanceof SyntaxProblem.BraceExtra it) {
+      return plain(
+          it.block().isEmpty()
+              ? "This “}” closes nothing: no block is open here."
+              : "This “}” is one too many: what follows still belongs in "
+                  + Words.quoted(it.block())
+                  + ".",
+          "Take it out.");
+    }
     if (problem instanceof SyntaxProblem.InchMarkMissing it) {
       return new SyntaxWords(
           Words.quoted(it.literal()) + " lacks its inch mark.",
@@ -88,13 +114,11 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           switch (it.what()) {
             case STRING -> "The text in quotes does not end on its line.";
             case COMMENT -> "The comment does not end.";
-            case BLOCK -> "The block does not end.";
             case PARENTHESIS -> "The parenthesis does not end.";
           },
           switch (it.what()) {
             case STRING -> "Close it with a quote.";
             case COMMENT -> "Close it with */.";
-            case BLOCK -> "Close it with }.";
             case PARENTHESIS -> "Close it with ).";
           });
     }

@@ -25,17 +25,18 @@ public final class Unreadable implements TextRule {
       List<Segment> segments = file == null ? List.of() : file.segments();
       for (int at = 0; at < segments.size(); at++) {
         for (SyntaxProblem problem : segments.get(at).problems()) {
-          tell(problem, new Origin(path, at, problem.range()), found);
+          tell(problem, new Origin(path, at, problem.range()), segments.get(at).text(), found);
         }
       }
     }
   }
 
-  private static void tell(SyntaxProblem problem, Origin at, Findings found) {
+  private static void tell(SyntaxProblem problem, Origin at, String text, Findings found) {
     SyntaxWords words = SyntaxWords.of(problem);
     Findings.Draft draft = found.at(at).text().what(words.what()).mend(words.mend());
     for (String replacement : words.replacements()) {
       draft.fix(Fixes.replace(at, replacement));
     }
+    SyntaxFixes.of(problem, at, text).forEach(draft::fix);
   }
 }

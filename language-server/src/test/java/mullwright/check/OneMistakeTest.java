@@ -87,16 +87,20 @@ class OneMistakeTest {
         "use \"../catalog/captured.wall\"|use '../catalog/captured.wall'|unreadable",
         "  members {|  # the members\\n  members {|unreadable",
         "  members {|  /* the members\\n  members {|unreadable",
+        "wall East {|wall East|unreadable",
+        "  members {|  members {\\n  }|unreadable",
+        "  installation {\\n|  installation\\n|unreadable",
+        "  members {|  anchors\\n  members {|unreadable",
         "system captured-6|let b 5'-0\"\\n  system captured-6|unreadable",
       })
   void oneMistakeIsToldOnce(String right, String wrong, String rule) {
-    assertThat(wall).contains(right);
+    assertThat(wall).contains(right.replace("\\n", "\n"));
     List<Finding> found = check(wall.replaceFirst(quote(right), quoted(wrong)));
     assertThat(found).extracting(Finding::rule).containsExactly(rule);
   }
 
   private static String quote(String text) {
-    return Pattern.quote(text);
+    return Pattern.quote(text.replace("\\n", "\n"));
   }
 
   private static String quoted(String text) {

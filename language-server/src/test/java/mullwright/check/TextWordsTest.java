@@ -53,8 +53,8 @@ class TextWordsTest {
         new SyntaxProblem.Unexpected("B", List.of("a new line"), "after }", RANGE),
         "“B” cannot stand here, after }. Expected: a new line.");
     told.put(
-        new SyntaxProblem.Unexpected("}", List.of(), BlockKind.FILE.name(), RANGE),
-        "“}” cannot stand here. Take it out.");
+        new SyntaxProblem.Unexpected("=", List.of(), BlockKind.FILE.name(), RANGE),
+        "“=” cannot stand here. Take it out.");
     told.put(
         new SyntaxProblem.UnknownKeyword(
             new Word("rwo", false, RANGE), BlockKind.GRID, List.of("row", "line", "floor"), RANGE),
@@ -97,8 +97,21 @@ class TextWordsTest {
         new SyntaxProblem.NotClosed(SyntaxProblem.NotClosed.What.COMMENT, RANGE),
         "The comment does not end. Close it with */.");
     told.put(
-        new SyntaxProblem.NotClosed(SyntaxProblem.NotClosed.What.BLOCK, RANGE),
-        "The block does not end. Close it with }.");
+        new SyntaxProblem.BlockNotClosed("grid", 9, RANGE),
+        "The block “grid” does not end. Put } after its last line.");
+    told.put(
+        new SyntaxProblem.BraceMissing("grid", true, RANGE),
+        "“grid” opens a block, and none follows. Put { and } after it.");
+    told.put(
+        new SyntaxProblem.BraceMissing("wall East", false, RANGE),
+        "A “{” is missing after “wall East”: its block does not begin."
+            + " Put { at the end of this line.");
+    told.put(
+        new SyntaxProblem.BraceExtra("grid", RANGE),
+        "This “}” is one too many: what follows still belongs in “grid”. Take it out.");
+    told.put(
+        new SyntaxProblem.BraceExtra("", RANGE),
+        "This “}” closes nothing: no block is open here. Take it out.");
     told.put(
         new SyntaxProblem.NotClosed(SyntaxProblem.NotClosed.What.PARENTHESIS, RANGE),
         "The parenthesis does not end. Close it with ).");

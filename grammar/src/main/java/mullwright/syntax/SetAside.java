@@ -1,0 +1,105 @@
+package mullwright.syntax;
+
+import static mullwright.syntax.antlr.WallLexer.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.syntax.SyntaxProblem.NotClosed;
+import mullwright.syntax.SyntaxProblem.StrayCharacter;
+
+/** Takes comments, and characters the language has no use for, out of a segment's raw tokens. */
+final class SetAside {
+  private final List<Comment> comments = new ArrayList<>();
+  private final TypedTokens out;
+  private boolean commentOpen;
+
+  /**
+   * @param out where mistakes go, and tokens the parser does not see
+   */
+  SetAside(TypedTokens out) {
+    this.out = out;
+  }
+
+  /** All comments met so far. */
+  List<Comment> comments() {
+    return comments;
+  }
+
+  /** True if a comment took the closing braces along. */
+  boolean isCommentOpen() {
+    return commentOpen;
+  }
+
+  /** All but comments and strays, which are set aside. */
+  List<WallToken> significant(List<WallToken> raw) {
+    List<WallToken> kept = new ArrayList<>(raw.size());
+    for (int i = 0; i < raw.size(); i++) {
+      WallToken token = raw.get(i);
+      switch (token.getType()) {
+        case LINE_COMMENT, BLOCK_COMMENT -> comment(token);
+        case OPEN_COMMENT -> {
+          comment(token);
+          TextRange mark = new TextRange(token.start(), token.start() + 2);
+          out.report(new NotClosed(NotClosed.What.COMMENT, mark));
+          commentOpen = true;
+        }
+        case STRAY -> i = strays(raw, i, kept);
+        default -> kept.add(token);
+      }
+    }
+    return kept;
+  }
+
+  /**
+   * Strays in one piece are one mistake. Those that touch a word or value make it unclear what was
+   * meant and stay as a fault; those that stand apart are passed over, and so the line is read.
+   */
+  private int strays(List<WallToken> raw, int first, List<WallToken> kept) {
+    int last = first;
+    while (last + 1 < raw.size()
+        && raw.get(last + 1).getType() == STRAY
+        && raw.get(last + 1).start() == raw.get(last).end()) {
+      last++;
+    }
+    WallToken start = raw.get(first);
+    WallToken all = start.part(FAULT, start.start(), raw.get(last).end());
+    if (all.getText().startsWith("#")) {
+      return hash(raw, first);
+    }
+    boolean begins = kept.isEmpty() || kept.get(kept.size() - 1).getType() == NL;
+    boolean touches =
+        first > 0 && isWord(raw.get(first - 1)) && raw.get(first - 1).end() == all.start()
+            || last + 1 < raw.size()
+                && isWord(raw.get(last + 1))
+                && raw.get(last + 1).start() == all.end();
+    StrayCharacter problem = new StrayCharacter(all.getText(), all.range());
+    if (touches && !begins) {
+      out.report(problem);
+      kept.add(all);
+    } else {
+      out.drop(all, problem);
+    }
+    return last;
+  }
+
+  /** Elsewhere a comment begins so: the rest of the line is none of the drafter's mistakes. */
+  private int hash(List<WallToken> raw, int first) {
+    WallToken mark = raw.get(first);
+    out.drop(mark, new StrayCharacter("#", new TextRange(mark.start(), mark.start() + 1)));
+    int last = first;
+    while (last + 1 < raw.size() && raw.get(last + 1).getType() != NL) {
+      last++;
+      out.drop(raw.get(last));
+    }
+    return last;
+  }
+
+  private static boolean isWord(WallToken token) {
+    return token.getType() >= LENGTH && token.getType() <= MARKED_NAME;
+  }
+
+  private void comment(WallToken token) {
+    String text = token.getText();
+    comments.add(new Comment(text, text.startsWith("///"), token.range()));
+  }
+}

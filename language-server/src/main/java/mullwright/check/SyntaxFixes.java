@@ -1,0 +1,98 @@
+package mullwright.check;
+
+import java.util.List;
+import mullwright.model.Origin;
+import mullwright.syntax.SyntaxProblem;
+import mullwright.syntax.SyntaxProblem.NotClosed.What;
+import mullwright.syntax.TextRange;
+
+/** Edits that put in a brace or mark that is missing, or take out one too many. */
+final class SyntaxFixes {
+  private SyntaxFixes() {}
+
+  /**
+   * The edits that mend a problem of form; none if only the drafter can tell what was meant.
+   *
+   * @param at where it is
+   * @param text of the segment it is in
+   */
+  static List<Fix> of(SyntaxProblem problem, Origin at, String text) {
+    if (problem instanceof SyntaxProblem.BraceMissing it) {
+      int end = problem.range().end();
+      return List.of(
+          it.alone()
+              ? insert("Put { } after it", at, end, " { }")
+              : insert("Put { at the end of the line", at, end, " {"));
+    }
+    if (problem instanceof SyntaxProblem.BraceExtra) {
+      TextRange line = withItsLine(problem.range(), text);
+      return List.of(fix("Take the } out", at, line, ""));
+    }
+    if (problem instanceof SyntaxProblem.BlockNotClosed open) {
+      return List.of(close(open, at, text));
+    }
+    if (problem instanceof SyntaxProblem.NotClosed open && open.what() == What.STRING) {
+      return List.of(insert("Close the quote", at, endOfWords(open.range(), text), "\""));
+    }
+    return List.of();
+  }
+
+  /** A brace on a line of its own, indented as the line that opens the block. */
+  private static Fix close(SyntaxProblem.BlockNotClosed open, Origin at, String text) {
+    int brace = open.range().start();
+    String line = text.substring(startOfLine(brace, text), brace);
+    String indent = line.substring(0, line.length() - line.stripLeading().length());
+    int end = open.end();
+    while (end < text.length() && !isLineEnd(text.charAt(end))) {
+      end++;
+    }
+    String lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
+    return insert("Put } after the block", at, end, lineEnd + indent + "}");
+  }
+
+  /** Where an open text ends if neither blanks nor a comment after it are meant to be in it. */
+  private static int endOfWords(TextRange range, String text) {
+    String open = text.substring(range.start(), range.end());
+    int comment = open.indexOf(" //");
+    String words = comment < 0 ? open : open.substring(0, comment);
+    return range.start() + words.stripTrailing().length();
+  }
+
+  /** The range, or the whole line if nothing else stands on it. */
+  private static TextRange withItsLine(TextRange range, String text) {
+    int start = startOfLine(range.start(), text);
+    int end = range.end();
+    while (end < text.length() && !isLineEnd(text.charAt(end))) {
+      end++;
+    }
+    boolean alone =
+        text.substring(start, range.start()).isBlank()
+            && text.substring(range.end(), end).isBlank();
+    if (!alone) {
+      return range;
+    }
+    int lineEnd = text.startsWith("\r\n", end) ? 2 : 1;
+    return new TextRange(start, Math.min(end + lineEnd, text.length()));
+  }
+
+  private static int startOfLine(int offset, String text) {
+    int start = offset;
+    while (start > 0 && !isLineEnd(text.charAt(start - 1))) {
+      start--;
+    }
+    return start;
+  }
+
+  private static boolean isLineEnd(char character) {
+    return character == '\n' || character == '\r';
+  }
+
+  private static Fix insert(String title, Origin near, int offset, String text) {
+    return fix(title, near, new TextRange(offset, offset), text);
+  }
+
+  private static Fix fix(String title, Origin near, TextRange range, String text) {
+    Origin origin = new Origin(near.file(), near.segment(), range);
+    return new Fix(title, List.of(new Fix.Edit(origin, text)));
+  }
+}
