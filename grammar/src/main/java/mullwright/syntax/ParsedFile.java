@@ -58,6 +58,9 @@ public final class ParsedFile {
     int shift = edited.length() - text.length();
     // where a segment ends may hang on the first words of the next, so begin one early
     int first = Math.max(0, segmentAt(start - 1) - 1);
+    if (endsComment(edited, start, start + replacement.length())) {
+      first = Math.max(0, Math.min(first, firstOpenComment() - 1));
+    }
     List<Segment> after = new ArrayList<>(segments.subList(0, first));
     SegmentCutter cutter = new SegmentCutter(edited, starts[first]);
     int kept = segments.size();
@@ -78,6 +81,24 @@ public final class ParsedFile {
     }
     after.addAll(segments.subList(kept, segments.size()));
     return new ParsedFile(edited, after);
+  }
+
+  /** True if the edit put the end of a comment into the text, or made one of what stood there. */
+  private static boolean endsComment(String edited, int start, int end) {
+    int mark = edited.indexOf("*/", Math.max(0, start - 1));
+    return mark >= 0 && mark <= end;
+  }
+
+  /** The first segment with a comment whose end stands nowhere; else past the last. */
+  private int firstOpenComment() {
+    for (int i = 0; i < segments.size(); i++) {
+      Segment segment = segments.get(i);
+      boolean unread = segment.comments().isEmpty() && segment.statements().isEmpty();
+      if (unread || segment.comments().stream().anyMatch(Comment::isOpen)) {
+        return i;
+      }
+    }
+    return segments.size();
   }
 
   private static Segment empty() {

@@ -18,7 +18,8 @@ import org.antlr.v4.runtime.misc.Pair;
  * first column with the word of a top-level block, which also heals an unclosed brace. It goes on
  * where the next line can only belong in the block it holds, which heals a brace that is missing or
  * one too many. Where a segment ends depends on nothing before its start and nothing after the
- * first two words of the next, which is what makes cutting anew after an edit a local matter.
+ * first two words of the next, which is what makes cutting anew after an edit a local matter; only
+ * whether a comment ends may hang on text far on.
  */
 final class SegmentCutter {
   private final String text;
@@ -30,7 +31,7 @@ final class SegmentCutter {
   SegmentCutter(String text, int start) {
     this.text = text;
     this.start = start;
-    this.lexer = new WallLexer(new TextStream(text, start));
+    this.lexer = new CommentLexer(text, start);
     lexer.removeErrorListeners();
     lexer.setTokenFactory(new AbsoluteTokens(text));
   }
@@ -213,6 +214,25 @@ final class SegmentCutter {
     ahead.subList(0, count).clear();
     start = end;
     return cut;
+  }
+
+  /** Knows whether comments end, so that each need not be followed to the end of the text. */
+  private static final class CommentLexer extends WallLexer {
+    private final String text;
+    private int lastEnd = -2;
+
+    CommentLexer(String text, int start) {
+      super(new TextStream(text, start));
+      this.text = text;
+    }
+
+    @Override
+    protected boolean commentEnds() {
+      if (lastEnd == -2) {
+        lastEnd = text.lastIndexOf("*/");
+      }
+      return getInputStream().index() <= lastEnd;
+    }
   }
 
   /** Makes tokens whose places count from the start of the whole text. */

@@ -11,7 +11,6 @@ import mullwright.syntax.SyntaxProblem.StrayCharacter;
 final class SetAside {
   private final List<Comment> comments = new ArrayList<>();
   private final TypedTokens out;
-  private boolean commentOpen;
 
   /**
    * @param out where mistakes go, and tokens the parser does not see
@@ -25,11 +24,6 @@ final class SetAside {
     return comments;
   }
 
-  /** True if a comment took the closing braces along. */
-  boolean isCommentOpen() {
-    return commentOpen;
-  }
-
   /** All but comments and strays, which are set aside. */
   List<WallToken> significant(List<WallToken> raw) {
     List<WallToken> kept = new ArrayList<>(raw.size());
@@ -41,7 +35,6 @@ final class SetAside {
           comment(token);
           TextRange mark = new TextRange(token.start(), token.start() + 2);
           out.report(new NotClosed(NotClosed.What.COMMENT, mark));
-          commentOpen = true;
         }
         case STRAY -> i = strays(raw, i, kept);
         default -> kept.add(token);

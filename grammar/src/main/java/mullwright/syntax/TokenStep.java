@@ -347,7 +347,7 @@ final class TokenStep {
     OpenBrace left = open.pop();
     braces.closed();
     WallToken brace = left.brace();
-    if (!aside.isCommentOpen() && !left.missing()) {
+    if (!left.missing()) {
       out.report(new BlockNotClosed(left.word(), lastWordEnd(), brace.range()));
     }
     if (out.lastType() != NL && out.lastType() != LBRACE) {

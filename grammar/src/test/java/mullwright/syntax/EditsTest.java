@@ -120,13 +120,38 @@ class EditsTest {
   }
 
   @Test
-  void anUnclosedCommentSwallowsTheRestAndGivesItBack() {
-    String walls = "wall A {\n}\nwall B {\n}\nwall C {\n}\n";
+  void anUnclosedCommentCostsItsLineOnly() {
+    String walls = "wall A {\n  grid {\n    floor L1 at 0\"\n  }\n}\nwall B {\n}\n";
     ParsedFile file = ParsedFile.parse(walls);
-    ParsedFile commented = file.edit(11, 11, "/*");
+    int line = walls.indexOf("floor");
+    ParsedFile commented = file.edit(line, line, "/* ");
     assertThat(commented.segments()).hasSize(2);
+    assertThat(commented.segments().get(1)).isSameAs(file.segments().get(1));
     assertThat(commented.problems()).hasSize(1);
-    ParsedFile back = commented.edit(11, 13, "");
+    ParsedFile back = commented.edit(line, line + 3, "");
     assertThat(back.segments()).isEqualTo(file.segments());
+  }
+
+  @Test
+  void theEndOfACommentReachesBackToItsBeginning() {
+    String walls = "/* wall A {\nunits mm\nwall B {\n}\nwall C {\n}\nlet a = 3\n";
+    ParsedFile open = ParsedFile.parse(walls);
+    int inC = walls.indexOf("wall C");
+    for (String end : List.of("*/", "/* */", "// */", "*/ */")) {
+      ParsedFile closed = open.edit(inC, inC, end);
+      String text = walls.substring(0, inC) + end + walls.substring(inC);
+      assertThat(closed.segments()).isEqualTo(ParsedFile.parse(text).segments());
+    }
+    ParsedFile half = open.edit(inC, inC, "*");
+    assertThat(half.edit(inC + 1, inC + 1, "/").segments())
+        .isEqualTo(
+            ParsedFile.parse(walls.substring(0, inC) + "*/" + walls.substring(inC)).segments());
+  }
+
+  @Test
+  void manyUnclosedCommentsAreQuicklyRead() {
+    // each would be followed to the end of the text, if that were not known to hold no end
+    String text = "units mm /*\n".repeat(100_000);
+    assertThat(ParsedFile.parse(text).segments()).hasSize(100_000);
   }
 }

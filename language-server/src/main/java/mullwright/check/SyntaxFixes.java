@@ -31,6 +31,10 @@ final class SyntaxFixes {
     if (problem instanceof SyntaxProblem.BlockNotClosed open) {
       return List.of(close(open, at, text));
     }
+    if (problem instanceof SyntaxProblem.NotClosed open && open.what() == What.COMMENT) {
+      int end = endOfLine(open.range().start(), text);
+      return List.of(insert("Close the comment", at, end, " */"));
+    }
     if (problem instanceof SyntaxProblem.NotClosed open && open.what() == What.STRING) {
       return List.of(insert("Close the quote", at, endOfWords(open.range(), text), "\""));
     }
@@ -42,10 +46,7 @@ final class SyntaxFixes {
     int brace = open.range().start();
     String line = text.substring(startOfLine(brace, text), brace);
     String indent = line.substring(0, line.length() - line.stripLeading().length());
-    int end = open.end();
-    while (end < text.length() && !isLineEnd(text.charAt(end))) {
-      end++;
-    }
+    int end = endOfLine(open.end(), text);
     String lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
     return insert("Put } after the block", at, end, lineEnd + indent + "}");
   }
@@ -61,10 +62,7 @@ final class SyntaxFixes {
   /** The range, or the whole line if nothing else stands on it. */
   private static TextRange withItsLine(TextRange range, String text) {
     int start = startOfLine(range.start(), text);
-    int end = range.end();
-    while (end < text.length() && !isLineEnd(text.charAt(end))) {
-      end++;
-    }
+    int end = endOfLine(range.end(), text);
     boolean alone =
         text.substring(start, range.start()).isBlank()
             && text.substring(range.end(), end).isBlank();
@@ -81,6 +79,14 @@ final class SyntaxFixes {
       start--;
     }
     return start;
+  }
+
+  private static int endOfLine(int offset, String text) {
+    int end = offset;
+    while (end < text.length() && !isLineEnd(text.charAt(end))) {
+      end++;
+    }
+    return end;
   }
 
   private static boolean isLineEnd(char character) {

@@ -113,7 +113,7 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       return plain(
           switch (it.what()) {
             case STRING -> "The text in quotes does not end on its line.";
-            case COMMENT -> "The comment does not end.";
+            case COMMENT -> "The comment does not end: it is read up to the end of its line.";
             case PARENTHESIS -> "The parenthesis does not end.";
           },
           switch (it.what()) {

@@ -95,7 +95,7 @@ class TextWordsTest {
         "The text in quotes does not end on its line. Close it with a quote.");
     told.put(
         new SyntaxProblem.NotClosed(SyntaxProblem.NotClosed.What.COMMENT, RANGE),
-        "The comment does not end. Close it with */.");
+        "The comment does not end: it is read up to the end of its line. Close it with */.");
     told.put(
         new SyntaxProblem.BlockNotClosed("grid", 9, RANGE),
         "The block “grid” does not end. Put } after its last line.");

@@ -7,6 +7,13 @@
  */
 lexer grammar WallLexer;
 
+@members {
+  /** True if a comment whose beginning was just read has an end somewhere. */
+  protected boolean commentEnds() {
+    return true;
+  }
+}
+
 tokens {
   // statement words; each is named as its StatementKind
   USE, LET, UNITS, PROJECT_BLOCK, CATALOG_BLOCK, WALL_BLOCK, CRITERIA_BLOCK, CATALOG_PART, PROPERTY,
@@ -40,8 +47,9 @@ NL: '\r\n' | '\n' | '\r';
 SPACE: [ \t\f\u000B\uFEFF\p{Zs}]+ -> skip;
 
 LINE_COMMENT: '//' ~[\r\n]*;
-BLOCK_COMMENT: '/*' COMMENT_BODY '*'+ '/';
-OPEN_COMMENT: '/*' COMMENT_BODY '*'*;
+BLOCK_COMMENT: '/*' {commentEnds()}? COMMENT_BODY '*'+ '/';
+/** A comment whose end stands nowhere; only its line is taken for one, so that it costs no more. */
+OPEN_COMMENT: '/*' {!commentEnds()}? ~[\r\n]*;
 
 STRING: '"' ~["\r\n]* '"' | [\u201C\u201D] ~["\u201C\u201D\r\n]* ["\u201D];
 /** A text without its last quote; it ends before a brace, so that the block is not lost with it. */
