@@ -119,6 +119,33 @@ final class Braces {
     return false;
   }
 
+  /**
+   * The statement that an opening brace without a word was evidently meant for: the one block of
+   * those that may stand there in which the first word after the brace may; else null.
+   *
+   * @param brace its index
+   * @param around the block it stands in, or null
+   */
+  StatementKind wordMissing(int brace, BlockKind around) {
+    int following = following(brace + 1);
+    if (around != BlockKind.WALL || following == tokens.size()) {
+      return null;
+    }
+    String word = tokens.get(following).getText();
+    StatementKind meant = null;
+    for (String known : Keywords.words(around)) {
+      StatementKind kind = Keywords.statement(around, known);
+      BlockKind opens = kind.opens().orElse(BlockKind.CATALOG_ITEM);
+      if (!Keywords.isOpen(opens) && Keywords.isStatementWord(opens, word)) {
+        if (meant != null) {
+          return null;
+        }
+        meant = kind;
+      }
+    }
+    return meant;
+  }
+
   private static boolean fits(String word, BlockKind block, StatementKind clausesOf) {
     if (block == null) {
       ClauseWord clause = Keywords.clause(word);

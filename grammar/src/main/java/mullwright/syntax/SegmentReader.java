@@ -3,6 +3,7 @@ package mullwright.syntax;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import mullwright.syntax.SyntaxProblem.NotClosed;
 import mullwright.syntax.antlr.WallParser;
 
 /** Reads one cut segment: token step, parser, tree. */
@@ -40,18 +41,26 @@ final class SegmentReader {
       boolean misfit =
           problem instanceof SyntaxProblem.Unexpected
               || problem instanceof SyntaxProblem.ClauseNotTaken
-              || problem instanceof SyntaxProblem.BareNumber;
+              || problem instanceof SyntaxProblem.BareNumber
+              || problem instanceof SyntaxProblem.BlockWordMissing
+              || isOpen(problem, NotClosed.What.STRING);
       int start = problem.range().start();
       boolean again = same(problem, kept);
       if ((misfit || again) && from >= 0 && isOneLine(text.substring(from, start))) {
         continue;
       }
       kept.add(problem);
-      if (misfit || problem instanceof SyntaxProblem.StrayCharacter) {
+      if (misfit
+          || problem instanceof SyntaxProblem.StrayCharacter
+          || isOpen(problem, NotClosed.What.COMMENT)) {
         from = start;
       }
     }
     return kept;
+  }
+
+  private static boolean isOpen(SyntaxProblem problem, NotClosed.What what) {
+    return problem instanceof NotClosed open && open.what() == what;
   }
 
   private static boolean isOneLine(String text) {

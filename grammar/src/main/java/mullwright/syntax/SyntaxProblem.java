@@ -67,6 +67,14 @@ public sealed interface SyntaxProblem {
   record BareNumber(String number, TextRange range) implements SyntaxProblem {}
 
   /**
+   * Braces without the word that says what they hold, which is told by what stands in them.
+   *
+   * @param word the word
+   * @param range the opening brace
+   */
+  record BlockWordMissing(String word, TextRange range) implements SyntaxProblem {}
+
+  /**
    * A block that does not end.
    *
    * @param block the first word of the line that opens it

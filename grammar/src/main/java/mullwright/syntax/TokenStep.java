@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import mullwright.syntax.SyntaxProblem.BlockNotClosed;
+import mullwright.syntax.SyntaxProblem.BlockWordMissing;
 import mullwright.syntax.SyntaxProblem.BraceExtra;
 import mullwright.syntax.SyntaxProblem.BraceMissing;
 import mullwright.syntax.SyntaxProblem.TooMuch;
@@ -172,7 +173,7 @@ final class TokenStep {
           return line;
         }
         case NL -> {
-          if (!goesOn(line.get(line.size() - 1), parentheses, block)) {
+          if (!goesOn(line, parentheses, block)) {
             return line;
           }
           continue;
@@ -188,7 +189,7 @@ final class TokenStep {
     return line;
   }
 
-  private boolean goesOn(WallToken last, int parentheses, BlockKind block) {
+  private boolean goesOn(List<WallToken> line, int parentheses, BlockKind block) {
     int next = at;
     while (next < tokens.size() && tokens.get(next).getType() == NL) {
       next++;
@@ -198,13 +199,25 @@ final class TokenStep {
     }
     WallToken following = tokens.get(next);
     if (following.getType() == LBRACE) {
-      return true;
+      return takesBraces(line.get(0), next, block);
     }
-    boolean continued = parentheses > 0 || LineEnds.continueAfter(last.getType());
+    int last = line.get(line.size() - 1).getType();
+    boolean continued = parentheses > 0 || LineEnds.continueAfter(last);
     return continued
         && !(block != null
             && following.getType() == NAME
             && Keywords.isStatementWord(block, following.getText()));
+  }
+
+  /** True unless braces on the next line can hardly be meant to belong to the line. */
+  private boolean takesBraces(WallToken first, int brace, BlockKind block) {
+    StatementKind kind =
+        block == null ? StatementKind.UNKNOWN : Keywords.statement(block, first.getText());
+    return switch (kind) {
+      case USE, LET, UNITS -> false;
+      case PROPERTY -> braces.wordMissing(brace, block) == null;
+      default -> true;
+    };
   }
 
   private boolean nextIs(int type) {
@@ -226,7 +239,12 @@ final class TokenStep {
     if (!open.isEmpty() && open.peek().skipped()) {
       out.add(brace.part(UNKNOWN, brace.start(), brace.start()));
     }
-    openBrace(null, null, brace);
+    StatementKind meant = braces.wordMissing(at, open.isEmpty() ? null : open.peek().inside());
+    if (meant != null) {
+      out.report(new BlockWordMissing(meant.spelling(), brace.range()));
+      out.add(brace.part(Keywords.type(meant), brace.start(), brace.start()));
+    }
+    openBrace(meant == null ? null : meant.opens().orElse(null), null, brace);
   }
 
   private void openBrace(BlockKind inside, StatementKind clausesOf, WallToken first) {

@@ -23,7 +23,7 @@ public final class BadValue implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.BadValue bad) {
         Optional<Fix> fix = fix(bad, facts);
         Findings.Draft draft =

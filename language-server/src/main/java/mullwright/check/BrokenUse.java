@@ -13,7 +13,7 @@ public final class BrokenUse implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.BadUse use) {
         found.at(use.origin()).text().what(what(use)).mend(mend(use));
       }

@@ -20,7 +20,7 @@ public final class Conflicting implements TextRule {
   public void check(TextFacts facts, Findings found) {
     // two statements that disagree often do so in many places: told once, at the first
     Map<List<Object>, List<ModelProblem.Conflict>> pairs = new LinkedHashMap<>();
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.Conflict conflict) {
         List<Object> pair = List.of(conflict.first(), conflict.origin(), conflict.clause());
         pairs.computeIfAbsent(pair, key -> new ArrayList<>()).add(conflict);

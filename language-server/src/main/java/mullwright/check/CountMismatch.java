@@ -15,7 +15,7 @@ public final class CountMismatch implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.CountMismatch counts) {
         Findings.Draft draft =
             found

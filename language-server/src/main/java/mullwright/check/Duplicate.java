@@ -34,7 +34,7 @@ public final class Duplicate implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.Duplicate twice) {
         Findings.Draft draft =
             found

@@ -16,7 +16,7 @@ public final class OutOfPlace implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.OutOfPlace stray) {
         found
             .at(stray.origin())

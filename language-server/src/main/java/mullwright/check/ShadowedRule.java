@@ -14,7 +14,7 @@ public final class ShadowedRule implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.Shadowed shadowed) {
         Findings.Draft draft =
             found

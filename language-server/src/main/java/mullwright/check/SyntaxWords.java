@@ -68,6 +68,14 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           "A “{” is missing after " + Words.quoted(it.heading()) + ": its block does not begin.",
           "Put { at the end of this line.");
     }
+    if (problem instanceof SyntaxProblem.BlockWordMissing it) {
+      return new SyntaxWords(
+          "The word that says what these braces hold is missing; by what stands in them it is "
+              + Words.quoted(it.word())
+              + ".",
+          "Write " + it.word() + " {.",
+          List.of(it.word() + " {"));
+    }
     if (problem instanceof SyntaxProblem.BlockNotClosed it) {
       return plain(
           "The block "

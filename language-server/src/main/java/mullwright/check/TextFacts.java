@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import mullwright.model.Model;
+import mullwright.model.ModelProblem;
 import mullwright.model.Origin;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
@@ -19,6 +20,14 @@ import mullwright.syntax.TextRange;
 public record TextFacts(Model model, Map<String, ParsedFile> files) {
   public TextFacts {
     files = Map.copyOf(files);
+  }
+
+  /**
+   * What the text says that cannot be, each mistake once: the model's problems but those that only
+   * follow from another, or from a line that could not be read.
+   */
+  public List<ModelProblem> problems() {
+    return Consequences.without(this);
   }
 
   /** The words that stand at an origin, or nothing if its file is not at hand. */

@@ -13,7 +13,7 @@ public final class UnknownProperty implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.BadProperty bad) {
         if (bad.pattern().isEmpty()) {
           Findings.Draft draft =

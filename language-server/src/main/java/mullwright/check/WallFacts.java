@@ -34,6 +34,9 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
   private static final Set<StatementKind> SAY_WHAT_THERE_IS_OF =
       EnumSet.of(StatementKind.GRID_BLOCK, StatementKind.MEMBERS_BLOCK);
 
+  private static final Set<StatementKind> SAY_WHAT_TOUCHES =
+      EnumSet.of(StatementKind.MEMBERS_BLOCK, StatementKind.ANCHORS_BLOCK);
+
   /** Names without which nothing is where it was meant to be. */
   private static final Set<String> PLACES = Set.of("line", "floor", "row", "floor or row", "value");
 
@@ -72,7 +75,8 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
       case SPLICE, ANCHOR, SPAN -> settled(SAY_WHAT_IS_THERE);
       case GLASS, WEATHER -> settled(SAY_WHAT_FILLS);
       case FABRICATION, INSTALLATION -> settled(SAY_WHAT_THERE_IS_OF);
-      case ISOLATION, TEXT -> true;
+      case ISOLATION -> settled(SAY_WHAT_TOUCHES);
+      case TEXT -> true;
     };
   }
 

@@ -17,7 +17,7 @@ public final class WrongUnit implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
-    for (ModelProblem problem : facts.model().problems()) {
+    for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.WrongUnit wrong) {
         found
             .at(wrong.origin())

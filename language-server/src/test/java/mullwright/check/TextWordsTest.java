@@ -97,6 +97,10 @@ class TextWordsTest {
         new SyntaxProblem.NotClosed(SyntaxProblem.NotClosed.What.COMMENT, RANGE),
         "The comment does not end: it is read up to the end of its line. Close it with */.");
     told.put(
+        new SyntaxProblem.BlockWordMissing("grid", RANGE),
+        "The word that says what these braces hold is missing; by what stands in them it is “grid”."
+            + " Write grid {.");
+    told.put(
         new SyntaxProblem.BlockNotClosed("grid", 9, RANGE),
         "The block “grid” does not end. Put } after its last line.");
     told.put(

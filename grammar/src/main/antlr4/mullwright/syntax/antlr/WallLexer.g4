@@ -48,8 +48,8 @@ SPACE: [ \t\f\u000B\uFEFF\p{Zs}]+ -> skip;
 
 LINE_COMMENT: '//' ~[\r\n]*;
 BLOCK_COMMENT: '/*' {commentEnds()}? COMMENT_BODY '*'+ '/';
-/** A comment whose end stands nowhere; only its line is taken for one, so that it costs no more. */
-OPEN_COMMENT: '/*' {!commentEnds()}? ~[\r\n]*;
+/** A comment whose end stands nowhere; it ends with its line or before a brace, and costs no more. */
+OPEN_COMMENT: '/*' {!commentEnds()}? ~[{}\r\n]*;
 
 STRING: '"' ~["\r\n]* '"' | [\u201C\u201D] ~["\u201C\u201D\r\n]* ["\u201D];
 /** A text without its last quote; it ends before a brace, so that the block is not lost with it. */

@@ -1,0 +1,269 @@
+package mullwright.check;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import mullwright.model.ModelProblem;
+import mullwright.model.Origin;
+import mullwright.syntax.Block;
+import mullwright.syntax.ParsedFile;
+import mullwright.syntax.Segment;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
+import mullwright.syntax.SyntaxProblem;
+import mullwright.syntax.TextRange;
+
+/**
+ * Tells mistakes from what only follows from them: a name that stands in a line that could not be
+ * read is unknown elsewhere, and one mistake is told once.
+ *
+ * <p>Costs nothing while the text has no mistake.
+ */
+final class Consequences {
+  private static final Pattern WORD_ENDS = Pattern.compile("[^\\p{L}\\p{N}_.-]+");
+
+  /** A line of units, inside a block of which the first line may be what could not be read. */
+  private static final Pattern UNITS = Pattern.compile("(?m)^\\s*units\\b");
+
+  private static final Set<String> UNIT_SYSTEMS =
+      Set.of("units", "inches", "feet", "millimetres", "metres");
+
+  /** Names that no other file brings in. */
+  private static final Set<String> OWN = Set.of("line", "floor", "row", "floor or row");
+
+  private final TextFacts facts;
+
+  /** Lines that could not be read. */
+  private final List<Line> broken = new ArrayList<>();
+
+  /** Lines that could be, and say something that cannot be. */
+  private final List<Line> doubtful = new ArrayList<>();
+
+  /** Lines that give the same names. */
+  private final List<Line> doubled = new ArrayList<>();
+
+  /** All words of lines that could not be read, and of parts of no known kind. */
+  private final Set<String> words = new HashSet<>();
+
+  /** Kinds of part of which one lacks its name. */
+  private final Set<String> nameless = new HashSet<>();
+
+  /** Files whose line of units could not be read. */
+  private final Set<String> unitless = new HashSet<>();
+
+  private boolean useLost;
+
+  private record Line(String file, int segment, TextRange range) {
+    boolean holds(Origin origin) {
+      return isIn(origin) && range.touches(origin.range().start());
+    }
+
+    String text(Segment segment) {
+      return segment.text().substring(range.start(), range.end());
+    }
+
+    boolean isIn(Origin origin) {
+      return segment == origin.segment() && file.equals(origin.file());
+    }
+  }
+
+  private Consequences(TextFacts facts) {
+    this.facts = facts;
+    facts.files().forEach(this::collect);
+    for (ModelProblem problem : facts.model().problems()) {
+      Origin at = problem.origin();
+      if (problem instanceof ModelProblem.BadUse) {
+        useLost = true;
+      } else if (isKindOfPart(problem)) {
+        facts.segment(at).ifPresent(it -> addWords(at.file(), line(it, at).text(it)));
+      } else if (problem instanceof ModelProblem.Duplicate twice) {
+        facts.segment(at).ifPresent(it -> doubled.add(line(it, at)));
+        facts.segment(twice.first()).ifPresent(it -> doubled.add(line(it, twice.first())));
+      } else if (problem instanceof ModelProblem.BadProperty
+          || problem instanceof ModelProblem.WrongUnit
+          || problem instanceof ModelProblem.UnitMissing
+          || problem instanceof ModelProblem.UnknownName) {
+        facts.segment(at).ifPresent(it -> doubtful.add(line(it, at)));
+      }
+    }
+  }
+
+  /** The problems of the model but those that follow from another mistake. */
+  static List<ModelProblem> without(TextFacts facts) {
+    List<ModelProblem> all = facts.model().problems();
+    if (all.isEmpty()) {
+      return all;
+    }
+    Consequences consequences = new Consequences(facts);
+    Set<Object> told = new HashSet<>();
+    return all.stream()
+        .filter(problem -> !consequences.follows(problem))
+        .filter(problem -> told.add(consequences.mistake(problem)))
+        .toList();
+  }
+
+  private void collect(String path, ParsedFile file) {
+    for (int i = 0; i < file.segments().size(); i++) {
+      Segment segment = file.segments().get(i);
+      for (SyntaxProblem problem : segment.problems()) {
+        Origin at = new Origin(path, i, problem.range());
+        Line line = line(segment, at);
+        broken.add(line);
+        String text = line.text(segment);
+        addWords(path, text);
+        useLost |= text.contains(".wall");
+        if (text.contains("{") && UNITS.matcher(segment.text()).find()) {
+          unitless.add(path);
+        }
+        facts
+            .statementAt(at)
+            .filter(it -> it.kind() == StatementKind.CATALOG_PART && it.arguments().isEmpty())
+            .ifPresent(it -> nameless.add(it.keyword().text()));
+      }
+    }
+  }
+
+  private void addWords(String path, String line) {
+    for (String word : WORD_ENDS.split(line)) {
+      words.add(word);
+      if (UNIT_SYSTEMS.contains(word)) {
+        unitless.add(path);
+      }
+    }
+  }
+
+  private static Line line(Segment segment, Origin at) {
+    String text = segment.text();
+    int start = Math.min(at.range().start(), text.length());
+    int end = text.indexOf('\n', start);
+    return new Line(
+        at.file(),
+        at.segment(),
+        new TextRange(
+            start == 0 ? 0 : text.lastIndexOf('\n', start - 1) + 1, end < 0 ? text.length() : end));
+  }
+
+  private static boolean isKindOfPart(ModelProblem problem) {
+    return problem instanceof ModelProblem.UnknownName unknown
+        && unknown.what().equals("kind of part");
+  }
+
+  private boolean follows(ModelProblem problem) {
+    Origin at = problem.origin();
+    if (isBroken(at)) {
+      return true;
+    }
+    if (problem instanceof ModelProblem.UnknownName unknown) {
+      return (OWN.contains(unknown.what()) ? gridIsUnclear(at) : useLost)
+          || nameless.contains(unknown.what())
+          || words.contains(unknown.name()) && !isKindOfPart(problem);
+    }
+    if (problem instanceof ModelProblem.UnitMissing) {
+      return unitless.contains(at.file());
+    }
+    if (problem instanceof ModelProblem.Duplicate duplicate) {
+      return isBroken(duplicate.first());
+    }
+    if (problem instanceof ModelProblem.Missing) {
+      return doubtful.stream().anyMatch(line -> line.holds(at)) || lacksALine(at);
+    }
+    if (problem instanceof ModelProblem.Conflict conflict) {
+      return isBroken(conflict.first()) || placesAreUnclear(at);
+    }
+    if (problem instanceof ModelProblem.OutOfPlace && unitless.contains(at.file())) {
+      return true;
+    }
+    if (problem instanceof ModelProblem.Shadowed) {
+      return doubled.stream().anyMatch(line -> line.holds(at)) || placesAreUnclear(at);
+    }
+    return problem instanceof ModelProblem.OutOfPlace && placesAreUnclear(at);
+  }
+
+  /**
+   * What stands for the mistake a problem tells of: names of one line that are unknown and no slips
+   * of known ones are one, since rather the word before them is wrong; so are all names that a line
+   * gives again.
+   */
+  private Object mistake(ModelProblem problem) {
+    boolean one =
+        problem instanceof ModelProblem.Duplicate
+            || problem instanceof ModelProblem.UnknownName unknown
+                && Words.near(unknown.name(), unknown.candidates()).isEmpty();
+    if (!one) {
+      return problem;
+    }
+    String what =
+        problem instanceof ModelProblem.UnknownName unknown ? unknown.what() : "duplicate";
+    return facts
+        .segment(problem.origin())
+        .<Object>map(segment -> List.of(what, line(segment, problem.origin())))
+        .orElse(problem);
+  }
+
+  private boolean isBroken(Origin at) {
+    return broken.stream().anyMatch(line -> line.holds(at));
+  }
+
+  /**
+   * True if what a statement lacks may stand in a line of its block in which something is wrong.
+   */
+  private boolean lacksALine(Origin at) {
+    List<Line> near =
+        Stream.concat(broken.stream(), doubtful.stream()).filter(line -> line.isIn(at)).toList();
+    if (near.isEmpty()) {
+      return false;
+    }
+    List<Statement> all = facts.segment(at).map(Segment::statements).orElse(List.of());
+    Optional<Block> own =
+        facts
+            .statementAt(at)
+            .flatMap(Statement::block)
+            .or(() -> innermost(all, at.range().start(), Optional.empty()));
+    return own.isPresent()
+        && near.stream()
+            .anyMatch(line -> innermost(all, line.range().end(), Optional.empty()).equals(own));
+  }
+
+  /** The innermost block round an offset. */
+  private static Optional<Block> innermost(
+      List<Statement> statements, int offset, Optional<Block> around) {
+    for (Statement statement : statements) {
+      Optional<Block> block = statement.block().filter(it -> it.range().touches(offset));
+      if (block.isPresent()) {
+        return innermost(block.get().statements(), offset, block);
+      }
+    }
+    return around;
+  }
+
+  /** True if a line that could not be read may say what is where. */
+  private boolean gridIsUnclear(Origin at) {
+    return isUnclear(at, false);
+  }
+
+  /** The same, also of a line in the same block. */
+  private boolean placesAreUnclear(Origin at) {
+    return isUnclear(at, true);
+  }
+
+  private boolean isUnclear(Origin at, boolean ownBlock) {
+    List<Line> near = broken.stream().filter(line -> line.isIn(at)).toList();
+    if (near.isEmpty()) {
+      return false;
+    }
+    List<Statement> blocks =
+        facts.segment(at).stream()
+            .flatMap(segment -> segment.statements().stream())
+            .flatMap(statement -> statement.block().stream())
+            .flatMap(block -> block.statements().stream())
+            .filter(statement -> statement.kind() != StatementKind.GRID_BLOCK)
+            .filter(statement -> !(ownBlock && statement.range().touches(at.range().start())))
+            .toList();
+    return near.stream()
+        .anyMatch(line -> blocks.stream().noneMatch(it -> it.range().touches(line.range().end())));
+  }
+}
