@@ -1,0 +1,144 @@
+package mullwright.server;
+
+import static mullwright.server.Conversation.await;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import mullwright.syntax.LineTable;
+import mullwright.syntax.TokenKind;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionList;
+import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is offered everywhere in the walls of the examples. */
+class CompletionSweepTest extends Sweep {
+  private static final Set<TokenKind> WORDS =
+      EnumSet.of(
+          TokenKind.KEYWORD,
+          TokenKind.NAME,
+          TokenKind.REFERENCE,
+          TokenKind.PROPERTY,
+          TokenKind.CLAUSE);
+
+  /** Names that a text makes up, which nobody can guess. */
+  private static boolean isNew(Place token, String text) {
+    int line = text.lastIndexOf('\n', token.start()) + 1;
+    String before = text.substring(line, token.start()).strip();
+    return before.matches("(revision|wall|face|floors?|row|lines|opening \\w+|wind)( .*|)")
+        && token.kind() != TokenKind.CLAUSE
+        && !before.matches("row.* (above|below) .*|wind.* from .*|opening.* (bays|from|to) .*")
+        && !List.of("field", "edge").contains(token.words());
+  }
+
+  /** At every column of one wall, and at the end of every word of the others. */
+  @ParameterizedTest
+  @ValueSource(strings = {LIBRARY, TOWER, FERRY})
+  void everyColumnCanBeCompletedAndEachWordIsOffered(String wall) {
+    String address = open(wall);
+    String text = texts.get(address);
+    Map<Integer, Place> ends = new LinkedHashMap<>();
+    tokens(text).forEach(token -> ends.put(token.end(), token));
+    for (int offset = 0; offset <= text.length(); offset++) {
+      if (!wall.equals(FERRY) && !ends.containsKey(offset)) {
+        continue;
+      }
+      Position at = position(text, offset);
+      CompletionList list =
+          await(
+                  talk.server
+                      .getTextDocumentService()
+                      .completion(new CompletionParams(new TextDocumentIdentifier(address), at)))
+              .getRight();
+      Set<String> labels = new HashSet<>();
+      Set<String> sorts = new HashSet<>();
+      for (CompletionItem item : list.getItems()) {
+        if (!labels.add(item.getLabel())) {
+          wrong.add("twice “" + item.getLabel() + "” at " + where(text, offset));
+        }
+        sorts.add(item.getSortText());
+        if (item.getKind() == null || item.getLabel().isBlank()) {
+          wrong.add("no kind of " + item.getLabel() + " at " + where(text, offset));
+        }
+      }
+      if (sorts.size() != list.getItems().size()) {
+        wrong.add("not in order at " + where(text, offset));
+      }
+      Range replace =
+          list.getItemDefaults().getEditRange().isRight()
+              ? list.getItemDefaults().getEditRange().getRight().getReplace()
+              : list.getItemDefaults().getEditRange().getLeft();
+      int start = offset(text, replace.getStart());
+      int end = offset(text, replace.getEnd());
+      if (start > offset
+          || end < offset
+          || replace.getStart().getLine() != replace.getEnd().getLine()) {
+        wrong.add("range elsewhere at " + where(text, offset));
+      }
+      Place token = ends.get(offset);
+      if (token != null && WORDS.contains(token.kind()) && !isNew(token, text)) {
+        // a row of one floor only goes by its name alone
+        String alone = token.words().replaceFirst("^.*\\.", "");
+        // and a clause of two words is offered whole
+        boolean offered =
+            labels.contains(token.words())
+                || labels.contains(alone)
+                || labels.stream().anyMatch(label -> label.startsWith(token.words() + " "));
+        if (!offered) {
+          wrong.add("“" + token.words() + "” is not offered at " + where(text, offset));
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  /**
+   * On a new line after each line of a wall, every offer that is taken leaves a text that reads.
+   */
+  @Test
+  void everyStatementThatIsOfferedReads() {
+    String address = open(FERRY);
+    String text = texts.get(address);
+    int taken = 0;
+    for (int line = 0; line < LineTable.of(text).count() - 1; line++) {
+      int end = LineTable.of(text).end(line);
+      String longer = text.substring(0, end) + "\n" + text.substring(end);
+      talk.replace(address, longer);
+      CompletionList list =
+          await(
+                  talk.server
+                      .getTextDocumentService()
+                      .completion(
+                          new CompletionParams(
+                              new TextDocumentIdentifier(address), new Position(line + 1, 0))))
+              .getRight();
+      for (CompletionItem item : list.getItems()) {
+        String written = item.getTextEditText() == null ? item.getLabel() : item.getTextEditText();
+        String whole =
+            written
+                .replaceAll("\\$\\{\\d+\\|([^,|]*)[^}]*\\}", "$1")
+                .replaceAll("\\$\\{\\d+:([^}]*)\\}", "$1")
+                .replaceAll("\\$\\{?\\d+\\}?", "")
+                .replaceAll("\\\\(.)", "$1");
+        String now = longer.substring(0, end + 1) + whole + longer.substring(end + 1);
+        taken++;
+        if (item.getTextEditText() != null && problems(now) > 0) {
+          wrong.add("“" + whole + "” after line " + (line + 1) + " does not read");
+        }
+      }
+    }
+    assertThat(new LinkedHashSet<>(wrong)).isEmpty();
+    assertThat(taken).isGreaterThan(400);
+  }
+}
