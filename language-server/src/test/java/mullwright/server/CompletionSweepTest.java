@@ -18,6 +18,7 @@ import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.TextEdit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -140,5 +141,80 @@ class CompletionSweepTest extends Sweep {
     }
     assertThat(new LinkedHashSet<>(wrong)).isEmpty();
     assertThat(taken).isGreaterThan(400);
+  }
+
+  /**
+   * At the end of every word: what is offered in its place and begins with that very word, or is a
+   * clause in the place of a clause that is named by a word too, leaves a text that reads.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {LIBRARY, FERRY, "catalog/captured.wall"})
+  void noOfferWritesTwiceWhatStandsThere(String wall) {
+    String address = open(wall);
+    String text = texts.get(address);
+    int taken = 0;
+    for (Place token : tokens(text)) {
+      if (!REWRITTEN.contains(token.kind())) {
+        continue;
+      }
+      CompletionList list =
+          await(
+                  talk.server
+                      .getTextDocumentService()
+                      .completion(
+                          new CompletionParams(
+                              new TextDocumentIdentifier(address), position(text, token.end()))))
+              .getRight();
+      for (CompletionItem item : list.getItems()) {
+        boolean same = (item.getLabel() + " ").startsWith(token.words() + " ");
+        boolean alike = NAMED_BY.contains(token.words()) && isNamedBy(item.getLabel());
+        if (!same && !alike) {
+          continue;
+        }
+        taken++;
+        String now = taken(text, token, item);
+        if (problems(now) > 0) {
+          wrong.add("“" + item.getLabel() + "” at " + where(text, token.end()) + " does not read");
+        }
+        if (item.getLabel().equals(token.words()) && !now.equals(text)) {
+          wrong.add(
+              "“" + item.getLabel() + "” at " + where(text, token.end()) + " changes the text");
+        }
+      }
+    }
+    assertThat(new LinkedHashSet<>(wrong)).isEmpty();
+    assertThat(taken).isGreaterThan(50);
+  }
+
+  private static final Set<TokenKind> REWRITTEN =
+      EnumSet.of(
+          TokenKind.KEYWORD,
+          TokenKind.PROPERTY,
+          TokenKind.CLAUSE,
+          TokenKind.REMARK,
+          TokenKind.JOINER,
+          TokenKind.UNIT);
+
+  /** Clauses that are followed by the name of a part. */
+  private static final Set<String> NAMED_BY = Set.of("isolated", "spread", "bedded", "part");
+
+  private static boolean isNamedBy(String label) {
+    return NAMED_BY.contains(label.split(" ")[0]);
+  }
+
+  /** The text after an offer took the place of a whole word. */
+  private static String taken(String text, Place word, CompletionItem item) {
+    String written = item.getTextEditText() == null ? item.getLabel() : item.getTextEditText();
+    StringBuilder now = new StringBuilder(text);
+    if (item.getAdditionalTextEdits() != null) {
+      for (TextEdit edit : item.getAdditionalTextEdits()) {
+        assertThat(offset(text, edit.getRange().getStart())).isGreaterThanOrEqualTo(word.end());
+        now.replace(
+            offset(text, edit.getRange().getStart()),
+            offset(text, edit.getRange().getEnd()),
+            edit.getNewText());
+      }
+    }
+    return now.replace(word.start(), word.end(), written).toString();
   }
 }

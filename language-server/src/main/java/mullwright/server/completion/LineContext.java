@@ -53,13 +53,16 @@ record LineContext(
     int base = file.segmentStart(cursor.segment());
     int offset = cursor.offset();
     List<Token> before = new ArrayList<>();
+    List<Token> after = new ArrayList<>();
     Token touched = null;
     for (Token token : file.tokens(cursor.segment())) {
       TextRange range = token.range();
       if (range.start() >= offset) {
-        break;
-      }
-      if (range.end() > offset || range.end() == offset && isWord(token)) {
+        if (text.substring(offset, range.start()).indexOf('\n') >= 0) {
+          break;
+        }
+        after.add(token);
+      } else if (range.end() > offset || range.end() == offset && isWord(token)) {
         touched = token;
       } else {
         before.add(token);
@@ -70,14 +73,36 @@ record LineContext(
     int start = touched == null ? offset : touched.range().start() + (string ? 1 : 0);
     List<Token> statement = statement(before, text, cursor);
     int end = touched == null || closed ? offset : wordEnd(touched, string, text);
-    return make(
-        new TextRange(base + start, base + offset),
-        base + end,
-        closed,
-        string,
-        statement,
-        text,
-        cursor);
+    LineContext context =
+        make(
+            new TextRange(base + start, base + offset),
+            base + end,
+            closed,
+            string,
+            statement,
+            text,
+            cursor);
+    context.given.addAll(clauses(touched, after, text));
+    return context;
+  }
+
+  /**
+   * The clauses that words behind the cursor open, those left out that go on with the one at it.
+   */
+  private static Set<ClauseWord> clauses(Token touched, List<Token> after, String text) {
+    Set<ClauseWord> clauses = EnumSet.noneOf(ClauseWord.class);
+    String before = touched == null ? "" : word(touched, text);
+    for (Token token : after) {
+      String word = word(token, text);
+      Optional<ClauseWord> clause =
+          token.kind() == TokenKind.CLAUSE ? clause(word) : Optional.empty();
+      boolean second = clause(before).filter(it -> it.spelling().endsWith(" " + word)).isPresent();
+      if (!second) {
+        clause.ifPresent(clauses::add);
+      }
+      before = word;
+    }
+    return clauses;
   }
 
   private static int wordEnd(Token token, boolean string, String text) {
@@ -164,7 +189,7 @@ record LineContext(
           "",
           StatementKind.UNKNOWN,
           Optional.empty(),
-          Set.of(),
+          EnumSet.noneOf(ClauseWord.class),
           "",
           List.of(),
           List.of());
@@ -212,7 +237,7 @@ record LineContext(
     return text.substring(token.range().start(), token.range().end());
   }
 
-  private static Optional<ClauseWord> clause(String first) {
+  static Optional<ClauseWord> clause(String first) {
     for (ClauseWord word : ClauseWord.values()) {
       if (word.spelling().split(" ")[0].equals(first)) {
         return Optional.of(word);

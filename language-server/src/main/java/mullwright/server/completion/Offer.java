@@ -1,5 +1,6 @@
 package mullwright.server.completion;
 
+import mullwright.syntax.TextRange;
 import org.eclipse.lsp4j.CompletionItemKind;
 
 /**
@@ -9,19 +10,43 @@ import org.eclipse.lsp4j.CompletionItemKind;
  * @param detail a few words beside it
  * @param topic what it is about, or null where there is nothing more to tell
  * @param snippet the text with tab stops, for clients that take them, or ""
+ * @param behind what stands behind the cursor already of the text, or ""
+ * @param takesOut what goes with the word that the offer takes the place of, counted from the
+ *     file's start; null if nothing does
  */
 public record Offer(
-    String text, CompletionItemKind kind, String detail, Topic topic, String snippet) {
+    String text,
+    CompletionItemKind kind,
+    String detail,
+    Topic topic,
+    String snippet,
+    String behind,
+    TextRange takesOut) {
   static Offer of(String text, CompletionItemKind kind, String detail) {
-    return new Offer(text, kind, detail, null, "");
+    return of(text, kind, detail, null);
   }
 
   static Offer of(String text, CompletionItemKind kind, String detail, Topic topic) {
-    return new Offer(text, kind, detail, topic, "");
+    return new Offer(text, kind, detail, topic, "", "", null);
   }
 
   /** The same with tab stops. */
   Offer as(String withStops) {
-    return new Offer(text, kind, detail, topic, withStops);
+    return new Offer(text, kind, detail, topic, withStops, behind, takesOut);
+  }
+
+  /** What is written of it: all that does not stand behind the cursor already. */
+  public String written() {
+    return text.substring(0, text.length() - behind.length());
+  }
+
+  /** The same where its last word stands behind the cursor already. */
+  Offer before(String word) {
+    return new Offer(text, kind, detail, topic, snippet, word, takesOut);
+  }
+
+  /** The same, taking out what belongs to the word it takes the place of. */
+  Offer takingOut(TextRange range) {
+    return new Offer(text, kind, detail, topic, snippet, behind, range);
   }
 }

@@ -50,10 +50,17 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
     if (!line.closed()) {
       new Gathering(cursor, line, new Names(cursor), offers).gather();
     }
-    return new Offers(
-        line.prefix(),
-        new TextRange(line.prefix().start(), Math.max(line.prefix().end(), line.wordEnd())),
-        List.copyOf(offers));
+    int start = line.prefix().start();
+    TextRange word = new TextRange(start, Math.max(line.prefix().end(), line.wordEnd()));
+    List<Offer> all = List.copyOf(offers);
+    if (word.length() > 0 && !line.inString()) {
+      String replaced = cursor.file().text().substring(word.start(), word.end());
+      all =
+          Following.of(cursor, word.end())
+              .map(it -> it.fit(replaced, List.copyOf(offers)))
+              .orElse(all);
+    }
+    return new Offers(line.prefix(), word, all);
   }
 
   private record Gathering(Cursor cursor, LineContext line, Names names, Set<Offer> offers) {

@@ -74,14 +74,17 @@ final class CompletionItems {
       item.setDetail(offer.detail());
     }
     boolean snippet = snippets && !offer.snippet().isEmpty();
-    String text = snippet ? offer.snippet() : offer.text();
+    String text = snippet ? offer.snippet() : offer.written();
     if (!rangeOnce) {
       item.setTextEdit(
           replaces
               ? Either.forRight(new InsertReplaceEdit(text, insert, replace))
               : Either.forLeft(new TextEdit(insert, text)));
-    } else if (snippet) {
+    } else if (snippet || !text.equals(offer.text())) {
       item.setTextEditText(text);
+    }
+    if (offer.takesOut() != null) {
+      item.setAdditionalTextEdits(List.of(new TextEdit(range(offer.takesOut()), "")));
     }
     if (snippet) {
       item.setInsertTextFormat(InsertTextFormat.Snippet);
