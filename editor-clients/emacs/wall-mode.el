@@ -169,6 +169,36 @@
 (with-eval-after-load 'eglot
   (add-to-list 'eglot-server-programs '(wall-mode . wall--command)))
 
+(declare-function eglot-current-server "eglot")
+(declare-function eglot--path-to-uri "eglot")
+(declare-function eglot--pos-to-lsp-position "eglot")
+(declare-function jsonrpc-request "jsonrpc")
+
+;;;###autoload
+(defun wall-move-line (by)
+  "Move the grid line at point BY a length, its neighbours stay.
+Asks for the length, and again if the server refuses it.  Needs eglot."
+  (interactive (list (wall--how-far "" nil)))
+  (let ((server (or (eglot-current-server) (user-error "The Mullwright server does not run")))
+        (place (eglot--pos-to-lsp-position)))
+    (while by
+      (condition-case refused
+          (progn
+            (jsonrpc-request server :workspace/executeCommand
+                             (list :command "mullwright.moveLine"
+                                   :arguments (vector (eglot--path-to-uri buffer-file-name)
+                                                      place by)))
+            (setq by nil))
+        (jsonrpc-error
+         (setq by (wall--how-far
+                   by (or (alist-get 'jsonrpc-error-message (cddr refused)) (cadr refused)))))))))
+
+(defun wall--how-far (value refusal)
+  "Ask for a length, with VALUE as given before and the REFUSAL it met."
+  (read-string (concat (and refusal (concat refusal "\n"))
+                       "How far to the right (-2 1/2\" for the left): ")
+               value))
+
 (declare-function lsp-register-client "lsp-mode")
 (declare-function make-lsp-client "lsp-mode")
 (declare-function lsp-stdio-connection "lsp-mode")

@@ -1,5 +1,6 @@
 /** The names of what the extension offers; those of the server's own commands are the server's. */
 export const SHOW_PREVIEW = "mullwright.showPreview";
+export const MOVE_LINE = "mullwright.moveGridLine";
 export const CHECK = "mullwright.checkWorkspace";
 export const RUN = "mullwright.runServerCommand";
 export const RESTART = "mullwright.restartServer";
@@ -8,6 +9,9 @@ export const MENU = "mullwright.showMenu";
 
 /** The server's command that answers with the address of the live drawing. */
 export const SERVER_PREVIEW = "mullwright.preview";
+
+/** The server's command that moves a grid line by a length it is given. */
+export const SERVER_MOVE_LINE = "mullwright.moveLine";
 
 /** A server's command for people: `mullwright.mark-ledger` is "Mark ledger". */
 export function title(command: string): string {

@@ -1,6 +1,7 @@
 /** Starts the Mullwright server for walls and offers what it can do. */
 import * as vscode from "vscode";
-import { CHECK, MENU, RESTART, RUN, SHOW_LOG, SHOW_PREVIEW } from "./commands";
+import { CHECK, MENU, MOVE_LINE, RESTART, RUN, SHOW_LOG, SHOW_PREVIEW } from "./commands";
+import { moveLine } from "./moveLine";
 import { Preview } from "./preview";
 import { pick } from "./run";
 import { Server } from "./server";
@@ -25,6 +26,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     status,
     running.onMood((mood) => status.show(mood)),
     command(SHOW_PREVIEW, () => preview.show()),
+    command(MOVE_LINE, () => moveLine(running)),
     command(CHECK, () => checkAll(checks)),
     command(RUN, () => pick(running)),
     command(RESTART, () => running.restart()),

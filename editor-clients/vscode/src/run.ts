@@ -1,7 +1,8 @@
 /** Asks the server to run one of its own commands. */
 import * as vscode from "vscode";
 import { ExecuteCommandRequest } from "vscode-languageclient/node";
-import { title, words } from "./commands";
+import { SERVER_MOVE_LINE, title, words } from "./commands";
+import { moveLine } from "./moveLine";
 import { Server } from "./server";
 
 /** The commands the running server offers; none if it does not run. */
@@ -32,6 +33,10 @@ export async function pick(server: Server): Promise<void> {
   }
   const chosen = await vscode.window.showQuickPick(entries, { title: "Mullwright" });
   if (!chosen) {
+    return;
+  }
+  if (chosen.command === SERVER_MOVE_LINE) {
+    await moveLine(server);
     return;
   }
   try {

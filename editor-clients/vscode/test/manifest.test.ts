@@ -13,11 +13,13 @@ const code = readdirSync("src")
   .join("\n");
 
 test("every command of the manifest is one of the code, and the reverse", () => {
-  const { SERVER_PREVIEW, ...own } = names;
+  const { SERVER_PREVIEW, SERVER_MOVE_LINE, ...own } = names;
   const named = Object.values(own).filter((value) => typeof value === "string");
   assert.deepEqual([...offered].sort(), named.sort());
   // the client registers the server's commands itself: a name may not be taken twice
-  assert.ok(!offered.includes(SERVER_PREVIEW));
+  for (const command of [SERVER_PREVIEW, SERVER_MOVE_LINE]) {
+    assert.ok(!offered.includes(command), command);
+  }
 });
 
 test("menus and keys name commands there are", () => {

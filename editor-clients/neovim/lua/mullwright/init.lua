@@ -68,6 +68,48 @@ local function format()
   end
 end
 
+-- The client of a buffer: Neovim 0.7 has one way to find it, later versions another.
+local function client_of(buffer)
+  local get = vim.lsp.get_clients or vim.lsp.get_active_clients
+  for _, client in ipairs(get()) do
+    if client.name == "mullwright" and vim.lsp.buf_is_attached(buffer, client.id) then
+      return client
+    end
+  end
+  return nil
+end
+
+--- Asks how far the grid line at the cursor is to move, and again if the server refuses the answer;
+--- its neighbours stay.
+function M.move_line()
+  local buffer = vim.api.nvim_get_current_buf()
+  local client = client_of(buffer)
+  if not client then
+    vim.notify("The Mullwright server does not run.", vim.log.levels.WARN)
+    return
+  end
+  local place = vim.lsp.util.make_position_params(0, client.offset_encoding)
+  local function ask(value, refusal)
+    local question = "How far to the right (-2 1/2\" for the left): "
+    vim.ui.input({ prompt = (refusal and refusal .. "\n" or "") .. question, default = value }, function(by)
+      if not by or by == "" then
+        return
+      end
+      client.request("workspace/executeCommand", {
+        command = "mullwright.moveLine",
+        arguments = { place.textDocument.uri, place.position, by },
+      }, function(refused)
+        if refused then
+          vim.schedule(function()
+            ask(by, refused.message)
+          end)
+        end
+      end, buffer)
+    end)
+  end
+  ask("", nil)
+end
+
 --- Takes settings and attaches every wall file that is opened from here on.
 function M.setup(given)
   settings = vim.tbl_extend("force", settings, given or {})

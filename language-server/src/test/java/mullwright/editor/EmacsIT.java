@@ -35,6 +35,20 @@ class EmacsIT {
   }
 
   @Test
+  void asksHowFarAGridLineIsToMoveUntilTheServerTakesIt() throws Exception {
+    List<String> emacs = emacs();
+    List<String> asked = new ArrayList<>(emacs);
+    asked.addAll(List.of("--eval", "(require 'eglot)"));
+    Tools.needed("emacs with eglot", asked.toArray(String[]::new));
+    EditorTalk talk = new EditorTalk("emacs", folder);
+    emacs.addAll(List.of("-L", talk.client().toString(), "-l", talk.client() + "/test/move.el"));
+
+    String said = talk.run(emacs.toArray(String[]::new));
+
+    assertThat(said).contains("is no length with its unit", "moved").doesNotContain("gave up");
+  }
+
+  @Test
   void theModeCompilesWithoutAWarningAndIndentsAsTheFormatterDoes() throws Exception {
     Tools.needed("emacs", "emacs", "--version");
     EditorTalk talk = new EditorTalk("emacs", folder);

@@ -57,6 +57,24 @@ class NeovimIT {
     talk.keep();
   }
 
+  @Test
+  void asksHowFarAGridLineIsToMoveUntilTheServerTakesIt() throws Exception {
+    Tools.needed("neovim", "nvim", "--version");
+    EditorTalk talk = new EditorTalk("neovim", workspace);
+
+    String said =
+        talk.run(
+            "nvim",
+            "--headless",
+            "--clean",
+            "--cmd",
+            "set runtimepath^=" + talk.client(),
+            "-c",
+            "luafile " + talk.client().resolve("test/move.lua"));
+
+    assertThat(said).contains("is no length with its unit", "moved").doesNotContain("gave up");
+  }
+
   /** The ferry terminal's wall with its first {@code good} text made bad, its catalog beside it. */
   private Path brokenExample(String good, String bad) throws Exception {
     Path examples = Tools.project().resolve("examples");

@@ -1,0 +1,37 @@
+/** Asks how far the grid line at the cursor is to move and lets the server move it. */
+import * as vscode from "vscode";
+import { ExecuteCommandRequest } from "vscode-languageclient/node";
+import { SERVER_MOVE_LINE } from "./commands";
+import { Question, untilTaken } from "./question";
+import { Server } from "./server";
+
+export async function moveLine(server: Server): Promise<void> {
+  const editor = vscode.window.activeTextEditor;
+  const talk = server.talk;
+  if (!talk) {
+    void vscode.window.showWarningMessage("The Mullwright server does not run.");
+    return;
+  }
+  if (editor?.document.languageId !== "wall") {
+    void vscode.window.showInformationMessage("Put the cursor on the name of a grid line.");
+    return;
+  }
+  const address = talk.code2ProtocolConverter.asUri(editor.document.uri);
+  const position = talk.code2ProtocolConverter.asPosition(editor.selection.active);
+  await untilTaken(ask, (by) =>
+    talk.sendRequest(ExecuteCommandRequest.type, {
+      command: SERVER_MOVE_LINE,
+      arguments: [address, position, by],
+    }),
+  );
+}
+
+function ask({ value, refusal }: Question): Thenable<string | undefined> {
+  return vscode.window.showInputBox({
+    title: "Move Grid Line",
+    prompt: "How far to the right, with its unit; -2 1/2\" or -50 mm for the left. Its neighbours stay.",
+    value,
+    validateInput: (text) => (text === value ? refusal : undefined),
+    ignoreFocusOut: true,
+  });
+}
