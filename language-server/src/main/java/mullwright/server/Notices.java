@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import mullwright.check.Rules;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
@@ -43,11 +44,13 @@ final class Notices {
   private final Log log;
   private final Outgoing outgoing;
   private final Live live;
+  private final Supplier<Rules> rules;
   private final Runnable atOrphaned;
   private final Registrations registrations;
   private Session session;
 
   /**
+   * @param rules asked for on the worker only
    * @param atOrphaned run when the process that started the server is gone
    */
   Notices(
@@ -56,18 +59,20 @@ final class Notices {
       Log log,
       Outgoing outgoing,
       Live live,
+      Supplier<Rules> rules,
       Runnable atOrphaned) {
     this.worker = worker;
     this.publisher = publisher;
     this.log = log;
     this.outgoing = outgoing;
     this.live = live;
+    this.rules = rules;
     this.atOrphaned = atOrphaned;
     this.registrations = new Registrations(outgoing, log);
   }
 
   Session begin(Client client) {
-    session = new Session(client, Rules.find(), outgoing, live::address);
+    session = new Session(client, rules, outgoing, live::address);
     live.begin(session);
     publisher.begin(session, live, worker::editWaits);
     worker.start();

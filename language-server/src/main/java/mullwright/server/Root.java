@@ -4,38 +4,45 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
+import mullwright.workspace.Files;
 import mullwright.workspace.MemoryFiles;
 import mullwright.workspace.Workspace;
 
 /** One workspace of the session with the client's spelling of its addresses. */
 final class Root {
   private final Path folder;
-  private final Workspace workspace;
-  private final Rules rules;
+  private final Files files;
+  private final Supplier<Rules> rules;
   private final Map<String, String> spelled = new ConcurrentHashMap<>();
   private final Map<String, Integer> versions = new ConcurrentHashMap<>();
 
+  private Workspace workspace;
   private SettingsFile settings = SettingsFile.NONE;
 
-  private Root(Path folder, Workspace workspace, Rules rules) {
+  private Root(Path folder, Files files, Supplier<Rules> rules) {
     this.folder = folder;
-    this.workspace = workspace;
+    this.files = files;
     this.rules = rules;
   }
 
   /** A folder of the disk. */
-  static Root of(Path folder, Rules rules) {
-    return new Root(folder, new Workspace(new DiskFiles(folder), rules), rules);
+  static Root of(Path folder, Supplier<Rules> rules) {
+    return new Root(folder, new DiskFiles(folder), rules);
   }
 
   /** A text that has no folder, such as a new buffer nobody saved yet. */
-  static Root ofBuffer(Rules rules) {
-    return new Root(null, new Workspace(new MemoryFiles(Map.of()), rules), rules);
+  static Root ofBuffer(Supplier<Rules> rules) {
+    return new Root(null, new MemoryFiles(Map.of()), rules);
   }
 
+  /** Its texts; made when first asked for, since to check them takes the rules. */
   Workspace workspace() {
+    if (workspace == null) {
+      workspace = new Workspace(files, rules.get());
+    }
     return workspace;
   }
 
@@ -46,9 +53,9 @@ final class Root {
 
   /** What the project's own file of settings says; read once for each content of it. */
   SettingsFile settings() {
-    String text = workspace.snapshot().projectSettings();
+    String text = workspace().snapshot().projectSettings();
     if (!text.equals(settings.text())) {
-      settings = SettingsFile.read(text, rules);
+      settings = SettingsFile.read(text, rules.get());
     }
     return settings;
   }
@@ -73,7 +80,7 @@ final class Root {
 
   View view(PositionEncoding encoding) {
     return new View(
-        workspace.snapshot(), this::address, Map.copyOf(versions)::get, this::path, encoding);
+        workspace().snapshot(), this::address, Map.copyOf(versions)::get, this::path, encoding);
   }
 
   private Optional<String> path(String address) {

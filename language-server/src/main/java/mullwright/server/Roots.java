@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import mullwright.check.Rules;
@@ -33,9 +34,12 @@ final class Roots {
   private final Map<Path, Root> strays = new LinkedHashMap<>();
   private final Map<String, Root> buffers = new LinkedHashMap<>();
 
-  private final Rules rules;
+  private final Supplier<Rules> rules;
 
-  Roots(Rules rules) {
+  /**
+   * @param rules asked for by the first workspace that reads a text
+   */
+  Roots(Supplier<Rules> rules) {
     this.rules = rules;
   }
 

@@ -43,13 +43,16 @@ public final class ServeMain {
     Publisher publisher = new Publisher(outgoing, log);
     Worker worker = new Worker(publisher);
     Live live = new Live(worker, outgoing, log);
-    Notices notices = new Notices(worker, publisher, log, outgoing, live, () -> ended.complete(1));
+    RulesAhead rules = new RulesAhead();
+    Notices notices =
+        new Notices(worker, publisher, log, outgoing, live, rules, () -> ended.complete(1));
     Service service = new Service(Features.all(), worker, notices, ended::complete);
     Wire wire = new Wire(in, out, service, log);
     outgoing.connect(wire.client());
     Thread reader = new Thread(() -> read(wire, service, ended), "mullwright-reader");
     reader.setDaemon(true);
     reader.start();
+    rules.find();
     int code = ended.join();
     wire.hangUp();
     worker.end();

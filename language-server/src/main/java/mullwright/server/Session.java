@@ -37,9 +37,11 @@ final class Session {
   record Open(String address, Roots.Held held, Integer version) {}
 
   /**
+   * @param rules asked for when the first text is read
    * @param liveView where the live view is to be seen
    */
-  Session(Client client, Rules rules, Editor editor, Supplier<Optional<String>> liveView) {
+  Session(
+      Client client, Supplier<Rules> rules, Editor editor, Supplier<Optional<String>> liveView) {
     this.client = client;
     this.editor = editor;
     this.liveView = liveView;

@@ -55,7 +55,7 @@ class CapabilitiesTest {
     Session session =
         new Session(
             new Client(said),
-            new mullwright.check.Rules(List.of()),
+            () -> new mullwright.check.Rules(List.of()),
             new Outgoing(),
             Optional::empty);
     JsonObject written = Capabilities.of(session, Features.all());
