@@ -16,9 +16,9 @@ import picocli.CommandLine.Command;
 /**
  * Makes a class-data archive beside the jar, so that the server starts quicker.
  *
- * <p>It starts the server once, lets it read a wall for every rule, and keeps the classes it
- * loaded. The archive is tied to this Java, and to the jar's path and time: a server that finds it
- * does not fit starts without it and says nothing.
+ * <p>It starts the server, lets it read a wall for every rule, and keeps the classes it loaded. The
+ * archive is tied to this Java, and to the jar's path and time: a server that finds it does not fit
+ * starts without it and says nothing.
  */
 @Command(
     name = "archive",
@@ -47,7 +47,9 @@ final class ArchiveCommand implements Callable<Integer> {
       Files.deleteIfExists(archive);
       try (ScratchFolder folder = ScratchFolder.make()) {
         FirstTalk.walls(folder.path());
-        record(jar, unfinished, folder.path());
+        // the second server finds what the first has kept, and so loads what reads it
+        talk(jar, folder.path(), List.of());
+        talk(jar, folder.path(), List.of("-XX:ArchiveClassesAtExit=" + unfinished));
       }
       if (Files.exists(unfinished)) {
         Files.move(unfinished, archive, StandardCopyOption.REPLACE_EXISTING);
@@ -100,19 +102,17 @@ final class ArchiveCommand implements Callable<Integer> {
     return String.join("\n", lines);
   }
 
-  private static void record(Path jar, Path archive, Path folder) throws IOException {
+  private static void talk(Path jar, Path folder, List<String> options) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Xlog:disable");
+    command.add("-XX:+UseSerialGC");
+    command.add("-XX:TieredStopAtLevel=1");
+    command.add("-Dmullwright.cache=" + folder.resolve("cache"));
+    command.addAll(options);
+    command.addAll(List.of("-jar", jar.toString(), "serve"));
     Process server =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xlog:disable",
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-XX:ArchiveClassesAtExit=" + archive,
-                "-jar",
-                jar.toString(),
-                "serve")
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
     try {
       FirstTalk.with(server.getInputStream(), server.getOutputStream(), folder);
       if (!server.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {

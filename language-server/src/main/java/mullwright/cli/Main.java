@@ -9,14 +9,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import mullwright.server.ServeMain;
 
 /**
  * Starts the program: the language server at once, any other command through {@link CommandRun}.
  */
 public final class Main {
-  /** What editors add of themselves; standard streams are all there is. */
-  private static final List<String> STREAMS = List.of("--stdio");
+  /** What editors add of themselves, and users: standard streams are all there is. */
+  private static final List<String> STREAMS = List.of("--stdio", KeptServing.OFF);
 
   private Main() {}
 
@@ -27,10 +28,12 @@ public final class Main {
 
   private static int run(String[] arguments) {
     // an editor waits for the server: nothing that it does not need may be loaded before
-    if (arguments.length > 0
-        && arguments[0].equals("serve")
-        && STREAMS.containsAll(Arrays.asList(arguments).subList(1, arguments.length))) {
-      return ServeMain.overStandardStreams();
+    List<String> words = Arrays.asList(arguments);
+    if (!words.isEmpty()
+        && words.get(0).equals("serve")
+        && STREAMS.containsAll(words.subList(1, words.size()))) {
+      return ServeMain.overStandardStreams(
+          words.contains(KeptServing.OFF) ? Optional.empty() : KeptServing.folder());
     }
     // later Java versions make a console even where nobody looks, unless told which one is meant
     System.setProperty("jdk.console", "java.base");

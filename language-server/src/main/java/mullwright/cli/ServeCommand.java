@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import mullwright.server.ServeMain;
 import mullwright.web.WebDoor;
@@ -29,6 +30,14 @@ final class ServeCommand implements Callable<Integer> {
 
   @Option(names = "--stdio", description = "What many editors add; it says nothing new.")
   private boolean streams;
+
+  @Option(
+      names = KeptServing.OFF,
+      description = {
+        "Keep nothing of what was found for the next start. Without it the user's own folder",
+        "for caches holds the texts last checked, for the user alone."
+      })
+  private boolean keepsNothing;
 
   @Option(
       names = "--web",
@@ -60,7 +69,8 @@ final class ServeCommand implements Callable<Integer> {
       throw new CannotException(
           "A folder and --port are for --web; an editor tells its folders itself.");
     }
-    return ServeMain.run(shell.in(), shell.out());
+    return ServeMain.run(
+        shell.in(), shell.out(), keepsNothing ? Optional.empty() : KeptServing.folder());
   }
 
   private int inBrowser() throws CannotException {

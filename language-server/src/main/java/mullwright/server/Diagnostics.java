@@ -69,6 +69,14 @@ public final class Diagnostics {
         .map(range -> of(finding, range, document.view(), uses));
   }
 
+  /** What of a client shapes its diagnostics: of the same findings, equal ones get the same. */
+  static String shape(Client client) {
+    Uses uses = Uses.of(client);
+    return (uses.related() ? "related " : "")
+        + (uses.data() ? "data " : "")
+        + (uses.codes() ? client.rulePages().address("") : "");
+  }
+
   /** The rules of diagnostics, by name. */
   public static Set<String> rules(List<Diagnostic> diagnostics) {
     Set<String> rules = new TreeSet<>();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import mullwright.check.Rules;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -47,6 +48,7 @@ final class Notices {
   private final Supplier<Rules> rules;
   private final Runnable atOrphaned;
   private final Registrations registrations;
+  private final AtomicInteger opensWaiting = new AtomicInteger();
   private Session session;
 
   /**
@@ -111,7 +113,16 @@ final class Notices {
       }
       // heard at once: the worker may be busy with what is to stop
       case CANCEL_PROGRESS -> session.progresses().cancel(parameters);
-      case "textDocument/didOpen", "textDocument/didChange", "textDocument/didClose" ->
+      case "textDocument/didOpen" -> {
+        opensWaiting.incrementAndGet();
+        Runnable opening = guarded(method, () -> apply(method, parameters));
+        worker.edit(
+            () -> {
+              opensWaiting.decrementAndGet();
+              opening.run();
+            });
+      }
+      case "textDocument/didChange", "textDocument/didClose" ->
           worker.edit(guarded(method, () -> apply(method, parameters)));
       default -> {
         // others, such as $/setTrace: nothing here depends on them
@@ -151,6 +162,10 @@ final class Notices {
   private void open(TextDocumentItem document) {
     String address = Route.needed(document.getUri(), "textDocument.uri");
     String text = Route.needed(document.getText(), "textDocument.text");
+    // other texts that are opened meanwhile make nothing old
+    if (worker.editsWaiting() <= opensWaiting.get()) {
+      publisher.opening(address, document.getVersion(), text);
+    }
     session.didOpen(address, document.getVersion(), text);
     publisher.touched(address);
     registrations.watch(session);

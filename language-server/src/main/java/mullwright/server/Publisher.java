@@ -7,9 +7,11 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import mullwright.check.Finding;
+import mullwright.server.kept.KeptFindings;
 import mullwright.workspace.Cancel;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
@@ -30,22 +32,51 @@ final class Publisher implements Worker.Upkeep {
 
   private final Outgoing outgoing;
   private final Log log;
+  private final Earlier earlier;
+  private final Keeper keeper;
   private Live live;
   private final Map<String, List<Diagnostic>> sent = new HashMap<>();
   private final Set<String> touched = new HashSet<>();
+
+  /** The versions for which earlier findings stand for those of the check to come. */
+  private final Map<String, Integer> shownEarlier = new HashMap<>();
+
   private Cancel editWaits = Cancel.NEVER;
   private Session session;
   private boolean due;
 
-  Publisher(Outgoing outgoing, Log log) {
+  Publisher(Outgoing outgoing, Log log, Earlier earlier, Keeper keeper) {
     this.outgoing = outgoing;
     this.log = log;
+    this.earlier = earlier;
+    this.keeper = keeper;
   }
 
   void begin(Session begun, Live shown, Cancel whenEditWaits) {
     session = begun;
     live = shown;
     editWaits = whenEditWaits;
+  }
+
+  /** A document comes that was not open: what was found in the very same texts before is shown. */
+  void opening(String address, Integer version, String text) {
+    if (sent.containsKey(address) || session.client().pullsDiagnostics()) {
+      return;
+    }
+    try {
+      Optional<KeptFindings> kept = earlier.of(address, text, session);
+      if (kept.isPresent()) {
+        for (KeptFindings.Published each : kept.get().published()) {
+          boolean own = each.address().equals(address);
+          if (own || !sent.containsKey(each.address())) {
+            publish(each.address(), new Found(own ? version : null, each.diagnostics()));
+          }
+        }
+        shownEarlier.put(address, version);
+      }
+    } catch (RuntimeException | StackOverflowError fault) {
+      log.fault("Showing earlier findings", fault);
+    }
   }
 
   /** A document was opened, changed or closed. */
@@ -78,6 +109,8 @@ final class Publisher implements Worker.Upkeep {
         askToPull(found);
       } else {
         send(found);
+        shownEarlier.clear();
+        keeper.checked(session);
       }
       live.checked();
       refreshBeside();
@@ -149,11 +182,9 @@ final class Publisher implements Worker.Upkeep {
   private void send(Map<String, Found> found) {
     found.forEach(
         (address, now) -> {
-          if (isNews(address, now) || touched.contains(address)) {
-            sent.put(address, now.diagnostics);
-            outgoing.notify(
-                PUBLISH, new PublishDiagnosticsParams(address, now.diagnostics, now.version));
-            session.client().giveRulePages(Diagnostics.rules(now.diagnostics));
+          boolean told = now.version != null && now.version.equals(shownEarlier.get(address));
+          if (isNews(address, now) || touched.contains(address) && !told) {
+            publish(address, now);
           }
         });
     for (String gone : new ArrayList<>(sent.keySet())) {
@@ -161,6 +192,12 @@ final class Publisher implements Worker.Upkeep {
         outgoing.notify(PUBLISH, new PublishDiagnosticsParams(gone, List.of()));
       }
     }
+  }
+
+  private void publish(String address, Found now) {
+    sent.put(address, now.diagnostics);
+    outgoing.notify(PUBLISH, new PublishDiagnosticsParams(address, now.diagnostics, now.version));
+    session.client().giveRulePages(Diagnostics.rules(now.diagnostics));
   }
 
   private boolean isNews(String address, Found now) {

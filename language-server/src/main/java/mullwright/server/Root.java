@@ -60,6 +60,16 @@ final class Root {
     return settings;
   }
 
+  /** What a path holds now: its buffer if one is open, else what is on disk. */
+  Files.Read look(String path) {
+    return workspace == null ? files.read(path) : workspace.snapshot().look(path);
+  }
+
+  /** How the client spells the address of a path; "" if it has not told. */
+  String spelled(String path) {
+    return spelled.getOrDefault(path, "");
+  }
+
   /** Remembers how the client spells the address of a path. */
   void spell(String path, String address) {
     spelled.put(path, address);

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
@@ -24,8 +23,6 @@ import mullwright.workspace.WholeFile;
  * be written, the link leads nowhere and nothing else fails.
  */
 public final class RulePageFiles {
-  private static final String FOLDER = "mullwright.cache";
-
   private final Path folder;
   private final Set<String> written = new HashSet<>();
   private ExecutorService writer;
@@ -33,28 +30,11 @@ public final class RulePageFiles {
 
   /** In the folder of the user the program runs for. */
   public RulePageFiles() {
-    this(cache().resolve("rules"));
+    this(UserFolder.path().resolve("rules"));
   }
 
   RulePageFiles(Path folder) {
     this.folder = folder;
-  }
-
-  private static Path cache() {
-    String told = System.getProperty(FOLDER);
-    if (told != null) {
-      return Path.of(told);
-    }
-    String shared = System.getenv("XDG_CACHE_HOME");
-    if (shared != null && Path.of(shared).isAbsolute()) {
-      return Path.of(shared, "mullwright");
-    }
-    String local = System.getenv("LOCALAPPDATA");
-    boolean windows =
-        System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
-    return windows && local != null
-        ? Path.of(local, "mullwright", "cache")
-        : Path.of(System.getProperty("user.home", ""), ".cache", "mullwright");
   }
 
   /** The address of a rule's page. */

@@ -12,15 +12,10 @@ import mullwright.check.Rules;
 final class RulesAhead implements Supplier<Rules> {
   private final FutureTask<Rules> finding = new FutureTask<>(Rules::find);
 
-  /** Finds them on this thread, unless another has begun to. */
-  void find() {
-    finding.run();
-  }
-
-  /** Those there are; waits for them. */
+  /** Those there are: found on this thread, unless another has begun to; then it waits. */
   @Override
   public Rules get() {
-    find();
+    finding.run();
     boolean interrupted = false;
     try {
       while (true) {

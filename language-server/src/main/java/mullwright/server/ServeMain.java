@@ -7,7 +7,11 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
+import mullwright.check.Rules;
+import mullwright.server.kept.KeptFolder;
 
 /**
  * Starts the language server and stays until the talk ends.
@@ -21,29 +25,45 @@ public final class ServeMain {
    * Serves over standard input and output. From here on whatever prints to standard output by
    * mistake goes to standard error, since one stray line there would break the talk.
    *
+   * @param kept where findings are kept for servers to come, if they are
    * @return the exit code: 0 if the client shut the server down before it left
    */
-  public static int overStandardStreams() {
+  public static int overStandardStreams(Optional<KeptFolder> kept) {
     InputStream in = new FileInputStream(FileDescriptor.in);
     OutputStream out = new FileOutputStream(FileDescriptor.out);
     System.setOut(
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8));
-    return run(in, out);
+    return run(in, out, kept);
+  }
+
+  /**
+   * Serves over those streams and keeps nothing.
+   *
+   * @return the exit code: 0 if the client shut the server down before it left
+   */
+  public static int run(InputStream in, OutputStream out) {
+    return run(in, out, Optional.empty());
   }
 
   /**
    * Serves over those streams.
    *
+   * @param kept where findings are kept for servers to come, if they are
    * @return the exit code: 0 if the client shut the server down before it left
    */
-  public static int run(InputStream in, OutputStream out) {
+  public static int run(InputStream in, OutputStream out, Optional<KeptFolder> kept) {
+    return run(in, out, kept, new RulesAhead());
+  }
+
+  static int run(
+      InputStream in, OutputStream out, Optional<KeptFolder> kept, Supplier<Rules> rules) {
     CompletableFuture<Integer> ended = new CompletableFuture<>();
     Outgoing outgoing = new Outgoing();
     Log log = new Log(outgoing);
-    Publisher publisher = new Publisher(outgoing, log);
+    Keeper keeper = new Keeper(kept, log);
+    Publisher publisher = new Publisher(outgoing, log, new Earlier(kept), keeper);
     Worker worker = new Worker(publisher);
     Live live = new Live(worker, outgoing, log);
-    RulesAhead rules = new RulesAhead();
     Notices notices =
         new Notices(worker, publisher, log, outgoing, live, rules, () -> ended.complete(1));
     Service service = new Service(Features.all(), worker, notices, ended::complete);
@@ -52,11 +72,13 @@ public final class ServeMain {
     Thread reader = new Thread(() -> read(wire, service, ended), "mullwright-reader");
     reader.setDaemon(true);
     reader.start();
-    rules.find();
+    // this thread has nothing else to do, and the first text will need them
+    rules.get();
     int code = ended.join();
     wire.hangUp();
     worker.end();
     live.end();
+    keeper.end();
     return code;
   }
 

@@ -102,6 +102,11 @@ final class Session {
     return Optional.ofNullable(open.get(address));
   }
 
+  /** Where a text belongs that is about to be opened. */
+  Roots.Held hold(String address, String text) {
+    return roots.hold(address, text);
+  }
+
   void didOpen(String address, Integer version, String text) {
     if (VirtualDocument.at(address).isPresent()) {
       // its text came from here

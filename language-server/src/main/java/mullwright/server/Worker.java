@@ -91,7 +91,12 @@ final class Worker {
 
   /** True if an edit has come that is not yet applied. */
   boolean editWaits() {
-    return editsWaiting.get() > 0;
+    return editsWaiting() > 0;
+  }
+
+  /** How many edits have come that are not yet applied. */
+  int editsWaiting() {
+    return editsWaiting.get();
   }
 
   /** Ends the thread after the jobs that wait, or soon if they take long. */

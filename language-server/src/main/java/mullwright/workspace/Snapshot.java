@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import mullwright.check.Finding;
+import mullwright.check.Severities;
 import mullwright.model.Origin;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.TextRange;
@@ -73,7 +75,7 @@ public final class Snapshot {
   }
 
   /** What a path holds: its buffer if one is open, else what is on disk, without parsing it. */
-  Files.Read look(String path) {
+  public Files.Read look(String path) {
     ParsedFile buffer = buffers.get(path);
     return buffer != null ? new Files.Read.Text(buffer.text(), false) : files.read(path);
   }
@@ -83,11 +85,26 @@ public final class Snapshot {
     return disk.get(path).read();
   }
 
+  /**
+   * All that the findings of a file hang on, by path: the file, what it uses, what those use, the
+   * project's settings; what was looked for and is not there as well. Empty if there is no such
+   * file.
+   */
+  public Map<String, Files.Read> standsOn(String path) {
+    Map<String, Files.Read> held = new TreeMap<>();
+    Optional<Reading> reading = reading(path);
+    if (reading.isPresent()) {
+      for (String file : reading.get().files()) {
+        held.put(file, buffers.containsKey(file) ? look(file) : settled(file));
+      }
+      held.put(Severities.FILE, settled(Severities.FILE));
+    }
+    return Collections.unmodifiableMap(held);
+  }
+
   /** The text of the project's own file of settings at the root, "" if there is none. */
   public String projectSettings() {
-    return settled(mullwright.check.Severities.FILE) instanceof Files.Read.Text text
-        ? text.text()
-        : "";
+    return settled(Severities.FILE) instanceof Files.Read.Text text ? text.text() : "";
   }
 
   /** What came of reading a file that is not open. */

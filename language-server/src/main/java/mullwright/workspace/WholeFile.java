@@ -28,10 +28,28 @@ public final class WholeFile {
    * @throws IOException if it cannot be written; what stood there is then untouched
    */
   public static void put(Path file, Writing writing) throws IOException {
+    place(
+        file,
+        whole -> {
+          writing.to(whole);
+          keepPermissions(file, whole);
+        });
+  }
+
+  /**
+   * The same of a file that only the user may read.
+   *
+   * @param file in a folder that exists
+   * @throws IOException if it cannot be written; what stood there is then untouched
+   */
+  public static void putPrivately(Path file, Writing writing) throws IOException {
+    place(file, writing);
+  }
+
+  private static void place(Path file, Writing writing) throws IOException {
     Path whole = Files.createTempFile(file.toAbsolutePath().getParent(), ".mullwright-", ".saving");
     try {
       writing.to(whole);
-      keepPermissions(file, whole);
       try {
         Files.move(
             whole, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

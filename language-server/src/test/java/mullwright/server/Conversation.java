@@ -7,10 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import mullwright.check.Rules;
+import mullwright.server.kept.KeptFolder;
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
 import org.eclipse.lsp4j.ClientCapabilities;
@@ -65,11 +69,17 @@ final class Conversation implements AutoCloseable {
 
   /** Starts a server; nothing has been said yet. */
   Conversation(String name) {
+    this(name, Optional.empty(), new RulesAhead());
+  }
+
+  /** Starts a server that keeps its findings, if it is told where; nothing has been said yet. */
+  Conversation(String name, Optional<KeptFolder> kept, Supplier<Rules> rules) {
     raw = new MessageTap(toServer.in, name, "client");
     OutputStream back = new MessageTap(toClient.in, name, "server");
     exitCode =
         CompletableFuture.supplyAsync(
-            () -> ServeMain.run(toServer.out, back), task -> new Thread(task, "server").start());
+            () -> ServeMain.run(toServer.out, back, kept, rules),
+            task -> new Thread(task, "server").start());
     Launcher<LanguageServer> launcher = LSPLauncher.createClientLauncher(heard, toClient.out, raw);
     launcher.startListening();
     server = launcher.getRemoteProxy();
