@@ -5,13 +5,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 
 /**
  * Measures the packaged server over its standard streams, as an editor uses it: cold start, edit to
  * diagnostics, hover, completion, memory.
+ *
+ * <p>First diagnostics are told twice: of a text no server has seen, which is checked for them, and
+ * of one that an earlier server checked, whose findings were kept. Both keep theirs in folders of
+ * the bench's own.
  *
  * <p>From the folder of the whole project, after {@code mvn -o -q package -DskipTests}:
  *
@@ -73,10 +79,11 @@ public final class ServerBench {
     String tower = Files.readString(examples.resolve("tower/north.wall"));
     String long2000 = GeneratedWalls.file(2000);
     System.out.printf(
-        "%-28s %12s %12s %10s %10s %10s %10s %8s%n",
+        "%-28s %12s %12s %12s %10s %10s %10s %10s %8s%n",
         "text",
         "initialize",
-        "diagnostics",
+        "never seen",
+        "seen before",
         "edit p50",
         "edit p99",
         "hover",
@@ -135,22 +142,26 @@ public final class ServerBench {
     }
   }
 
-  private void measure(String name, String path, String text) {
+  private void measure(String name, String path, String text) throws IOException {
     String address = examples.resolve(path).toUri().toString();
+    Path kept = Files.createTempDirectory("mullwright-bench");
     double[] initialize = new double[rounds];
-    double[] first = new double[rounds];
+    double[] neverSeen = new double[rounds];
+    double[] seenBefore = new double[rounds];
     int found = 0;
     for (int i = 0; i < rounds; i++) {
-      long start = System.nanoTime();
-      try (WireClient client = new WireClient(server)) {
-        client.initialize(examples);
-        initialize[i] = millis(start);
-        client.open(address, "wall", text);
-        found = client.diagnostics(address, 1);
-        first[i] = millis(start);
+      Path folder = kept.resolve(Integer.toString(i));
+      double[] first = start(folder, address, text);
+      double[] second = start(folder, address, text);
+      initialize[i] = first[0];
+      neverSeen[i] = first[1];
+      seenBefore[i] = second[1];
+      found = (int) first[2];
+      if (first[2] != second[2]) {
+        throw new IllegalStateException("not the same is found: " + first[2] + ", " + second[2]);
       }
     }
-    try (WireClient client = new WireClient(server)) {
+    try (WireClient client = new WireClient(keeping(kept.resolve("edits")))) {
       client.initialize(examples);
       client.open(address, "wall", text);
       client.diagnostics(address, 1);
@@ -162,10 +173,11 @@ public final class ServerBench {
           warm(i -> client.ask("textDocument/completion", address, line, column + 12));
       System.out.printf(
           Locale.ROOT,
-          "%-28s %12.0f %12.0f %10.2f %10.2f %10.2f %10.2f %8d   (%d diagnostics)%n",
+          "%-28s %12.0f %12.0f %12.0f %10.2f %10.2f %10.2f %10.2f %8d   (%d diagnostics)%n",
           name,
           at(initialize, 50),
-          at(first, 50),
+          at(neverSeen, 50),
+          at(seenBefore, 50),
           at(edit, 50),
           at(edit, 99),
           at(hover, 50),
@@ -173,6 +185,30 @@ public final class ServerBench {
           client.peakMegabytes(),
           found);
     }
+    try (Stream<Path> all = Files.walk(kept)) {
+      for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  /** Milliseconds to the first answer and to the first diagnostics, and how many these are. */
+  private double[] start(Path kept, String address, String text) {
+    long start = System.nanoTime();
+    try (WireClient client = new WireClient(keeping(kept))) {
+      client.initialize(examples);
+      double initialize = millis(start);
+      client.open(address, "wall", text);
+      int found = client.diagnostics(address, 1);
+      return new double[] {initialize, millis(start), found};
+    }
+  }
+
+  /** The server, keeping what it finds in that folder. */
+  private List<String> keeping(Path folder) {
+    List<String> command = new ArrayList<>(server);
+    command.add(1, "-Dmullwright.cache=" + folder);
+    return command;
   }
 
   /** Widens the first bays by a sixteenth and takes it back, so that every length changes. */

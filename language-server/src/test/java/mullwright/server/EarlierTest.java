@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import mullwright.check.Rules;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
@@ -390,6 +391,22 @@ class EarlierTest {
       }
     }
     assertThat(file).isEmptyFile();
+  }
+
+  @Test
+  void whatARuleWithAFaultLeftOutIsNotKept() {
+    Rules broken =
+        new Rules(
+            Stream.concat(Rules.find().all().stream(), Stream.of(new BreaksOnPurpose())).toList());
+    HeldRules rules = new HeldRules();
+    try (Conversation first = talks.held(able(), rules)) {
+      rules.letGo(broken);
+      first.open(east, WALL);
+      first.heard.next(east);
+      EarlierTalks.settle(first);
+      assertThat(first.heard.logged).hasSize(1);
+    }
+    assertThat(kept).isEmptyDirectory();
   }
 
   @Test

@@ -25,6 +25,10 @@ final class HeldRules implements Supplier<Rules> {
   }
 
   void letGo() {
-    rules.complete(Rules.find());
+    letGo(Rules.find());
+  }
+
+  void letGo(Rules found) {
+    rules.complete(found);
   }
 }

@@ -239,6 +239,26 @@ class ServerProcessIT {
     assertThat(format.waitFor()).isZero();
   }
 
+  @Test
+  void whatIsFoundIsKeptForTheNextStartUnlessNothingIsToBe() throws IOException {
+    Path kept = folder.resolve("cache");
+    String east = folder.resolve("east.wall").toUri().toString();
+    List<String> java = List.of("-Dmullwright.cache=" + kept, "-jar", Tools.jar().toString());
+    List<String> said = new ArrayList<>();
+    for (List<String> words :
+        List.of(List.of("serve", "--no-cache"), List.of("serve"), List.of("serve", "--stdio"))) {
+      RawTalk talk = started(java, words);
+      greet(talk, "'processId':null,'rootUri':'" + folder.toUri() + "',");
+      talk.say(opened(east, "wall East {\\n  gridd {\\n  }\\n}\\n"));
+      said.add(published(talk, east));
+      leave(talk);
+      assertThat(Files.exists(kept)).isEqualTo(said.size() > 1);
+    }
+    assertThat(said.get(0)).contains("gridd");
+    assertThat(said).containsOnly(said.get(0));
+    assertThat(kept.resolve("findings")).isDirectoryContaining(it -> true);
+  }
+
   private static List<String> jar() {
     return List.of("-jar", Tools.jar().toString());
   }
@@ -250,10 +270,14 @@ class ServerProcessIT {
   }
 
   private RawTalk server(List<String> java) throws IOException {
+    return started(java, List.of("serve"));
+  }
+
+  private RawTalk started(List<String> java, List<String> words) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(java);
-    command.add("serve");
+    command.addAll(words);
     return new RawTalk(started(new ProcessBuilder(command).redirectError(errors.toFile())));
   }
 
