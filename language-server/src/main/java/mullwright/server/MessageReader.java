@@ -133,7 +133,8 @@ final class MessageReader {
     } catch (StackOverflowError tooDeep) {
       log.unreadable("A message is nested too deep and is passed over.");
     } catch (RuntimeException unreadable) {
-      log.unreadable("A message could not be read and is passed over: " + unreadable.getMessage());
+      log.unreadable(
+          "A message could not be read and is passed over: " + Unreadable.words(unreadable) + ".");
     }
   }
 
