@@ -68,11 +68,18 @@ public final class FirstTalk {
             "resolveSupport": {"properties": ["edit"]}
           },
           "inlayHint": {"resolveSupport": {"properties": ["tooltip", "label.location"]}},
-          "publishDiagnostics": {"relatedInformation": true},
+          "publishDiagnostics": {
+            "relatedInformation": true, "codeDescriptionSupport": true, "dataSupport": true
+          },
           "definition": {"linkSupport": true},
           "rename": {"prepareSupport": true}
         },
-        "workspace": {"workspaceEdit": {"documentChanges": true}}
+        "workspace": {
+          "workspaceEdit": {"documentChanges": true},
+          "configuration": true,
+          "didChangeConfiguration": {"dynamicRegistration": true},
+          "didChangeWatchedFiles": {"dynamicRegistration": true, "relativePatternSupport": true}
+        }
       }
       """;
 
@@ -116,7 +123,13 @@ public final class FirstTalk {
     FirstTalk talk = new FirstTalk(from, to);
     talk.ask(
         "initialize",
-        Map.of("rootUri", folder.toUri(), "capabilities", JsonParser.parseString(EDITOR)));
+        Map.of(
+            "processId",
+            ProcessHandle.current().pid(),
+            "workspaceFolders",
+            List.of(Map.of("uri", folder.toUri(), "name", "walls")),
+            "capabilities",
+            JsonParser.parseString(EDITOR)));
     talk.tell("initialized", Map.of());
     talk.open(folder.resolve(SOUND));
     List<String> walls = new ArrayList<>();

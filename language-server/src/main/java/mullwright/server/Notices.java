@@ -109,7 +109,8 @@ final class Notices {
         worker.ask(guarded(method, () -> registrations.watch(session)));
         worker.ask(guarded(method, () -> registrations.watchSettings(session.client())));
         worker.ask(guarded(method, this::pullSettings));
-        worker.ask(guarded(method, this::watchParent));
+        // to watch a process takes as long as to show the first findings, and nobody waits for it
+        worker.whenIdle(guarded(method, this::watchParent));
       }
       // heard at once: the worker may be busy with what is to stop
       case CANCEL_PROGRESS -> session.progresses().cancel(parameters);

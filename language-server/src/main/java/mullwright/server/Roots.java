@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,10 +108,16 @@ final class Roots {
   }
 
   private static Optional<Root> innermost(Path file, Map<Path, Root> folders) {
-    return folders.keySet().stream()
-        .filter(folder -> file.startsWith(folder) && !file.equals(folder))
-        .max(Comparator.comparingInt(Path::getNameCount))
-        .map(folders::get);
+    Root innermost = null;
+    int depth = -1;
+    for (Map.Entry<Path, Root> each : folders.entrySet()) {
+      Path folder = each.getKey();
+      if (folder.getNameCount() > depth && file.startsWith(folder) && !file.equals(folder)) {
+        innermost = each.getValue();
+        depth = folder.getNameCount();
+      }
+    }
+    return Optional.ofNullable(innermost);
   }
 
   private static Path home(Path file, String text) {

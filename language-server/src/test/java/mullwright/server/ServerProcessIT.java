@@ -23,9 +23,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class ServerProcessIT {
   private static final String SHUTDOWN = "{'jsonrpc':'2.0','id':90,'method':'shutdown'}";
-  private static final String HOVER =
-      "{'jsonrpc':'2.0','id':7,'method':'textDocument/hover','params':{'textDocument':"
-          + "{'uri':'file:///nowhere.wall'},'position':{'line':0,'character':0}}}";
   private static final String EXIT = "{'jsonrpc':'2.0','method':'exit'}";
 
   @TempDir Path folder;
@@ -48,8 +45,9 @@ class ServerProcessIT {
     Process client = started(new ProcessBuilder("sleep", "600"));
     RawTalk talk = server(jar());
     greet(talk, "'processId':" + client.pid() + ",");
-    // once this is answered it watches
-    talk.say(HOVER);
+    // once this is answered, which waits until there is nothing else to do, it watches
+    talk.say(
+        "{'jsonrpc':'2.0','id':7,'method':'workspace/diagnostic','params':{'previousResultIds':[]}}");
     talk.answer(7);
     assertThat(talk.exitCode).isNotDone();
     client.destroyForcibly();
