@@ -28,6 +28,15 @@ public final class ParsedFile {
 
   /** Reads a text. */
   public static ParsedFile parse(String text) {
+    return parse(text, () -> {});
+  }
+
+  /**
+   * Reads a text that may be long.
+   *
+   * @param goesOn called after each top-level statement
+   */
+  public static ParsedFile parse(String text, Runnable goesOn) {
     if (text.length() > SyntaxLimits.FILE_LENGTH) {
       return tooLong(text);
     }
@@ -35,6 +44,7 @@ public final class ParsedFile {
     SegmentCutter cutter = new SegmentCutter(text, 0);
     while (cutter.hasNext()) {
       segments.add(SegmentReader.read(text, cutter.next()));
+      goesOn.run();
     }
     return new ParsedFile(text, segments.isEmpty() ? List.of(empty()) : segments);
   }

@@ -136,4 +136,11 @@ class ParsedFileTest {
     assertThat(Stream.of(wall, grid, rows.get(0), rows.get(1)).map(segment::isBroken))
         .containsExactly(false, false, true, false);
   }
+
+  @Test
+  void readingTellsThatItGoesOn() {
+    int[] told = new int[1];
+    ParsedFile.parse("units mm\nlet a = 3\n\nwall W {\n  grid {\n  }\n}\n", () -> told[0]++);
+    assertThat(told[0]).isEqualTo(3);
+  }
 }

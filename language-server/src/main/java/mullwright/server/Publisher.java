@@ -98,7 +98,7 @@ final class Publisher implements Worker.Upkeep {
 
   @Override
   public void run() {
-    Progress progress = session.progresses().begin(null, "Checking walls", session.client());
+    Progress progress = session.checking();
     Cancel cancel = progress.over(editWaits);
     try {
       live.edited();

@@ -28,6 +28,10 @@ final class Session {
   private final Supplier<Optional<String>> liveView;
   private final Map<String, Open> open = new LinkedHashMap<>();
   private final Progresses progresses;
+
+  /** Of documents that are opened and not checked yet; null if there are none. */
+  private Progress reading;
+
   private final Shown shown = new Shown();
   private final Beside beside = new Beside();
   private Settings settings;
@@ -92,6 +96,16 @@ final class Session {
     return progresses;
   }
 
+  /**
+   * The progress of a check: it began with the reading of what was opened since the last one. It is
+   * for whoever asks to end.
+   */
+  Progress checking() {
+    Progress begun = reading == null ? progresses.begin(null, "Checking walls", client()) : reading;
+    reading = null;
+    return begun;
+  }
+
   /** The documents the client has open, in the order they were opened. */
   List<Open> open() {
     return List.copyOf(open.values());
@@ -121,7 +135,8 @@ final class Session {
     held.root().number(held.path(), version);
     open.put(address, new Open(address, held, version));
     touched = address;
-    held.root().workspace().open(held.path(), text);
+    reading = checking();
+    held.root().workspace().open(held.path(), text, reading::goesOn);
     // a client that watches no files still sees what changed on disk whenever it opens one
     held.root().workspace().lookAgain();
   }

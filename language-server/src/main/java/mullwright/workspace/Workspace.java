@@ -34,9 +34,18 @@ public final class Workspace {
   }
 
   /** Opens a buffer with that text, or gives an open one a new text. */
-  public synchronized Snapshot open(String path, String text) {
+  public Snapshot open(String path, String text) {
+    return open(path, text, () -> {});
+  }
+
+  /**
+   * The same of a text that may be long.
+   *
+   * @param goesOn called while it is read
+   */
+  public synchronized Snapshot open(String path, String text, Runnable goesOn) {
     ParsedFile was = now.buffers().get(path);
-    return withBuffer(path, was == null ? ParsedFile.parse(text) : replaced(was, text));
+    return withBuffer(path, was == null ? ParsedFile.parse(text, goesOn) : replaced(was, text));
   }
 
   /**
