@@ -1,13 +1,17 @@
 package mullwright.check;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import mullwright.model.ModelProblem;
+import mullwright.model.NearNames;
 import mullwright.model.Origin;
 import mullwright.syntax.Block;
 import mullwright.syntax.ParsedFile;
@@ -38,13 +42,19 @@ final class Consequences {
   private final TextFacts facts;
 
   /** Lines that could not be read. */
-  private final List<Line> broken = new ArrayList<>();
+  private final LineSet broken = new LineSet();
 
   /** Lines that could be, and say something that cannot be. */
-  private final List<Line> doubtful = new ArrayList<>();
+  private final LineSet doubtful = new LineSet();
 
   /** Lines that give the same names. */
-  private final List<Line> doubled = new ArrayList<>();
+  private final LineSet doubled = new LineSet();
+
+  /** Whether where things are is unclear, by segment. */
+  private final Map<LineSet.Place, Boolean> unclear = new HashMap<>();
+
+  /** The blocks that hold a line in which something is wrong, by segment. */
+  private final Map<LineSet.Place, Set<TextRange>> spoilt = new HashMap<>();
 
   /** All words of lines that could not be read, and of parts of no known kind. */
   private final Set<String> words = new HashSet<>();
@@ -57,20 +67,6 @@ final class Consequences {
 
   private boolean useLost;
 
-  private record Line(String file, int segment, TextRange range) {
-    boolean holds(Origin origin) {
-      return isIn(origin) && range.touches(origin.range().start());
-    }
-
-    String text(Segment segment) {
-      return segment.text().substring(range.start(), range.end());
-    }
-
-    boolean isIn(Origin origin) {
-      return segment == origin.segment() && file.equals(origin.file());
-    }
-  }
-
   private Consequences(TextFacts facts) {
     this.facts = facts;
     facts.files().forEach(this::collect);
@@ -79,15 +75,15 @@ final class Consequences {
       if (problem instanceof ModelProblem.BadUse) {
         useLost = true;
       } else if (isKindOfPart(problem)) {
-        facts.segment(at).ifPresent(it -> addWords(at.file(), line(it, at).text(it)));
+        facts.segment(at).ifPresent(it -> addWords(at.file(), LineSet.text(it, at)));
       } else if (problem instanceof ModelProblem.Duplicate twice) {
-        facts.segment(at).ifPresent(it -> doubled.add(line(it, at)));
-        facts.segment(twice.first()).ifPresent(it -> doubled.add(line(it, twice.first())));
+        facts.segment(at).ifPresent(it -> doubled.add(it, at));
+        facts.segment(twice.first()).ifPresent(it -> doubled.add(it, twice.first()));
       } else if (problem instanceof ModelProblem.BadProperty
           || problem instanceof ModelProblem.WrongUnit
           || problem instanceof ModelProblem.UnitMissing
           || problem instanceof ModelProblem.UnknownName) {
-        facts.segment(at).ifPresent(it -> doubtful.add(line(it, at)));
+        facts.segment(at).ifPresent(it -> doubtful.add(it, at));
       }
     }
   }
@@ -111,9 +107,8 @@ final class Consequences {
       Segment segment = file.segments().get(i);
       for (SyntaxProblem problem : segment.problems()) {
         Origin at = new Origin(path, i, problem.range());
-        Line line = line(segment, at);
-        broken.add(line);
-        String text = line.text(segment);
+        broken.add(segment, at);
+        String text = LineSet.text(segment, at);
         addWords(path, text);
         useLost |= text.contains(".wall");
         if (text.contains("{") && UNITS.matcher(segment.text()).find()) {
@@ -134,17 +129,6 @@ final class Consequences {
         unitless.add(path);
       }
     }
-  }
-
-  private static Line line(Segment segment, Origin at) {
-    String text = segment.text();
-    int start = Math.min(at.range().start(), text.length());
-    int end = text.indexOf('\n', start);
-    return new Line(
-        at.file(),
-        at.segment(),
-        new TextRange(
-            start == 0 ? 0 : text.lastIndexOf('\n', start - 1) + 1, end < 0 ? text.length() : end));
   }
 
   private static boolean isKindOfPart(ModelProblem problem) {
@@ -169,7 +153,7 @@ final class Consequences {
       return isBroken(duplicate.first());
     }
     if (problem instanceof ModelProblem.Missing) {
-      return doubtful.stream().anyMatch(line -> line.holds(at)) || lacksALine(at);
+      return holds(doubtful, at) || lacksALine(at);
     }
     if (problem instanceof ModelProblem.Conflict conflict) {
       return isBroken(conflict.first()) || placesAreUnclear(at);
@@ -178,7 +162,7 @@ final class Consequences {
       return true;
     }
     if (problem instanceof ModelProblem.Shadowed) {
-      return doubled.stream().anyMatch(line -> line.holds(at)) || placesAreUnclear(at);
+      return holds(doubled, at) || placesAreUnclear(at);
     }
     return problem instanceof ModelProblem.OutOfPlace && placesAreUnclear(at);
   }
@@ -192,7 +176,9 @@ final class Consequences {
     boolean one =
         problem instanceof ModelProblem.Duplicate
             || problem instanceof ModelProblem.UnknownName unknown
-                && Words.near(unknown.name(), unknown.candidates()).isEmpty();
+                && unknown.candidates().stream()
+                    .limit(1)
+                    .noneMatch(nearest -> NearNames.isNear(unknown.name(), nearest));
     if (!one) {
       return problem;
     }
@@ -200,32 +186,41 @@ final class Consequences {
         problem instanceof ModelProblem.UnknownName unknown ? unknown.what() : "duplicate";
     return facts
         .segment(problem.origin())
-        .<Object>map(segment -> List.of(what, line(segment, problem.origin())))
+        .<Object>map(segment -> List.of(what, LineSet.line(segment, problem.origin())))
         .orElse(problem);
   }
 
   private boolean isBroken(Origin at) {
-    return broken.stream().anyMatch(line -> line.holds(at));
+    return holds(broken, at);
+  }
+
+  private boolean holds(LineSet lines, Origin at) {
+    return !lines.isEmpty()
+        && facts.segment(at).filter(segment -> lines.holds(segment, at)).isPresent();
   }
 
   /**
    * True if what a statement lacks may stand in a line of its block in which something is wrong.
    */
   private boolean lacksALine(Origin at) {
-    List<Line> near =
-        Stream.concat(broken.stream(), doubtful.stream()).filter(line -> line.isIn(at)).toList();
-    if (near.isEmpty()) {
+    if (broken.near(at).isEmpty() && doubtful.near(at).isEmpty()) {
       return false;
     }
     List<Statement> all = facts.segment(at).map(Segment::statements).orElse(List.of());
-    Optional<Block> own =
-        facts
-            .statementAt(at)
-            .flatMap(Statement::block)
-            .or(() -> innermost(all, at.range().start(), Optional.empty()));
-    return own.isPresent()
-        && near.stream()
-            .anyMatch(line -> innermost(all, line.range().end(), Optional.empty()).equals(own));
+    Set<TextRange> blocks =
+        spoilt.computeIfAbsent(
+            LineSet.Place.of(at),
+            place ->
+                Stream.concat(broken.near(at).stream(), doubtful.near(at).stream())
+                    .flatMap(line -> innermost(all, line.end(), Optional.empty()).stream())
+                    .map(Block::range)
+                    .collect(Collectors.toSet()));
+    return facts
+        .statementAt(at)
+        .flatMap(Statement::block)
+        .or(() -> innermost(all, at.range().start(), Optional.empty()))
+        .filter(own -> blocks.contains(own.range()))
+        .isPresent();
   }
 
   /** The innermost block round an offset. */
@@ -242,16 +237,17 @@ final class Consequences {
 
   /** True if a line that could not be read may say what is where. */
   private boolean gridIsUnclear(Origin at) {
-    return isUnclear(at, false);
+    return unclear.computeIfAbsent(LineSet.Place.of(at), place -> isUnclear(at, block -> true));
   }
 
   /** The same, also of a line in the same block. */
   private boolean placesAreUnclear(Origin at) {
-    return isUnclear(at, true);
+    return gridIsUnclear(at) || isUnclear(at, block -> !block.range().touches(at.range().start()));
   }
 
-  private boolean isUnclear(Origin at, boolean ownBlock) {
-    List<Line> near = broken.stream().filter(line -> line.isIn(at)).toList();
+  /** True if a line that could not be read stands in none of the blocks that tell no places. */
+  private boolean isUnclear(Origin at, Predicate<Statement> other) {
+    List<TextRange> near = broken.near(at);
     if (near.isEmpty()) {
       return false;
     }
@@ -261,9 +257,9 @@ final class Consequences {
             .flatMap(statement -> statement.block().stream())
             .flatMap(block -> block.statements().stream())
             .filter(statement -> statement.kind() != StatementKind.GRID_BLOCK)
-            .filter(statement -> !(ownBlock && statement.range().touches(at.range().start())))
+            .filter(other)
             .toList();
     return near.stream()
-        .anyMatch(line -> blocks.stream().noneMatch(it -> it.range().touches(line.range().end())));
+        .anyMatch(line -> blocks.stream().noneMatch(it -> it.range().touches(line.end())));
   }
 }

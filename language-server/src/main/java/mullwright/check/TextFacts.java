@@ -16,18 +16,17 @@ import mullwright.syntax.TextRange;
  *
  * @param model of the file under check
  * @param files every parsed file by its workspace path: the file itself and those it uses
+ * @param problems what the text says that cannot be, each mistake once: the model's problems but
+ *     those that only follow from another, or from a line that could not be read
  */
-public record TextFacts(Model model, Map<String, ParsedFile> files) {
+public record TextFacts(Model model, Map<String, ParsedFile> files, List<ModelProblem> problems) {
   public TextFacts {
     files = Map.copyOf(files);
   }
 
-  /**
-   * What the text says that cannot be, each mistake once: the model's problems but those that only
-   * follow from another, or from a line that could not be read.
-   */
-  public List<ModelProblem> problems() {
-    return Consequences.without(this);
+  /** All of the model's problems looked through, once for all rules. */
+  public TextFacts(Model model, Map<String, ParsedFile> files) {
+    this(model, files, Consequences.without(new TextFacts(model, files, List.of())));
   }
 
   /** The words that stand at an origin, or nothing if its file is not at hand. */
