@@ -45,6 +45,7 @@ public final class Reading {
   private final Map<WallAnalysis, Checker.Checked> wallsChecked;
   private final Files.Read settings;
   private final Severities severities;
+  private final Map<Wall, WallFacts> sought = new IdentityHashMap<>();
   private List<WallFacts> before;
   private List<WallLayout> layouts;
   private List<WallDetails> details;
@@ -168,6 +169,7 @@ public final class Reading {
       walls = List.copyOf(all);
       // what was taken over is taken over; the rest would only be kept alive
       before = List.of();
+      sought.clear();
     }
     return walls;
   }
@@ -180,13 +182,19 @@ public final class Reading {
     return details;
   }
 
+  /** What an earlier reading made of the very same wall, or null; two walls are compared once. */
   private WallFacts same(Wall wall) {
-    for (WallFacts facts : before) {
-      if (facts.catalog() == model.catalog() && facts.wall().equals(wall)) {
-        return facts;
+    if (!sought.containsKey(wall)) {
+      WallFacts same = null;
+      for (WallFacts facts : before) {
+        if (facts.catalog() == model.catalog() && facts.wall().equals(wall)) {
+          same = facts;
+          break;
+        }
       }
+      sought.put(wall, same);
     }
-    return null;
+    return sought.get(wall);
   }
 
   private TextFacts text() {
