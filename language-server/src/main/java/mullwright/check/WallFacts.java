@@ -92,6 +92,7 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
     return problem instanceof ModelProblem.BadValue
         || problem instanceof ModelProblem.WrongUnit
         || problem instanceof ModelProblem.UnitMissing
+        || problem instanceof ModelProblem.CountMismatch
         || problem instanceof ModelProblem.Missing;
   }
 

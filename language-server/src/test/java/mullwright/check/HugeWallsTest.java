@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import mullwright.bench.GeneratedWalls;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -61,6 +62,14 @@ class HugeWallsTest {
         .filteredOn(folded -> folded.shown().rule().equals("splice-gap-too-small"))
         .as("and told once")
         .hasSize(1);
+  }
+
+  /** A nought too many in the name of a floor is one mistake, however high the wall then seems. */
+  @Test
+  void aSlipInACountIsToldByItself() throws IOException {
+    CheckedText checked = check(40, 20, "floors L1..L40, Roof", "floors L1..L400, Roof");
+    assertThat(checked.failures()).isEmpty();
+    assertThat(checked.findings()).extracting(Finding::rule).containsExactly("count-mismatch");
   }
 
   /**
