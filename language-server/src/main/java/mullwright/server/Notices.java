@@ -163,12 +163,12 @@ final class Notices {
   private void open(TextDocumentItem document) {
     String address = Route.needed(document.getUri(), "textDocument.uri");
     String text = Route.needed(document.getText(), "textDocument.text");
+    publisher.touched(address);
     // other texts that are opened meanwhile make nothing old
     if (worker.editsWaiting() <= opensWaiting.get()) {
       publisher.opening(address, document.getVersion(), text);
     }
     session.didOpen(address, document.getVersion(), text);
-    publisher.touched(address);
     registrations.watch(session);
   }
 

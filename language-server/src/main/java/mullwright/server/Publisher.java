@@ -38,8 +38,8 @@ final class Publisher implements Worker.Upkeep {
   private final Map<String, List<Diagnostic>> sent = new HashMap<>();
   private final Set<String> touched = new HashSet<>();
 
-  /** The versions for which earlier findings stand for those of the check to come. */
-  private final Map<String, Integer> shownEarlier = new HashMap<>();
+  /** Documents just opened, whose earlier findings stand for those of the check to come. */
+  private final Set<String> shownEarlier = new HashSet<>();
 
   private Cancel editWaits = Cancel.NEVER;
   private Session session;
@@ -72,7 +72,7 @@ final class Publisher implements Worker.Upkeep {
             publish(each.address(), new Found(own ? version : null, each.diagnostics()));
           }
         }
-        shownEarlier.put(address, version);
+        shownEarlier.add(address);
       }
     } catch (RuntimeException | StackOverflowError fault) {
       log.fault("Showing earlier findings", fault);
@@ -82,6 +82,7 @@ final class Publisher implements Worker.Upkeep {
   /** A document was opened, changed or closed. */
   void touched(String address) {
     touched.add(address);
+    shownEarlier.remove(address);
     due = true;
   }
 
@@ -182,8 +183,8 @@ final class Publisher implements Worker.Upkeep {
   private void send(Map<String, Found> found) {
     found.forEach(
         (address, now) -> {
-          boolean told = now.version != null && now.version.equals(shownEarlier.get(address));
-          if (isNews(address, now) || touched.contains(address) && !told) {
+          boolean unheard = touched.contains(address) && !shownEarlier.contains(address);
+          if (unheard || isNews(address, now)) {
             publish(address, now);
           }
         });

@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import static java.util.concurrent.TimeUnit.MILLISECONDS;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.Gson;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import mullwright.check.Rules;
@@ -18,6 +20,7 @@ import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -342,6 +345,37 @@ class EarlierTest {
     }
   }
 
+  /** Some editors forget what they were told of a text when it is closed. */
+  @Test
+  void aTextThatIsClosedAndOpenedAgainIsToldOfAnew() {
+    checked(able());
+    HeldRules rules = new HeldRules();
+    try (Conversation second = talks.held(able(), rules)) {
+      second.open(east, WALL);
+      second.heard.next(east);
+      second.closeDocument(east);
+      second.open(east, WALL);
+      rules.letGo();
+      assertThat(second.heard.of(east, 2).getDiagnostics()).isEqualTo(cold(able(), WALL).get(east));
+    }
+  }
+
+  /** One drafter, two editors: what is kept for one does not take the other's away. */
+  @Test
+  void eachKindOfClientIsShownItsOwn() {
+    ClientCapabilities modest = new ClientCapabilities();
+    checked(able());
+    checked(modest);
+    for (ClientCapabilities client : List.of(able(), modest)) {
+      HeldRules rules = new HeldRules();
+      try (Conversation talk = talks.held(client, rules)) {
+        talk.open(east, WALL);
+        assertThat(talk.heard.next(east).getDiagnostics()).isEqualTo(cold(client, WALL).get(east));
+        rules.letGo();
+      }
+    }
+  }
+
   @Test
   void whatIsTypedAfterwardsIsCheckedAsEver() {
     checked(able());
@@ -410,11 +444,12 @@ class EarlierTest {
   }
 
   @Test
+  @Timeout(60)
   void isKeptWhenNobodyTypesAnyMoreAndNotOnlyAtTheEnd() throws IOException {
     try (Conversation first = talks.begin(able())) {
       first.open(east, WALL);
       while (isEmpty(kept)) {
-        Thread.onSpinWait();
+        LockSupport.parkNanos(MILLISECONDS.toNanos(10));
       }
       HeldRules rules = new HeldRules();
       try (Conversation second = talks.held(able(), rules)) {

@@ -14,7 +14,8 @@ import java.util.Optional;
 import mullwright.workspace.WholeFile;
 
 /**
- * Findings kept in a folder of the user's, one file a document, each readable by the user alone.
+ * Findings kept in a folder of the user's, one file a document and kind of client, each readable by
+ * the user alone.
  *
  * @param folder made when the first are kept
  * @param program names the build of this program: what another one found counts for nothing
@@ -28,13 +29,13 @@ public record KeptFolder(Path folder, String program) {
 
   private static final String PREFIX = "findings-";
 
-  // 64-bit FNV-1a; of two addresses with one name the later has the file
+  // 64-bit FNV-1a; of two questions with one name the later has the file
   private static final long BASIS = 0xcbf29ce484222325L;
   private static final long PRIME = 0x100000001b3L;
 
   /** What was found when that was asked last; empty if nothing is kept of it. */
   public Optional<KeptFindings> find(KeptFindings.Question question) {
-    byte[] bytes = bytes(file(question.address()));
+    byte[] bytes = bytes(file(question));
     return bytes.length == 0
         ? Optional.empty()
         : KeptForm.read(bytes, program).filter(kept -> kept.question().equals(question));
@@ -42,7 +43,7 @@ public record KeptFolder(Path folder, String program) {
 
   /** Keeps findings in the place of earlier ones of the document; false if that cannot be done. */
   public boolean keep(KeptFindings findings) {
-    Path file = file(findings.question().address());
+    Path file = file(findings.question());
     try {
       byte[] now = KeptForm.write(findings, program);
       if (now.length > MOST) {
@@ -62,11 +63,13 @@ public record KeptFolder(Path folder, String program) {
     }
   }
 
-  /** The file for an address. */
-  Path file(String address) {
+  /** The file for a question. */
+  Path file(KeptFindings.Question question) {
     long hash = BASIS;
-    for (int i = 0; i < address.length(); i++) {
-      hash = (hash ^ address.charAt(i)) * PRIME;
+    for (String word : List.of(question.address(), question.folder(), question.shape())) {
+      for (int i = 0; i < word.length(); i++) {
+        hash = (hash ^ word.charAt(i)) * PRIME;
+      }
     }
     return folder.resolve(PREFIX + Long.toHexString(hash));
   }

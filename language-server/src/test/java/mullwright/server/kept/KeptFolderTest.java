@@ -93,16 +93,16 @@ class KeptFolderTest {
   }
 
   @Test
-  void twoAddressesOfOneNameAreToldApart() throws IOException {
+  void twoQuestionsOfOneNameAreToldApart() throws IOException {
     folder.keep(findings("file:///east.wall", ""));
-    Files.copy(folder.file("file:///east.wall"), folder.file("file:///west.wall"));
+    Files.copy(folder.file(about("file:///east.wall")), folder.file(about("file:///west.wall")));
     assertThat(folder.find(about("file:///west.wall"))).isEmpty();
   }
 
   @Test
   void halfAFileAndADamagedOneAreNone() throws IOException {
     folder.keep(findings("file:///east.wall", "wall"));
-    Path file = folder.file("file:///east.wall");
+    Path file = folder.file(about("file:///east.wall"));
     byte[] whole = Files.readAllBytes(file);
     for (int length = 0; length < whole.length; length++) {
       Files.write(file, Arrays.copyOf(whole, length));
@@ -132,7 +132,7 @@ class KeptFolderTest {
     String most = "x".repeat(KeptFolder.MOST / 2);
     assertThat(folder.keep(findings("file:///east.wall", most))).isTrue();
     assertThat(folder.keep(findings("file:///east.wall", most + most))).isFalse();
-    assertThat(folder.file("file:///east.wall")).doesNotExist();
+    assertThat(folder.file(about("file:///east.wall"))).doesNotExist();
   }
 
   @Test
@@ -141,7 +141,7 @@ class KeptFolderTest {
     Path strange = Files.writeString(folder.folder().resolve("somebody's"), "else's");
     for (int i = 0; i < KeptFolder.DOCUMENTS; i++) {
       Files.setLastModifiedTime(
-          folder.file("file:///" + i + ".wall"), FileTime.fromMillis(1_000_000L * (i + 1)));
+          folder.file(about("file:///" + i + ".wall")), FileTime.fromMillis(1_000_000L * (i + 1)));
       if (i == KeptFolder.DOCUMENTS / 2) {
         // kept once more as it was: it is as new as any
         folder.keep(findings("file:///1.wall", ""));
@@ -164,7 +164,7 @@ class KeptFolderTest {
     folder.keep(findings("file:///east.wall", "new"));
     assertThat(
             PosixFilePermissions.toString(
-                Files.getPosixFilePermissions(folder.file("file:///east.wall"))))
+                Files.getPosixFilePermissions(folder.file(about("file:///east.wall")))))
         .isEqualTo("rw-------");
   }
 
