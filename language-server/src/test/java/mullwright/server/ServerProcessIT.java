@@ -94,6 +94,8 @@ class ServerProcessIT {
             List.of(
                 "-Djava.util.logging.ConsoleHandler.level=ALL",
                 "-Dfile.encoding=UTF-16",
+                // nor can such a Java read its environment
+                "-Dmullwright.cache=" + folder.resolve("cache"),
                 "-jar",
                 Tools.jar().toString()));
     goodTalk(talk);
