@@ -26,7 +26,7 @@ final class Unreadable {
 
   static String words(Throwable cause) {
     String why = cause == null || cause.getMessage() == null ? "" : cause.getMessage();
-    String words = why.replaceFirst("^([a-z]+\\.)+\\w+: ", "").replaceFirst("(?s)\n.*", "");
+    String words = why.replaceFirst("^([a-z]+\\.)+\\w+: ", "").replaceFirst("(?s)[.]?(\n.*)?$", "");
     return words.length() > WORDS ? words.substring(0, WORDS) + "…" : words;
   }
 }

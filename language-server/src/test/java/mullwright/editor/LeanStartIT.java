@@ -30,6 +30,6 @@ class LeanStartIT {
     assertThat(Files.readString(loaded))
         .contains("mullwright.server.ServeMain")
         .doesNotContain("mullwright.web.", "org.java_websocket.", "com.sun.net.httpserver.")
-        .doesNotContain("org.slf4j.", "picocli.");
+        .doesNotContain("org.slf4j.", "picocli.", "java.util.logging.LogManager");
   }
 }
