@@ -23,19 +23,20 @@ public final class LineTable {
     int[] starts = new int[16];
     int[] ends = new int[16];
     int lines = 0;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c == '\n' || c == '\r') {
-        if (lines + 2 > starts.length) {
-          starts = Arrays.copyOf(starts, starts.length * 2);
-          ends = Arrays.copyOf(ends, ends.length * 2);
-        }
-        ends[lines++] = i;
-        if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
-          i++;
-        }
-        starts[lines] = i + 1;
+    int feed = text.indexOf('\n');
+    int carriage = text.indexOf('\r');
+    while (feed >= 0 || carriage >= 0) {
+      if (lines + 2 > starts.length) {
+        starts = Arrays.copyOf(starts, starts.length * 2);
+        ends = Arrays.copyOf(ends, ends.length * 2);
       }
+      boolean returns = carriage >= 0 && (feed < 0 || carriage < feed);
+      int end = returns ? carriage : feed;
+      int next = returns && feed == end + 1 ? feed + 1 : end + 1;
+      ends[lines++] = end;
+      starts[lines] = next;
+      feed = feed < 0 || feed >= next ? feed : text.indexOf('\n', next);
+      carriage = carriage < 0 || carriage >= next ? carriage : text.indexOf('\r', next);
     }
     ends[lines] = text.length();
     return new LineTable(

@@ -143,4 +143,23 @@ class ParsedFileTest {
     ParsedFile.parse("units mm\nlet a = 3\n\nwall W {\n  grid {\n  }\n}\n", () -> told[0]++);
     assertThat(told[0]).isEqualTo(3);
   }
+
+  @Test
+  void linesAreThoseOfTheJdkInAnyMixtureOfLineEnds() {
+    java.util.SplittableRandom random = new java.util.SplittableRandom(3);
+    for (int run = 0; run < 5_000; run++) {
+      StringBuilder mixed = new StringBuilder();
+      for (int i = random.nextInt(12); i > 0; i--) {
+        mixed.append("a½\n\r\n\r".charAt(random.nextInt(6)));
+      }
+      String text = mixed.toString();
+      LineTable lines = LineTable.of(text);
+      // the JDK's split by its own idea of a line break (Pattern, \\R), empty lines at the end kept
+      List<String> split = List.of(text.split("\r\n|\n|\r", -1));
+      assertThat(lines.count()).as(text).isEqualTo(split.size());
+      for (int line = 0; line < split.size(); line++) {
+        assertThat(text.substring(lines.start(line), lines.end(line))).isEqualTo(split.get(line));
+      }
+    }
+  }
 }

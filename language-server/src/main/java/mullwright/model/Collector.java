@@ -12,8 +12,11 @@ final class Collector {
   private final Set<ModelProblem> problems = new LinkedHashSet<>();
   private final Set<Reference> references = new LinkedHashSet<>();
 
-  /** Those of others, each once in its own list; not looked through again at every edit. */
-  private final List<Collection<Reference>> taken = new ArrayList<>();
+  /** Others that were taken over; what they found is not looked through again at every edit. */
+  private final List<Collector> taken = new ArrayList<>();
+
+  /** The references in the order of the text, as far as they were known when it was asked for. */
+  private List<Reference> inTextOrder = List.of();
 
   void problem(ModelProblem problem) {
     if (problems.size() < Limits.PROBLEMS) {
@@ -68,7 +71,7 @@ final class Collector {
 
   void addAll(Collector other) {
     other.problems.forEach(this::problem);
-    taken.add(other.references);
+    taken.add(other);
     taken.addAll(other.taken);
   }
 
@@ -76,10 +79,25 @@ final class Collector {
     return new ArrayList<>(problems);
   }
 
-  /** In the order found; one that was found by several collectors stands there several times. */
+  /**
+   * Those of each collector in the order of the text; one that was found by several collectors
+   * stands there several times.
+   */
   List<Reference> references() {
-    List<Reference> all = new ArrayList<>(references);
-    taken.forEach(all::addAll);
+    List<Reference> all = new ArrayList<>(inTextOrder());
+    taken.forEach(other -> all.addAll(other.inTextOrder()));
     return all;
+  }
+
+  // a collector only grows; nearly all are those of walls and files that an edit leaves as they are
+  private List<Reference> inTextOrder() {
+    List<Reference> known = inTextOrder;
+    if (known.size() != references.size()) {
+      List<Reference> sorted = new ArrayList<>(references);
+      sorted.sort((one, other) -> Origin.inText(one.origin(), other.origin()));
+      known = List.copyOf(sorted);
+      inTextOrder = known;
+    }
+    return known;
   }
 }
