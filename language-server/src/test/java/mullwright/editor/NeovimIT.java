@@ -43,15 +43,7 @@ class NeovimIT {
     Tools.needed("neovim", "nvim", "--version");
     EditorTalk talk = new EditorTalk("neovim", workspace);
 
-    String said =
-        talk.run(
-            "nvim",
-            "--headless",
-            "--clean",
-            "--cmd",
-            "set runtimepath^=" + talk.client(),
-            "-c",
-            "luafile " + talk.client().resolve("test/features.lua"));
+    String said = script(talk, "features.lua");
 
     talk.hold(said);
     talk.keep();
@@ -62,17 +54,21 @@ class NeovimIT {
     Tools.needed("neovim", "nvim", "--version");
     EditorTalk talk = new EditorTalk("neovim", workspace);
 
-    String said =
-        talk.run(
-            "nvim",
-            "--headless",
-            "--clean",
-            "--cmd",
-            "set runtimepath^=" + talk.client(),
-            "-c",
-            "luafile " + talk.client().resolve("test/move.lua"));
+    String said = script(talk, "move.lua");
 
     assertThat(said).contains("is no length with its unit", "moved").doesNotContain("gave up");
+  }
+
+  /** What a script of the client's own tests says. */
+  private static String script(EditorTalk talk, String name) throws Exception {
+    return talk.run(
+        "nvim",
+        "--headless",
+        "--clean",
+        "--cmd",
+        "set runtimepath^=" + talk.client(),
+        "-c",
+        "luafile " + talk.client().resolve("test").resolve(name));
   }
 
   /** The ferry terminal's wall with its first {@code good} text made bad, its catalog beside it. */
