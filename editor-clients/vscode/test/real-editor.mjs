@@ -93,7 +93,7 @@ try {
       return false; // not yet
     }
   });
-  page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  page = await browser.newPage({ viewport: { width: 1440, height: 1100 } });
   page.setDefaultTimeout(PATIENCE);
   await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(project)}`);
   await page.waitForSelector(".monaco-workbench .explorer-folders-view, .part.sidebar");
