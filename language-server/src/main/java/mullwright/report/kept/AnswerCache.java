@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import mullwright.report.Fingerprint;
 import mullwright.workspace.FileStamp;
+import mullwright.workspace.Packing;
 
 /**
  * Keeps whole answers as they were printed, for the questions last asked: the same question about
@@ -74,8 +75,8 @@ public final class AnswerCache {
 
   private static Optional<Answer> read(DataInputStream in, String question, String state) {
     try {
-      return KeptFile.text(in).equals(question) && KeptFile.text(in).equals(state)
-          ? Optional.of(new Answer(KeptFile.bytes(in), in.readInt()))
+      return Packing.text(in).equals(question) && Packing.text(in).equals(state)
+          ? Optional.of(new Answer(Packing.bytes(in), in.readInt()))
           : Optional.empty();
     } catch (IOException damaged) {
       return Optional.empty();
@@ -88,9 +89,9 @@ public final class AnswerCache {
         file(question)
             .write(
                 out -> {
-                  KeptFile.text(out, question);
-                  KeptFile.text(out, state);
-                  KeptFile.bytes(out, answer.text);
+                  Packing.text(out, question);
+                  Packing.text(out, state);
+                  Packing.bytes(out, answer.text);
                   out.writeInt(answer.code);
                 });
     return written && forget();

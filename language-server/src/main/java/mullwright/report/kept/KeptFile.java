@@ -5,13 +5,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
-import java.util.zip.CRC32;
+import mullwright.workspace.Packing;
+import mullwright.workspace.WholeFile;
 
 /**
  * One file of the folder: its form, a sum of its bytes, then the bytes. A reader sees a whole file
@@ -36,12 +34,12 @@ record KeptFile(Path path, String form) {
       }
       byte[] all = Files.readAllBytes(path);
       DataInputStream in = new DataInputStream(new ByteArrayInputStream(all));
-      if (!text(in).equals(form)) {
+      if (!Packing.text(in).equals(form)) {
         return Optional.empty();
       }
       long sum = in.readLong();
       int start = all.length - in.available();
-      return sum(all, start) == sum ? Optional.of(in) : Optional.empty();
+      return Packing.sum(all, start) == sum ? Optional.of(in) : Optional.empty();
     } catch (IOException | IllegalArgumentException damaged) {
       return Optional.empty();
     }
@@ -57,60 +55,18 @@ record KeptFile(Path path, String form) {
       }
       byte[] bytes = inside.toByteArray();
       Files.createDirectories(path.getParent());
-      Path beside = Files.createTempFile(path.getParent(), "kept", ".tmp");
-      try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(beside))) {
-        text(out, form);
-        out.writeLong(sum(bytes, 0));
-        out.write(bytes);
-      }
-      try {
-        Files.move(
-            beside, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-      } catch (AtomicMoveNotSupportedException apart) {
-        Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
-      }
+      WholeFile.putPrivately(
+          path,
+          whole -> {
+            try (DataOutputStream out = new DataOutputStream(Files.newOutputStream(whole))) {
+              Packing.text(out, form);
+              out.writeLong(Packing.sum(bytes, 0));
+              out.write(bytes);
+            }
+          });
       return true;
     } catch (IOException full) {
       return false;
     }
-  }
-
-  private static long sum(byte[] bytes, int start) {
-    CRC32 sum = new CRC32();
-    sum.update(bytes, start, bytes.length - start);
-    return sum.getValue();
-  }
-
-  /** Writes a text of any length. */
-  static void text(DataOutputStream out, String text) throws IOException {
-    bytes(out, text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  /** Reads what {@link #text(DataOutputStream, String)} wrote. */
-  static String text(DataInputStream in) throws IOException {
-    return new String(bytes(in), StandardCharsets.UTF_8);
-  }
-
-  /** Writes bytes with their number. */
-  static void bytes(DataOutputStream out, byte[] bytes) throws IOException {
-    out.writeInt(bytes.length);
-    out.write(bytes);
-  }
-
-  /** Reads what {@link #bytes(DataOutputStream, byte[])} wrote. */
-  static byte[] bytes(DataInputStream in) throws IOException {
-    int length = count(in);
-    byte[] bytes = new byte[length];
-    in.readFully(bytes);
-    return bytes;
-  }
-
-  /** Reads how many follow. */
-  static int count(DataInputStream in) throws IOException {
-    int count = in.readInt();
-    if (count < 0 || count > in.available()) {
-      throw new IOException("damaged");
-    }
-    return count;
   }
 }

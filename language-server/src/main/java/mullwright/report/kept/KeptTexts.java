@@ -18,6 +18,7 @@ import mullwright.report.Fingerprint;
 import mullwright.workspace.DiskFiles;
 import mullwright.workspace.FileStamp;
 import mullwright.workspace.Files;
+import mullwright.workspace.Packing;
 import mullwright.workspace.UsedTexts;
 
 /**
@@ -161,21 +162,21 @@ public final class KeptTexts {
   }
 
   private void write(DataOutputStream out, Map<String, Known> all) throws IOException {
-    KeptFile.text(out, disk.root().toString());
+    Packing.text(out, disk.root().toString());
     out.writeInt(all.size());
     for (Map.Entry<String, Known> entry : all.entrySet()) {
       Known known = entry.getValue();
       FileStamp stamp = known.stamp.orElseThrow();
-      KeptFile.text(out, entry.getKey());
+      Packing.text(out, entry.getKey());
       out.writeLong(stamp.modified());
       out.writeLong(stamp.changed());
       out.writeLong(stamp.size());
-      KeptFile.text(out, stamp.key());
-      KeptFile.text(out, known.hash);
+      Packing.text(out, stamp.key());
+      Packing.text(out, known.hash);
       out.writeBoolean(known.sound);
       out.writeInt(known.uses.size());
       for (String use : known.uses) {
-        KeptFile.text(out, use);
+        Packing.text(out, use);
       }
     }
   }
@@ -184,20 +185,20 @@ public final class KeptTexts {
     try {
       Map<String, Known> all = new HashMap<>();
       // of the same files below another root other links may lead out
-      if (!KeptFile.text(in).equals(disk.root().toString())) {
+      if (!Packing.text(in).equals(disk.root().toString())) {
         return Map.of();
       }
-      int count = KeptFile.count(in);
+      int count = Packing.count(in);
       for (int at = 0; at < count; at++) {
-        String path = KeptFile.text(in);
+        String path = Packing.text(in);
         FileStamp stamp =
-            new FileStamp(in.readLong(), in.readLong(), in.readLong(), KeptFile.text(in));
-        String hash = KeptFile.text(in);
+            new FileStamp(in.readLong(), in.readLong(), in.readLong(), Packing.text(in));
+        String hash = Packing.text(in);
         boolean sound = in.readBoolean();
         List<String> uses = new ArrayList<>();
-        int used = KeptFile.count(in);
+        int used = Packing.count(in);
         for (int use = 0; use < used; use++) {
-          uses.add(KeptFile.text(in));
+          uses.add(Packing.text(in));
         }
         all.put(path, new Known(Optional.of(stamp), true, hash, uses, sound));
       }

@@ -25,6 +25,7 @@ import mullwright.report.CheckReport;
 import mullwright.report.Excerpt;
 import mullwright.report.Spot;
 import mullwright.syntax.TextRange;
+import mullwright.workspace.Packing;
 
 /**
  * What was found in a file as bytes, and back: everything any form of the report tells. Numbers are
@@ -79,7 +80,7 @@ final class PartBytes {
     String path = text(in);
     int walls = in.readInt();
     Map<String, UnitSystem> units = new TreeMap<>();
-    int files = KeptFile.count(in);
+    int files = Packing.count(in);
     for (int at = 0; at < files; at++) {
       units.put(text(in), UnitSystem.valueOf(text(in)));
     }
@@ -178,8 +179,8 @@ final class PartBytes {
       Rational si = number.get().value().si();
       text(out, number.get().name());
       out.writeByte(number.get().kind().ordinal());
-      KeptFile.bytes(out, si.numerator().toByteArray());
-      KeptFile.bytes(out, si.denominator().toByteArray());
+      Packing.bytes(out, si.numerator().toByteArray());
+      Packing.bytes(out, si.denominator().toByteArray());
     }
   }
 
@@ -189,8 +190,8 @@ final class PartBytes {
     }
     String name = text(in);
     Kind kind = one(Kind.values(), in.readByte());
-    Rational numerator = Rational.of(new BigInteger(KeptFile.bytes(in)));
-    BigInteger denominator = new BigInteger(KeptFile.bytes(in));
+    Rational numerator = Rational.of(new BigInteger(Packing.bytes(in)));
+    BigInteger denominator = new BigInteger(Packing.bytes(in));
     Rational si =
         denominator.equals(BigInteger.ONE)
             ? numerator
@@ -220,7 +221,7 @@ final class PartBytes {
   }
 
   private static <T> List<T> all(DataInputStream in, Reading<T> reading) throws IOException {
-    int count = KeptFile.count(in);
+    int count = Packing.count(in);
     List<T> list = new ArrayList<>(count);
     for (int at = 0; at < count; at++) {
       list.add(reading.from(in));
@@ -229,10 +230,10 @@ final class PartBytes {
   }
 
   private static void text(DataOutputStream out, String text) throws IOException {
-    KeptFile.text(out, text);
+    Packing.text(out, text);
   }
 
   private static String text(DataInputStream in) throws IOException {
-    return KeptFile.text(in);
+    return Packing.text(in);
   }
 }

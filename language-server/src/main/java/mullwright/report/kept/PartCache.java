@@ -16,6 +16,7 @@ import mullwright.check.Severities;
 import mullwright.report.CheckPart;
 import mullwright.report.Fingerprint;
 import mullwright.report.KeptParts;
+import mullwright.workspace.Packing;
 
 /**
  * Keeps what was found in files by the content that led to it: this program, the file's text, the
@@ -108,11 +109,11 @@ public final class PartCache implements KeptParts {
       throws IOException {
     out.writeInt(all.size());
     for (Map.Entry<String, Map<String, byte[]>> entry : all.entrySet()) {
-      KeptFile.text(out, entry.getKey());
+      Packing.text(out, entry.getKey());
       out.writeInt(entry.getValue().size());
       for (Map.Entry<String, byte[]> state : entry.getValue().entrySet()) {
-        KeptFile.text(out, state.getKey());
-        KeptFile.bytes(out, state.getValue());
+        Packing.text(out, state.getKey());
+        Packing.bytes(out, state.getValue());
       }
     }
   }
@@ -120,13 +121,13 @@ public final class PartCache implements KeptParts {
   private static Map<String, Map<String, byte[]>> read(DataInputStream in) {
     try {
       Map<String, Map<String, byte[]>> all = new HashMap<>();
-      int paths = KeptFile.count(in);
+      int paths = Packing.count(in);
       for (int at = 0; at < paths; at++) {
-        String path = KeptFile.text(in);
+        String path = Packing.text(in);
         Map<String, byte[]> states = new LinkedHashMap<>();
-        int count = KeptFile.count(in);
+        int count = Packing.count(in);
         for (int state = 0; state < count; state++) {
-          states.put(KeptFile.text(in), KeptFile.bytes(in));
+          states.put(Packing.text(in), Packing.bytes(in));
         }
         all.put(path, states);
       }

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import mullwright.workspace.Packing;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
@@ -54,15 +55,15 @@ final class DiagnosticForm {
 
   static List<Diagnostic> read(DataInputStream in) throws IOException {
     List<Diagnostic> diagnostics = new ArrayList<>();
-    for (int left = KeptForm.count(in); left > 0; left--) {
+    for (int left = Packing.count(in); left > 0; left--) {
       Diagnostic diagnostic = new Diagnostic();
       diagnostic.setRange(range(in));
       diagnostic.setSeverity(DiagnosticSeverity.forValue(in.readByte()));
-      diagnostic.setSource(KeptForm.text(in));
-      diagnostic.setCode(Either.forLeft(KeptForm.text(in)));
-      diagnostic.setMessage(Either.forLeft(KeptForm.text(in)));
+      diagnostic.setSource(Packing.text(in));
+      diagnostic.setCode(Either.forLeft(Packing.text(in)));
+      diagnostic.setMessage(Either.forLeft(Packing.text(in)));
       if (in.readBoolean()) {
-        diagnostic.setCodeDescription(new DiagnosticCodeDescription(KeptForm.text(in)));
+        diagnostic.setCodeDescription(new DiagnosticCodeDescription(Packing.text(in)));
       }
       diagnostic.setTags(tags(in));
       diagnostic.setRelatedInformation(related(in));
@@ -112,8 +113,8 @@ final class DiagnosticForm {
     }
     List<DiagnosticRelatedInformation> places = new ArrayList<>();
     for (int left = count; left > 0; left--) {
-      Location location = new Location(KeptForm.text(in), range(in));
-      places.add(new DiagnosticRelatedInformation(location, KeptForm.text(in)));
+      Location location = new Location(Packing.text(in), range(in));
+      places.add(new DiagnosticRelatedInformation(location, Packing.text(in)));
     }
     return places;
   }
@@ -144,7 +145,7 @@ final class DiagnosticForm {
     }
     JsonObject data = new JsonObject();
     for (int left = count; left > 0; left--) {
-      data.addProperty(KeptForm.text(in), in.readInt());
+      data.addProperty(Packing.text(in), in.readInt());
     }
     return data;
   }

@@ -9,8 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.CRC32;
 import mullwright.workspace.Files;
+import mullwright.workspace.Packing;
 
 /** How findings are written: the form, the program, a sum of the rest, the rest. */
 final class KeptForm {
@@ -36,7 +36,7 @@ final class KeptForm {
     DataOutputStream out = new DataOutputStream(whole);
     text(out, FORM);
     text(out, program);
-    out.writeLong(sum(content, 0));
+    out.writeLong(Packing.sum(content, 0));
     out.write(content);
     return whole.toByteArray();
   }
@@ -45,23 +45,17 @@ final class KeptForm {
   static Optional<KeptFindings> read(byte[] bytes, String program) {
     DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
     try {
-      if (!text(in).equals(FORM) || !text(in).equals(program)) {
+      if (!Packing.text(in).equals(FORM) || !Packing.text(in).equals(program)) {
         return Optional.empty();
       }
       long sum = in.readLong();
-      if (sum(bytes, bytes.length - in.available()) != sum) {
+      if (Packing.sum(bytes, bytes.length - in.available()) != sum) {
         return Optional.empty();
       }
       return Optional.of(content(in));
     } catch (IOException | IllegalArgumentException damaged) {
       return Optional.empty();
     }
-  }
-
-  private static long sum(byte[] bytes, int start) {
-    CRC32 sum = new CRC32();
-    sum.update(bytes, start, bytes.length - start);
-    return sum.getValue();
   }
 
   private static void content(KeptFindings kept, DataOutputStream out) throws IOException {
@@ -82,14 +76,15 @@ final class KeptForm {
   }
 
   private static KeptFindings content(DataInputStream in) throws IOException {
-    KeptFindings.Question question = new KeptFindings.Question(text(in), text(in), text(in));
+    KeptFindings.Question question =
+        new KeptFindings.Question(Packing.text(in), Packing.text(in), Packing.text(in));
     List<KeptFindings.Source> sources = new ArrayList<>();
-    for (int left = count(in); left > 0; left--) {
-      sources.add(new KeptFindings.Source(text(in), text(in), read(in)));
+    for (int left = Packing.count(in); left > 0; left--) {
+      sources.add(new KeptFindings.Source(Packing.text(in), Packing.text(in), read(in)));
     }
     List<KeptFindings.Published> published = new ArrayList<>();
-    for (int left = count(in); left > 0; left--) {
-      published.add(new KeptFindings.Published(text(in), DiagnosticForm.read(in)));
+    for (int left = Packing.count(in); left > 0; left--) {
+      published.add(new KeptFindings.Published(Packing.text(in), DiagnosticForm.read(in)));
     }
     return new KeptFindings(question, sources, published);
   }
@@ -110,32 +105,14 @@ final class KeptForm {
     int kind = in.readByte();
     return kind == MISSING
         ? new Files.Read.Missing()
-        : new Files.Read.Text(text(in), kind == DAMAGED);
+        : new Files.Read.Text(Packing.text(in), kind == DAMAGED);
   }
 
   /** Writes a text of any length, if it is one that UTF-8 can say. */
   static void text(DataOutputStream out, String text) throws IOException {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    if (!new String(bytes, StandardCharsets.UTF_8).equals(text)) {
+    if (!StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
       throw new IOException("half a character");
     }
-    out.writeInt(bytes.length);
-    out.write(bytes);
-  }
-
-  /** Reads what {@link #text(DataOutputStream, String)} wrote. */
-  static String text(DataInputStream in) throws IOException {
-    byte[] bytes = new byte[count(in)];
-    in.readFully(bytes);
-    return new String(bytes, StandardCharsets.UTF_8);
-  }
-
-  /** Reads how many follow. */
-  static int count(DataInputStream in) throws IOException {
-    int count = in.readInt();
-    if (count < 0 || count > in.available()) {
-      throw new IOException("damaged");
-    }
-    return count;
+    Packing.text(out, text);
   }
 }
