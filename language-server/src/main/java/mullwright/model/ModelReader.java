@@ -187,11 +187,7 @@ public final class ModelReader {
         return files;
       }
     }
-    int found = Integer.compare(one.segment(), other.segment());
-    if (found == 0) {
-      found = Integer.compare(one.range().start(), other.range().start());
-    }
-    return found != 0 ? found : Integer.compare(one.range().end(), other.range().end());
+    return Origin.inFile(one, other);
   }
 
   private List<Symbol> unused(List<Reference> references, List<Symbol> lets) {

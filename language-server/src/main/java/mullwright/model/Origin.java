@@ -20,9 +20,12 @@ public record Origin(String file, int segment, TextRange range) implements Locus
    */
   public static int inText(Origin one, Origin other) {
     int order = one.file.compareTo(other.file);
-    if (order == 0) {
-      order = Integer.compare(one.segment, other.segment);
-    }
+    return order == 0 ? inFile(one, other) : order;
+  }
+
+  /** The same of two that stand in one file. */
+  static int inFile(Origin one, Origin other) {
+    int order = Integer.compare(one.segment, other.segment);
     if (order == 0) {
       order = Integer.compare(one.range.start(), other.range.start());
     }
