@@ -23,6 +23,11 @@ import mullwright.check.Rules;
  * questions asked. The classes that the server needs for it are those an archive should hold.
  */
 public final class FirstTalk {
+  /** A wall without a mistake, and the catalog it uses. */
+  private static final String SOUND = "ferry-terminal/east.wall";
+
+  private static final List<String> FIRST = List.of("catalog/captured.wall", SOUND);
+
   private static final List<String> QUESTIONS =
       List.of(
           "hover",
@@ -92,11 +97,6 @@ public final class FirstTalk {
     this.from = new DataInputStream(from);
     this.to = to;
   }
-
-  /** A wall without a mistake, and the catalog it uses. */
-  private static final String SOUND = "ferry-terminal/east.wall";
-
-  private static final List<String> FIRST = List.of("catalog/captured.wall", SOUND);
 
   /** Writes the walls to talk of: one that is sound, and for each rule the one that trips it. */
   public static void walls(Path folder) throws IOException {
