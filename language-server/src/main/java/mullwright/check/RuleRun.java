@@ -61,6 +61,9 @@ final class RuleRun {
     }
     if (other.isCompletedAbnormally()) {
       ask(cancelled);
+      if (other.getException() instanceof Error error) {
+        throw error;
+      }
       throw new IllegalStateException("a shared run of rules broke", other.getException());
     }
     return checked();

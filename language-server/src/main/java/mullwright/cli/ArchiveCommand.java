@@ -91,7 +91,9 @@ final class ArchiveCommand implements Callable<Integer> {
     lines.add("-XX:TieredStopAtLevel=1");
     lines.add("-XX:-UsePerfData");
     lines.add("-Xmn64m");
-    lines.add("-Xmx256m");
+    // begins small, and grows for the rare wall of tens of thousands of cells
+    lines.add("-Xms256m");
+    lines.add("-Xmx2g");
     if (System.getProperty("os.name").equals("Linux")) {
       // the first touch of each small page of the heap is a seventh of a cold start; other systems
       // do not know the option and would refuse to start

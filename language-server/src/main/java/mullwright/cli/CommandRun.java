@@ -16,6 +16,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Reads the command line, runs the command it names and answers its exit code. */
 final class CommandRun {
+  private static final long MEGABYTE = 1 << 20;
+
   private CommandRun() {}
 
   /** The exit code; never throws. */
@@ -33,7 +35,16 @@ final class CommandRun {
     line.setParameterExceptionHandler((wrong, given) -> wrongUse(shell, wrong));
     line.setExecutionExceptionHandler(
         (failed, command, parsed) -> failed(shell, failed, arguments));
-    return line.execute(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (OutOfMemoryError shortage) {
+      Say.wrong(
+          shell,
+          "This needs more memory than Java may take ("
+              + Runtime.getRuntime().maxMemory() / MEGABYTE
+              + " MB). Give it more, as in “java -Xmx4g -jar …”, or run it on fewer files.");
+      return Exit.COULD_NOT;
+    }
   }
 
   /** Of the command that is named first; of all where none is, as the help lists them. */

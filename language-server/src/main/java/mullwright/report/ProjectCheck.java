@@ -61,6 +61,9 @@ public record ProjectCheck(Files files, Rules rules, int threads, Optional<KeptP
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while checking", stopped);
     } catch (ExecutionException failed) {
+      if (failed.getCause() instanceof Error error) {
+        throw error;
+      }
       throw failed.getCause() instanceof RuntimeException cause
           ? cause
           : new IllegalStateException(failed.getCause());

@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import java.lang.ref.WeakReference;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -23,13 +24,16 @@ final class Beside {
    * @param reading what it was last held against
    * @param holds true if the same would be told of the document as it then stands
    */
-  private record Told(Reading reading, Predicate<Document> holds) {}
+  private record Told(WeakReference<Reading> reading, Predicate<Document> holds) {}
 
   /** The editor is told something of a document. */
   void told(String what, Document document, Predicate<Document> holds) {
     reading(document)
         .ifPresent(
-            reading -> told.put(new Key(what, document.address()), new Told(reading, holds)));
+            reading ->
+                told.put(
+                    new Key(what, document.address()),
+                    new Told(new WeakReference<>(reading), holds)));
   }
 
   /** The editor no longer has that document open. */
@@ -53,11 +57,11 @@ final class Beside {
       Told was = each.getValue();
       Document document = now.apply(each.getKey().address()).orElse(null);
       Reading reading = document == null ? null : reading(document).orElse(null);
-      if (reading == null || reading == was.reading()) {
+      if (reading == null || reading == was.reading().get()) {
         continue;
       }
       if (was.holds().test(document)) {
-        each.setValue(new Told(reading, was.holds()));
+        each.setValue(new Told(new WeakReference<>(reading), was.holds()));
       } else {
         stale.add(each.getKey().what());
         left.remove();

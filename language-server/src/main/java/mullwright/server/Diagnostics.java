@@ -19,6 +19,9 @@ import org.eclipse.lsp4j.Range;
 
 /** Findings as the protocol's diagnostics. */
 public final class Diagnostics {
+  /** Whose they are, as editors show it. */
+  static final String SOURCE = "mullwright";
+
   private static final String UNUSED = "unused";
   private static final int OTHERS_NAMED = 6;
 
@@ -92,8 +95,7 @@ public final class Diagnostics {
     Finding finding = folded.shown();
     String more = folded.more(OTHERS_NAMED);
     String message = finding.message() + (more.isEmpty() ? "" : " (" + more + ")");
-    Diagnostic diagnostic =
-        new Diagnostic(range, message, severity(finding.severity()), "mullwright");
+    Diagnostic diagnostic = new Diagnostic(range, message, severity(finding.severity()), SOURCE);
     diagnostic.setCode(finding.rule());
     if (finding.rule().equals(UNUSED)) {
       diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));

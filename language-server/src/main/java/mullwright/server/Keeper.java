@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ final class Keeper {
   private final Optional<KeptFolder> folder;
   private final Log log;
   private final BlockingQueue<List<Checked>> waiting = new LinkedBlockingQueue<>();
-  private Map<String, Reading> kept = new HashMap<>();
+  private Map<String, WeakReference<Reading>> kept = new HashMap<>();
   private Thread thread;
 
   /**
@@ -99,19 +100,20 @@ final class Keeper {
   }
 
   private void keep(List<Checked> all, Client client) {
-    Map<String, Reading> now = new HashMap<>();
+    Map<String, WeakReference<Reading>> now = new HashMap<>();
     for (Checked document : all) {
       try {
         Optional<Reading> reading = document.view.snapshot().reading(document.path);
         reading.ifPresent(
             it -> {
               String address = document.question.address();
-              if (kept.get(address) != it && it.failures(Cancel.NEVER).isEmpty()) {
+              boolean known = kept.containsKey(address) && kept.get(address).get() == it;
+              if (!known && it.failures(Cancel.NEVER).isEmpty()) {
                 folder.orElseThrow().keep(findings(document, client));
               }
-              now.put(address, it);
+              now.put(address, new WeakReference<>(it));
             });
-      } catch (RuntimeException | StackOverflowError fault) {
+      } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
         log.fault("Keeping findings", fault);
       }
     }

@@ -174,6 +174,9 @@ final class Peer implements Endpoint, MessageConsumer, MessageIssueHandler, Meth
           null);
     }
     log.fault("Answering", cause);
+    if (cause instanceof OutOfMemoryError) {
+      return new ResponseError(ResponseErrorCode.RequestFailed, Shortage.unanswered(), null);
+    }
     return internal(cause);
   }
 

@@ -14,7 +14,10 @@ import mullwright.check.Finding;
 import mullwright.server.kept.KeptFindings;
 import mullwright.workspace.Cancel;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.Range;
 
 /**
  * Keeps the client's diagnostics up to date: checks what edits made stale and sends what changed.
@@ -44,6 +47,9 @@ final class Publisher implements Worker.Upkeep {
   private Cancel editWaits = Cancel.NEVER;
   private Session session;
   private boolean due;
+
+  /** Memory ran out in the last check, and the user was told. */
+  private boolean shortOfMemory;
 
   Publisher(Outgoing outgoing, Log log, Earlier earlier, Keeper keeper) {
     this.outgoing = outgoing;
@@ -106,6 +112,7 @@ final class Publisher implements Worker.Upkeep {
       Map<String, Found> found = found(cancel);
       cancel.check();
       due = false;
+      shortOfMemory = false;
       if (session.client().pullsDiagnostics()) {
         askToPull(found);
       } else {
@@ -127,6 +134,10 @@ final class Publisher implements Worker.Upkeep {
     } catch (RuntimeException | StackOverflowError fault) {
       due = false;
       log.fault("Checking", fault);
+    } catch (OutOfMemoryError shortage) {
+      due = false;
+      session.forget();
+      tellShortage();
     } finally {
       progress.end();
     }
@@ -168,6 +179,24 @@ final class Publisher implements Worker.Upkeep {
                           document.address(),
                           new Found(is == null ? null : is.version(), diagnostics));
                     }));
+  }
+
+  /** What was found before is no longer true, and nothing is to look as if nothing were wrong. */
+  private void tellShortage() {
+    Diagnostic unchecked =
+        new Diagnostic(new Range(new Position(0, 0), new Position(0, 1)), Shortage.unchecked());
+    unchecked.setSeverity(DiagnosticSeverity.Error);
+    unchecked.setSource(Diagnostics.SOURCE);
+    for (Session.Open open : session.open()) {
+      Found none = new Found(open.version(), List.of(unchecked));
+      if (!session.client().pullsDiagnostics()) {
+        publish(open.address(), none);
+      }
+    }
+    if (!shortOfMemory) {
+      new Window(outgoing).complain(Shortage.unchecked());
+    }
+    shortOfMemory = true;
   }
 
   private void tellFailures(View view, String path) {

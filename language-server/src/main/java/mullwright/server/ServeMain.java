@@ -62,7 +62,8 @@ public final class ServeMain {
     Log log = new Log(outgoing);
     Keeper keeper = new Keeper(kept, log);
     Publisher publisher = new Publisher(outgoing, log, new Earlier(kept), keeper);
-    Worker worker = new Worker(publisher);
+    // a server that no longer answers is worth less than none: the editor starts another
+    Worker worker = new Worker(publisher, () -> ended.complete(1));
     Live live = new Live(worker, outgoing, log);
     Notices notices =
         new Notices(worker, publisher, log, outgoing, live, rules, () -> ended.complete(1));

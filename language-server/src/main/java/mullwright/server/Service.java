@@ -163,7 +163,7 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
             }
           } catch (Throwable fault) {
             // whatever goes wrong in one answer costs that answer only
-            question.fail(fault);
+            failed(question, fault);
           }
         });
     return question.future;
@@ -191,8 +191,15 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
         worker.whenIdle(() -> piece(pieces, question));
       }
     } catch (Throwable fault) {
-      question.fail(fault);
+      failed(question, fault);
     }
+  }
+
+  private void failed(Question question, Throwable fault) {
+    if (fault instanceof OutOfMemoryError) {
+      notices.session().forget();
+    }
+    question.fail(fault);
   }
 
   /** A request until it is answered; what was told of its progress ends before the answer. */

@@ -184,6 +184,11 @@ final class Session {
     return roots.all().stream().flatMap(root -> root.folder().stream()).map(Addresses::of).toList();
   }
 
+  /** Lets go of all that can be computed anew, for want of memory. */
+  void forget() {
+    roots.all().forEach(root -> root.workspace().forget());
+  }
+
   /** Looks at the disk again, in all workspaces. */
   void lookAgain() {
     roots.all().forEach(root -> root.workspace().lookAgain());

@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -22,14 +23,16 @@ final class Shown {
    * @param of the address of the wall file
    * @param reading what it was made from
    */
-  private record Entry(String of, Reading reading) {}
+  private record Entry(String of, WeakReference<Reading> reading) {}
 
   void put(String address, Document document) {
     entries.remove(address);
     document
         .snapshot()
         .reading(document.path())
-        .ifPresent(reading -> entries.put(address, new Entry(document.address(), reading)));
+        .ifPresent(
+            reading ->
+                entries.put(address, new Entry(document.address(), new WeakReference<>(reading))));
     if (entries.size() > LIMIT) {
       entries.remove(entries.keySet().iterator().next());
     }
@@ -49,7 +52,7 @@ final class Shown {
           now.apply(each.getValue().of())
               .flatMap(document -> document.snapshot().reading(document.path()))
               .orElse(null);
-      if (reading != each.getValue().reading()) {
+      if (reading == null || reading != each.getValue().reading().get()) {
         stale.add(each.getKey());
         left.remove();
       }

@@ -16,12 +16,22 @@ public record Window(Editor editor) {
   /** The capability of a client that shows documents when asked. */
   public static final String SHOWS = "window.showDocument.support";
 
+  private static final int ERROR = 1;
   private static final int INFORMATION = 3;
 
   /** Says a sentence to the user. */
   public void say(String sentence) {
+    say(INFORMATION, sentence);
+  }
+
+  /** Says a sentence to the user about what cannot be done. */
+  public void complain(String sentence) {
+    say(ERROR, sentence);
+  }
+
+  private void say(int type, String sentence) {
     JsonObject message = new JsonObject();
-    message.addProperty("type", INFORMATION);
+    message.addProperty("type", type);
     message.addProperty("message", sentence);
     editor.notify("window/showMessage", message);
   }

@@ -28,6 +28,7 @@ final class Worker {
   private final Queue<Runnable> idle = new ConcurrentLinkedQueue<>();
   private final AtomicInteger editsWaiting = new AtomicInteger();
   private final Upkeep upkeep;
+  private final Runnable atBreak;
   private final Thread thread;
   private volatile boolean open = true;
 
@@ -43,8 +44,12 @@ final class Worker {
     void run();
   }
 
-  Worker(Upkeep upkeep) {
+  /**
+   * @param atBreak called if the thread breaks: nothing is answered after that
+   */
+  Worker(Upkeep upkeep, Runnable atBreak) {
     this.upkeep = upkeep;
+    this.atBreak = atBreak;
     this.thread = new Thread(this::work, "mullwright-worker");
     thread.setDaemon(true);
   }
@@ -126,6 +131,10 @@ final class Worker {
       }
     } catch (InterruptedException ended) {
       Thread.currentThread().interrupt();
+    } finally {
+      if (open) {
+        atBreak.run();
+      }
     }
   }
 

@@ -1,5 +1,6 @@
 package mullwright.workspace;
 
+import java.lang.ref.SoftReference;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import mullwright.analysis.lite.GlassMemory;
@@ -11,10 +12,11 @@ import mullwright.model.ModelMemory;
  * What was computed last for each file, for the next snapshot to take over if it still holds.
  *
  * <p>It only ever saves work: a snapshot asks each remembered reading whether it was made from the
- * very same texts.
+ * very same texts. Readings that nobody uses give way where memory is short, and are then made
+ * anew.
  */
 final class Memory {
-  private final Map<String, Reading> last = new ConcurrentHashMap<>();
+  private final Map<String, SoftReference<Reading>> last = new ConcurrentHashMap<>();
   private final Checker checker;
   private final ModelMemory models = new ModelMemory();
   private final BeamMemory beams = new BeamMemory();
@@ -40,11 +42,13 @@ final class Memory {
     return glass;
   }
 
+  /** What was computed last for a file; null if nothing was, or if it gave way. */
   Reading last(String path) {
-    return last.get(path);
+    SoftReference<Reading> known = last.get(path);
+    return known == null ? null : known.get();
   }
 
   void remember(String path, Reading reading) {
-    last.put(path, reading);
+    last.put(path, new SoftReference<>(reading));
   }
 }

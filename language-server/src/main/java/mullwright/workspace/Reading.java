@@ -149,6 +149,10 @@ public final class Reading {
         all.add(same != null ? same.layout() : LayoutBuilder.layOut(wall, model.catalog()));
       }
       layouts = List.copyOf(all);
+      // what no wall took over would be kept alive while its successor is computed
+      Set<WallFacts> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+      taken.addAll(sought.values());
+      before = before.stream().filter(taken::contains).toList();
     }
     return layouts;
   }

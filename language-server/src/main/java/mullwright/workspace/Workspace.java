@@ -13,7 +13,7 @@ import mullwright.syntax.ParsedFile;
  */
 public final class Workspace {
   private final Files files;
-  private final Memory memory;
+  private Memory memory;
   private Snapshot now;
 
   /** A workspace over those files, with no buffer open, checked by those rules. */
@@ -76,6 +76,16 @@ public final class Workspace {
   /** Looks at the files on disk again. */
   public synchronized Snapshot lookAgain() {
     now = new Snapshot(files, now.buffers(), now.disk().lookAgain(), memory);
+    return now;
+  }
+
+  /**
+   * Lets go of all that can be computed anew from the texts; for whoever runs out of memory. What
+   * stands stays as it is.
+   */
+  public synchronized Snapshot forget() {
+    memory = new Memory(memory.checker());
+    now = new Snapshot(files, now.buffers(), now.disk(), memory);
     return now;
   }
 

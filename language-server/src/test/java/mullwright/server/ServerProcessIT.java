@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import mullwright.bench.GeneratedWalls;
 import mullwright.editor.Tools;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -119,6 +120,50 @@ class ServerProcessIT {
                 .collect(Collectors.joining())));
     published(talk, huge);
     leave(talk);
+  }
+
+  @Test
+  void aWallThatNeedsMoreMemoryThanThereIsIsToldAndOtherTextsAreServed() throws IOException {
+    Path examples = Tools.project().resolve("examples");
+    Files.createDirectory(folder.resolve("catalog"));
+    Files.createDirectory(folder.resolve("tower"));
+    Files.copy(examples.resolve("catalog/captured.wall"), folder.resolve("catalog/captured.wall"));
+    String tower = Files.readString(examples.resolve("tower/north.wall"));
+    RawTalk talk = server(List.of("-Xmx32m", "-XX:+UseSerialGC", "-jar", Tools.jar().toString()));
+    greet(talk, "'processId':null,'rootUri':'" + folder.toUri() + "',");
+    String north = folder.resolve("tower/north.wall").toUri().toString();
+    talk.say(openedAsItIs(north, GeneratedWalls.tower(tower, 60, 120)));
+    // nothing may look as if the wall had been checked
+    assertThat(published(talk, north)).contains("Not checked", "-Xmx4g");
+    assertThat(talk.next().get("method").getAsString()).isEqualTo("window/showMessage");
+    talk.say(
+        "{'jsonrpc':'2.0','id':8,'method':'workspace/diagnostic','params':{'previousResultIds':[]}}");
+    assertThat(talk.answer(8).toString()).contains("Not answered", "-Xmx4g");
+    String east = folder.resolve("east.wall").toUri().toString();
+    talk.say(
+        "{'jsonrpc':'2.0','method':'textDocument/didClose','params':{'textDocument':{'uri':'"
+            + north
+            + "'}}}");
+    talk.say(opened(east, "wall East {\\n  gridd {\\n  }\\n}\\n"));
+    assertThat(published(talk, east)).contains("gridd").doesNotContain("Not checked");
+    leave(talk);
+  }
+
+  @Test
+  void aCheckThatNeedsMoreMemoryThanThereIsSaysSo() throws Exception {
+    Path examples = Tools.project().resolve("examples");
+    String tower = Files.readString(examples.resolve("tower/north.wall"));
+    Path wall = Files.createDirectory(folder.resolve("tower")).resolve("north.wall");
+    Files.writeString(wall, GeneratedWalls.tower(tower, 60, 120));
+    Files.createDirectory(folder.resolve("catalog"));
+    Files.copy(examples.resolve("catalog/captured.wall"), folder.resolve("catalog/captured.wall"));
+    List<String> command = new ArrayList<>(List.of("java", "-Xmx32m"));
+    command.addAll(jar());
+    command.addAll(List.of("check", wall.toString()));
+    Tools.Ran ran = Tools.run(folder, java.util.Map.of(), command);
+    assertThat(ran.output()).contains("needs more memory", "-Xmx4g").doesNotContain("Exception");
+    // not that of findings
+    assertThat(ran.exit()).isEqualTo(2);
   }
 
   @Test
