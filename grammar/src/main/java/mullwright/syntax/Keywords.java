@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import mullwright.syntax.antlr.WallLexer;
+import mullwright.syntax.antlr.WallParser;
 import org.antlr.v4.runtime.Vocabulary;
 
 /** Which word is which keyword, by block, and which token stands for it. */
@@ -187,7 +187,7 @@ final class Keywords {
 
   private static Map<String, Integer> types() {
     Map<String, Integer> types = new HashMap<>();
-    Vocabulary vocabulary = WallLexer.VOCABULARY;
+    Vocabulary vocabulary = WallParser.VOCABULARY;
     for (int type = 1; type <= vocabulary.getMaxTokenType(); type++) {
       types.put(vocabulary.getSymbolicName(type), type);
     }

@@ -4,12 +4,7 @@ import static mullwright.syntax.antlr.WallLexer.*;
 
 import java.util.ArrayList;
 import java.util.List;
-import mullwright.syntax.antlr.WallLexer;
-import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.Token;
-import org.antlr.v4.runtime.TokenFactory;
-import org.antlr.v4.runtime.TokenSource;
-import org.antlr.v4.runtime.misc.Pair;
 
 /**
  * Cuts text into segments, one top-level statement each, and hands out their raw tokens.
@@ -23,17 +18,15 @@ import org.antlr.v4.runtime.misc.Pair;
  */
 final class SegmentCutter {
   private final String text;
-  private final WallLexer lexer;
-  private final List<Token> ahead = new ArrayList<>();
+  private final TableLexer lexer;
+  private final List<WallToken> ahead = new ArrayList<>();
   private int start;
   private boolean tooLong;
 
   SegmentCutter(String text, int start) {
     this.text = text;
     this.start = start;
-    this.lexer = new CommentLexer(text, start);
-    lexer.removeErrorListeners();
-    lexer.setTokenFactory(new AbsoluteTokens(text));
+    this.lexer = new TableLexer(text, start);
   }
 
   /**
@@ -69,7 +62,7 @@ final class SegmentCutter {
         i -= known;
         lineEnd -= lineEnd < 0 ? 0 : known;
       }
-      Token token = token(i);
+      WallToken token = token(i);
       int type = token.getType();
       switch (type) {
         case Token.EOF -> {
@@ -84,11 +77,11 @@ final class SegmentCutter {
           }
           if (lineEnd < 0) {
             lineEnd = i + 1;
-            lineEndsAt = end(token);
+            lineEndsAt = token.end();
           }
           if (depth == 0 && !continues(last, parentheses, i + 1)) {
             if (block == null || !belongsInside(block, i + 1)) {
-              return cut(i + 1, end(token), true);
+              return cut(i + 1, token.end(), true);
             }
             depth = opened ? 0 : 1;
             opened = true;
@@ -124,7 +117,7 @@ final class SegmentCutter {
   }
 
   private boolean continues(int last, int parentheses, int following) {
-    Token next = significant(following);
+    WallToken next = significant(following);
     if (next.getType() == LBRACE) {
       return last != RBRACE;
     }
@@ -138,7 +131,7 @@ final class SegmentCutter {
    * with, though that has no brace, or one too many closed it.
    */
   private boolean belongsInside(BlockKind block, int following) {
-    Token next = significant(following);
+    WallToken next = significant(following);
     if (next.getType() != NAME) {
       return next.getType() == RBRACE;
     }
@@ -148,12 +141,12 @@ final class SegmentCutter {
         : Keywords.belongsIn(block, word) || !isFirstInLine(next);
   }
 
-  private boolean isFirstInLine(Token token) {
-    char before = token.getStartIndex() == 0 ? '\n' : text.charAt(token.getStartIndex() - 1);
+  private boolean isFirstInLine(WallToken token) {
+    char before = token.start() == 0 ? '\n' : text.charAt(token.start() - 1);
     return before == '\n' || before == '\r';
   }
 
-  private boolean opensTopLevelBlock(Token token, int i) {
+  private boolean opensTopLevelBlock(WallToken token, int i) {
     if (!isFirstInLine(token)) {
       return false;
     }
@@ -180,9 +173,9 @@ final class SegmentCutter {
     }
   }
 
-  private Token significant(int from) {
+  private WallToken significant(int from) {
     for (int i = from; ; i++) {
-      Token token = token(i);
+      WallToken token = token(i);
       switch (token.getType()) {
         case NL, LINE_COMMENT, BLOCK_COMMENT, OPEN_COMMENT -> {}
         default -> {
@@ -192,67 +185,22 @@ final class SegmentCutter {
     }
   }
 
-  private Token token(int i) {
+  private WallToken token(int i) {
     while (ahead.size() <= i) {
-      ahead.add(lexer.nextToken());
+      ahead.add(lexer.next());
     }
     return ahead.get(i);
   }
 
-  private static int end(Token token) {
-    return token.getStopIndex() + 1;
-  }
-
   private Cut cut(int count, int end, boolean balanced) {
     List<WallToken> tokens = new ArrayList<>(count + 2);
-    for (Token token : ahead.subList(0, count)) {
+    for (WallToken token : ahead.subList(0, count)) {
       tokens.add(
-          new WallToken(
-              text, start, token.getType(), token.getStartIndex() - start, end(token) - start));
+          new WallToken(text, start, token.getType(), token.start() - start, token.end() - start));
     }
     Cut cut = new Cut(start, end, tokens, balanced, tooLong);
     ahead.subList(0, count).clear();
     start = end;
     return cut;
-  }
-
-  /** Knows whether comments end, so that each need not be followed to the end of the text. */
-  private static final class CommentLexer extends WallLexer {
-    private final String text;
-    private int lastEnd = -2;
-
-    CommentLexer(String text, int start) {
-      super(new TextStream(text, start));
-      this.text = text;
-    }
-
-    @Override
-    protected boolean commentEnds() {
-      if (lastEnd == -2) {
-        lastEnd = text.lastIndexOf("*/");
-      }
-      return getInputStream().index() <= lastEnd;
-    }
-  }
-
-  /** Makes tokens whose places count from the start of the whole text. */
-  private record AbsoluteTokens(String text) implements TokenFactory<WallToken> {
-    @Override
-    public WallToken create(
-        Pair<TokenSource, CharStream> source,
-        int type,
-        String ignored,
-        int channel,
-        int start,
-        int stop,
-        int line,
-        int column) {
-      return new WallToken(text, 0, type, start, stop + 1);
-    }
-
-    @Override
-    public WallToken create(int type, String ignored) {
-      return new WallToken(text, 0, type, 0, 0);
-    }
   }
 }

@@ -5,8 +5,8 @@ import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.TokenSource;
 
 /**
- * A token of the generated lexer or one the token step made of it, with its place counted from the
- * start of its segment.
+ * A token of the lexer or one the token step made of it, with its place counted from the start of
+ * its segment; until it is cut, of the whole text.
  */
 final class WallToken implements Token {
   private final String source;

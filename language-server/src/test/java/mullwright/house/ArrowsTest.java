@@ -55,6 +55,8 @@ class ArrowsTest {
     STANDS_ON.put("preview", List.of("workspace", "loopback"));
     // the editor in a browser is one more client of the server, and saves what it edits
     STANDS_ON.put("web", List.of("server", "loopback"));
+    // makes the lexer's table of the generated lexer, and is not in the jar
+    STANDS_ON.put("automaton", List.of("syntax"));
     // finishes the jar, and is not in it
     STANDS_ON.put("linking", List.of());
     STANDS_ON.put("cli", List.of("report", "server", "preview", "web"));
@@ -64,6 +66,7 @@ class ArrowsTest {
   private static final Map<String, List<String>> LIBRARIES =
       Map.ofEntries(
           Map.entry("syntax", List.of("org.antlr.v4.runtime..")),
+          Map.entry("automaton", List.of("org.antlr.v4.runtime..")),
           Map.entry("check", List.of("com.google.auto.service..")),
           Map.entry("drawing", List.of("org.apache.pdfbox..")),
           Map.entry("workspace", List.of("org.eclipse.jgit..")),
@@ -189,6 +192,17 @@ class ArrowsTest {
         .dependOnClassesThat()
         .haveFullyQualifiedName("java.nio.file.Files")
         .because("workspace is the one door to files")
+        .check(house);
+  }
+
+  @Test
+  void theGeneratedLexerServesTheMakingOfItsTableOnly() {
+    noClasses()
+        .that(resideOutsideOfPackages("mullwright.automaton..", "mullwright.syntax.antlr.."))
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("mullwright.syntax.antlr.WallLexer")
+        .because("at every start it would work out anew what the table holds")
         .check(house);
   }
 

@@ -102,7 +102,7 @@ fragment INCH_MARK: ["\u2033\u201D];
 fragment FEET: DECIMAL FOOT_MARK;
 fragment JOINT: '-' | BLANK*;
 fragment INCHES: DECIMAL | (DIGITS (BLANK+ | '-'))? FRACTION;
-/** The text comes with U+00AA in the place of every letter beyond ASCII: see TextStream. */
+/** U+00AA stands for every letter beyond ASCII: see TableLexer. */
 fragment LETTER: [A-Za-z_\u00AA];
 fragment WORD: LETTER | DIGIT;
 fragment NAME_TEXT: LETTER (WORD | [.-] WORD)*;

@@ -5,19 +5,13 @@ import org.antlr.v4.runtime.IntStream;
 import org.antlr.v4.runtime.misc.Interval;
 
 /**
- * Text as the lexer wants it, counted in UTF-16 code units.
+ * Text as the generated lexer must see it to find what {@link TableLexer} finds: counted in UTF-16
+ * code units, with one letter for all beyond ASCII.
  *
  * <p>The streams that come with the runtime count code points, so their places would differ from an
- * editor's after the first character outside the basic plane; here a lone surrogate is just another
- * stray character.
- *
- * <p>The lexer is shown one letter for all beyond ASCII. Told of them all, it would put six hundred
- * ranges in order at every start.
+ * editor's after the first character outside the basic plane.
  */
 final class TextStream implements CharStream {
-  /** What the lexer sees of a letter beyond ASCII; itself one. */
-  static final char OTHER_LETTER = '\u00AA';
-
   private static final int ASCII = 0x80;
 
   private final String text;
@@ -35,7 +29,7 @@ final class TextStream implements CharStream {
       return IntStream.EOF;
     }
     char letter = text.charAt(wanted);
-    return letter >= ASCII && Character.isLetter(letter) ? OTHER_LETTER : letter;
+    return letter >= ASCII && Character.isLetter(letter) ? TableLexer.OTHER_LETTER : letter;
   }
 
   @Override
