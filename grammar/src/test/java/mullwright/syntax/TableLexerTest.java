@@ -6,14 +6,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import mullwright.automaton.LexerTableMaker;
 import mullwright.automaton.PackedTable;
@@ -106,41 +101,6 @@ class TableLexerTest {
     }
   }
 
-  /** Each state is gone to by a shortest way, from there on by two characters of any classes. */
-  @Test
-  void soHasEveryStepOfTheTable() {
-    Map<Integer, Character> classes = new TreeMap<>();
-    for (int character = Character.MAX_VALUE; character >= 0; character--) {
-      classes.put(TableLexer.classOf((char) character), (char) character);
-    }
-    Map<Integer, String> ways = ways(classes);
-    assertThat(ways).hasSize(LexerTable.ACCEPTS.length - 1);
-    for (String way : ways.values()) {
-      for (char first : classes.values()) {
-        for (char second : classes.values()) {
-          hold(way + first + second);
-          hold(way + first + second + "*/");
-        }
-      }
-    }
-  }
-
-  private static Map<Integer, String> ways(Map<Integer, Character> classes) {
-    Map<Integer, String> ways = new LinkedHashMap<>(Map.of(1, ""));
-    ways.put(2, "");
-    Deque<Integer> left = new ArrayDeque<>(ways.keySet());
-    while (!left.isEmpty()) {
-      int state = left.remove();
-      for (Map.Entry<Integer, Character> step : classes.entrySet()) {
-        int next = LexerTable.NEXT[state * classes.size() + step.getKey()];
-        if (next != 0 && ways.putIfAbsent(next, ways.get(state) + step.getValue()) == null) {
-          left.add(next);
-        }
-      }
-    }
-    return ways;
-  }
-
   private static String piece(SplittableRandom random) {
     List<String> from = random.nextInt(4) == 0 ? SPACES : PIECES;
     return from.get(random.nextInt(from.size()));
@@ -163,7 +123,8 @@ class TableLexerTest {
     return walls;
   }
 
-  private static void hold(String text) {
+  /** Holds that the table finds the tokens of a text that the generated lexer finds. */
+  static void hold(String text) {
     hold(text, 0);
   }
 
