@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param next the next state by state and class, row after row
  * @param accepts what has been matched, by state: the type of a token, {@link
- *     org.antlr.v4.runtime.Lexer#SKIP}, or 0 for nothing
+ *     org.antlr.v4.runtime.Lexer#SKIP} cut to a character, or 0 for nothing
  * @param ascii the class of each ASCII character
  * @param firsts the first character of each range beyond ASCII that is of one class, in order
  * @param classes the classes of those ranges
