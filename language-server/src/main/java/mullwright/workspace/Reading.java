@@ -234,6 +234,21 @@ public final class Reading {
     return applied;
   }
 
+  /**
+   * Lets go of layouts and of all that was worked out for them, which takes most of the memory;
+   * what was found stays. For files that are only asked for their findings: anything else is worked
+   * out anew.
+   */
+  public synchronized void rest() {
+    before = List.of();
+    sought.clear();
+    layouts = null;
+    details = null;
+    walls = null;
+    checked = null;
+    wallsChecked.clear();
+  }
+
   /** What the rules find in one of its walls, without what they find in the text. */
   public List<Finding> findingsOf(WallFacts wall, Cancel cancel) {
     checked(cancel);

@@ -68,6 +68,11 @@ public final class Snapshot {
     return Collections.unmodifiableSet(new TreeSet<>(buffers.keySet()));
   }
 
+  /** True if there is an open buffer of that path. */
+  public boolean isOpen(String path) {
+    return buffers.containsKey(path);
+  }
+
   /** The tree of a file: of its buffer if one is open, else as it stands on disk. */
   public Optional<ParsedFile> file(String path) {
     ParsedFile buffer = buffers.get(path);

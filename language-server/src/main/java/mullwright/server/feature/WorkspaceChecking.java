@@ -15,6 +15,7 @@ import mullwright.server.Piecemeal;
 import mullwright.server.Progress;
 import mullwright.server.View;
 import mullwright.workspace.Cancel;
+import mullwright.workspace.Snapshot;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PreviousResultId;
 import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
@@ -62,11 +63,16 @@ final class WorkspaceChecking implements Piecemeal {
     progress.ifPresent(it -> it.report(done, files.size(), place.path()));
     List<View> views = desk.views();
     if (place.view() < views.size()) {
-      views
-          .get(place.view())
-          .snapshot()
+      Snapshot snapshot = views.get(place.view()).snapshot();
+      snapshot
           .reading(place.path())
-          .ifPresent(reading -> reading.findings(cancel));
+          .ifPresent(
+              reading -> {
+                reading.findings(cancel);
+                if (!snapshot.isOpen(place.path())) {
+                  reading.rest();
+                }
+              });
     }
     done++;
     return Optional.empty();
