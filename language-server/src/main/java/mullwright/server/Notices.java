@@ -76,7 +76,7 @@ final class Notices {
   Session begin(Client client) {
     session = new Session(client, rules, outgoing, live::address);
     live.begin(session);
-    publisher.begin(session, live, worker::editWaits);
+    publisher.begin(session, live, worker::editWaits, worker::someoneWaits);
     worker.start();
     return session;
   }

@@ -10,9 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import mullwright.check.Finding;
 import mullwright.server.kept.KeptFindings;
 import mullwright.workspace.Cancel;
+import mullwright.workspace.Reading;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.Position;
@@ -45,6 +47,7 @@ final class Publisher implements Worker.Upkeep {
   private final Set<String> shownEarlier = new HashSet<>();
 
   private Cancel editWaits = Cancel.NEVER;
+  private BooleanSupplier someoneWaits = () -> false;
   private Session session;
   private boolean due;
 
@@ -58,10 +61,11 @@ final class Publisher implements Worker.Upkeep {
     this.keeper = keeper;
   }
 
-  void begin(Session begun, Live shown, Cancel whenEditWaits) {
+  void begin(Session begun, Live shown, Cancel whenEditWaits, BooleanSupplier whenSomeoneWaits) {
     session = begun;
     live = shown;
     editWaits = whenEditWaits;
+    someoneWaits = whenSomeoneWaits;
   }
 
   /** A document comes that was not open: what was found in the very same texts before is shown. */
@@ -109,6 +113,9 @@ final class Publisher implements Worker.Upkeep {
     Cancel cancel = progress.over(editWaits);
     try {
       live.edited();
+      if (!checkedAll(cancel)) {
+        return;
+      }
       Map<String, Found> found = found(cancel);
       cancel.check();
       due = false;
@@ -141,6 +148,26 @@ final class Publisher implements Worker.Upkeep {
     } finally {
       progress.end();
     }
+  }
+
+  /**
+   * Checks the open documents one by one; what is found in each is kept. False if it gave way to
+   * somebody who waits: an edit of a catalog can cost the checks of all walls that use it.
+   */
+  private boolean checkedAll(Cancel cancel) {
+    List<Session.Open> open = session.open();
+    for (int i = 0; i < open.size(); i++) {
+      if (i > 0 && someoneWaits.getAsBoolean()) {
+        return false;
+      }
+      Roots.Held held = open.get(i).held();
+      Optional<Reading> reading =
+          held.root().view(session.encoding()).snapshot().reading(held.path());
+      if (reading.isPresent()) {
+        reading.get().findings(cancel);
+      }
+    }
+    return true;
   }
 
   /** The diagnostics of a file; if it is open, the version they hold for. */

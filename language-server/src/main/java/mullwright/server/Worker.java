@@ -94,6 +94,11 @@ final class Worker {
     beside.execute(job);
   }
 
+  /** True if somebody waits for an answer, or for an edit to be applied. */
+  boolean someoneWaits() {
+    return !jobs.isEmpty();
+  }
+
   /** True if an edit has come that is not yet applied. */
   boolean editWaits() {
     return editsWaiting() > 0;
