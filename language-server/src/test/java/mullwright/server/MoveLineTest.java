@@ -84,6 +84,18 @@ class MoveLineTest extends ProtocolTalk {
   }
 
   @Test
+  void movesTheLineNamedBeforeTheLengthWhereverTheCursorStands() {
+    String address = open("walls/east.wall", WALL);
+    run(address, Map.of("line", 0, "character", 0), "B -1 1/2\"");
+    assertThat(applied().getLabel()).isEqualTo("Move line B 1 1/2\" to the left");
+    int at = WALL.indexOf("B\n", WALL.indexOf("bays A..B"));
+    assertThat(refusal(address, position(WALL, at), "B soon")).contains("“soon” is no length");
+    assertThat(refusal(address, position(WALL, at), "Z 1\"")).contains("“Z 1\"” is no length");
+    assertThat(refusal(address, Map.of("line", 0, "character", 0), "1\""))
+        .contains("write the name before the length");
+  }
+
+  @Test
   void withoutArgumentsTellsTheLinesAndHowToSay() {
     open("walls/east.wall", WALL);
     JsonObject answer = run();

@@ -24,16 +24,23 @@ import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
  * Moves a grid line by any length; its neighbours stay where they are.
  *
  * <p>Arguments: the name of a line of the document last touched and a length with its unit, {@code
- * C} and {@code -2 1/2"}; or the address of a document, a position on a line's name, and a length.
- * A length below nothing moves it to the left. Without arguments the lines there are are told, and
- * how to say which. Heeds {@code workspace.applyEdit}. The answer is {@code {"title": …, "lines":
- * […]}}.
+ * C} and {@code -2 1/2"}; or the address of a document, a position on a line's name, and a length,
+ * which may have the name of another line before it: {@code C -2 1/2"}, since a line within {@code
+ * A..G} need not be named anywhere. A length below nothing moves it to the left. Without arguments
+ * the lines there are are told, and how to say which. Heeds {@code workspace.applyEdit}. The answer
+ * is {@code {"title": …, "lines": […]}}.
  */
 @AutoService(CommandSource.class)
 public final class MoveLineCommand implements Command {
   private static final String HOW =
       "Say which grid line and how far: its name and a length with its unit, such as C and 2\", or"
           + " C and -50 mm for the left.";
+  private static final String HOW_AT_PLACE =
+      "Put the cursor on a line's name, or write the name before the length: C 2\", or C -50 mm for"
+          + " the left.";
+
+  /** What is to be moved, and how far. */
+  private record Order(LineMove line, Length by) {}
 
   @Override
   public String name() {
@@ -47,8 +54,9 @@ public final class MoveLineCommand implements Command {
       new Window(desk.editor()).say(answer.get("title").getAsString());
       return answer;
     }
-    LineMove line = arguments.size() < 3 ? named(arguments, desk) : placed(arguments, desk);
-    Length by = length(arguments.get(arguments.size() - 1));
+    Order order = arguments.size() < 3 ? named(arguments, desk) : placed(arguments, desk);
+    LineMove line = order.line();
+    Length by = order.by();
     line.refusal(by)
         .ifPresent(
             why -> {
@@ -82,14 +90,13 @@ public final class MoveLineCommand implements Command {
   }
 
   /** The line of that name in the document last touched. */
-  private static LineMove named(List<JsonElement> arguments, Desk desk) {
+  private static Order named(List<JsonElement> arguments, Desk desk) {
     Document document = desk.touched().orElseThrow(() -> Route.refused("Open a wall file first."));
     String name = Fields.text(arguments.get(0)).orElseThrow(() -> Route.refused(HOW));
     if (arguments.size() < 2) {
       throw Route.refused(HOW);
     }
-    List<LineMove> lines =
-        LineMove.all(document).stream().filter(it -> it.line().name().equals(name)).toList();
+    List<LineMove> lines = lines(document, name);
     if (lines.isEmpty()) {
       throw Route.refused("No wall of " + document.path() + " has a line " + name + ". " + HOW);
     }
@@ -102,30 +109,54 @@ public final class MoveLineCommand implements Command {
               + name
               + ". Say which by the address of the file and a position on the line's name.");
     }
-    return lines.get(0);
+    String by = text(arguments.get(1));
+    return new Order(lines.get(0), length(by).orElseThrow(() -> refused(by, HOW)));
   }
 
-  private static LineMove placed(List<JsonElement> arguments, Desk desk) {
+  private static List<LineMove> lines(Document document, String name) {
+    return LineMove.all(document).stream().filter(it -> it.line().name().equals(name)).toList();
+  }
+
+  /** The line that is named before the length, else the line of the position. */
+  private static Order placed(List<JsonElement> arguments, Desk desk) {
     Optional<Place> place = Place.of(arguments, desk);
-    return place
-        .flatMap(Place::offset)
-        .flatMap(
-            offset -> LineMove.at(place.get().document().cursor(offset), place.get().document()))
-        .orElseThrow(() -> Route.refused("No grid line is named there. " + HOW));
+    String said = text(arguments.get(2));
+    Optional<Length> by = length(said);
+    int space = said.indexOf(' ');
+    if (place.isPresent() && by.isEmpty() && space > 0) {
+      List<LineMove> named = lines(place.get().document(), said.substring(0, space));
+      if (named.size() == 1) {
+        String rest = said.substring(space).strip();
+        return new Order(named.get(0), length(rest).orElseThrow(() -> refused(rest, HOW_AT_PLACE)));
+      }
+    }
+    LineMove line =
+        place
+            .flatMap(Place::offset)
+            .flatMap(
+                offset ->
+                    LineMove.at(place.get().document().cursor(offset), place.get().document()))
+            .orElseThrow(() -> Route.refused("No grid line is named there. " + HOW_AT_PLACE));
+    return new Order(line, by.orElseThrow(() -> refused(said, "Say 2\", or -50 mm for the left.")));
   }
 
-  private static Length length(JsonElement argument) {
-    String text = argument.isJsonPrimitive() ? argument.getAsString().strip() : "";
+  private static String text(JsonElement argument) {
+    return argument.isJsonPrimitive() ? argument.getAsString().strip() : "";
+  }
+
+  private static RuntimeException refused(String text, String how) {
+    return Route.refused("“" + text + "” is no length with its unit. " + how);
+  }
+
+  /** A length with its sign; empty if it is none. */
+  private static Optional<Length> length(String text) {
     boolean left = text.startsWith("-") || text.startsWith("−");
     String bare = left || text.startsWith("+") ? text.substring(1).strip() : text;
-    Length length =
-        LengthReader.read(bare)
-            .value()
-            .orElseThrow(() -> Route.refused("“" + text + "” is no length with its unit. " + HOW));
-    if (length.signum() <= 0) {
-      throw Route.refused("“" + text + "” moves nothing. " + HOW);
+    Optional<Length> length = LengthReader.read(bare).value();
+    if (length.isPresent() && length.get().signum() <= 0) {
+      throw Route.refused("“" + text + "” moves nothing. Say 2\", or -50 mm for the left.");
     }
-    return left ? length.negated() : length;
+    return length.map(it -> left ? it.negated() : it);
   }
 
   private static JsonObject lines(Desk desk) {
