@@ -26,12 +26,28 @@ export async function moveLine(server: Server): Promise<void> {
   );
 }
 
-function ask({ value, refusal }: Question): Thenable<string | undefined> {
-  return vscode.window.showInputBox({
-    title: "Move Grid Line",
-    prompt: "How far to the right, with its unit; -2 1/2\" or -50 mm for the left. Its neighbours stay.",
-    value,
-    validateInput: (text) => (text === value ? refusal : undefined),
-    ignoreFocusOut: true,
+// the plain input box shows no word on what stands in it at first, so a refusal would not be seen
+function ask({ value, refusal }: Question): Promise<string | undefined> {
+  const box = vscode.window.createInputBox();
+  box.title = "Move Grid Line";
+  box.prompt =
+    "How far to the right, with its unit; -2 1/2\" or -50 mm for the left. Its neighbours stay. " +
+    "For another line than the one at the cursor, its name first: C 2\".";
+  box.value = value;
+  box.validationMessage = refusal;
+  box.ignoreFocusOut = true;
+  return new Promise((answered) => {
+    box.onDidChangeValue((text) => {
+      box.validationMessage = text === value ? refusal : undefined;
+    });
+    box.onDidAccept(() => {
+      answered(box.value);
+      box.hide();
+    });
+    box.onDidHide(() => {
+      answered(undefined);
+      box.dispose();
+    });
+    box.show();
   });
 }
