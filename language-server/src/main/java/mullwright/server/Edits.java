@@ -53,13 +53,11 @@ public final class Edits {
    *
    * @param label what they do, a few words
    * @param consequence what follows from them, a sentence or two
-   * @param ask true if the reader should say yes to them
    */
-  public void annotate(String label, String consequence, boolean ask) {
+  public void annotate(String label, String consequence) {
     annotation = "change-" + (annotations.size() + 1);
     ChangeAnnotation told = new ChangeAnnotation(label);
     told.setDescription(consequence);
-    told.setNeedsConfirmation(ask);
     annotations.put(annotation, told);
   }
 

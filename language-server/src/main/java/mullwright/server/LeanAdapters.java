@@ -11,6 +11,7 @@ import java.io.IOException;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.TextEdit;
 
 /**
  * Hand-written JSON for the messages before the first answer and after every keystroke. What is
@@ -39,6 +40,10 @@ final class LeanAdapters {
       if (asked == DidOpenTextDocumentParams.class) {
         return (TypeAdapter<T>)
             new OpenedJson(new Usual<>(gson, this, DidOpenTextDocumentParams.class));
+      }
+      // asked by name: the class itself is of no use to a start
+      if (asked.getName().equals("org.eclipse.lsp4j.TextEdit")) {
+        return (TypeAdapter<T>) new TextEditJson(new Usual<>(gson, this, TextEdit.class));
       }
       return null;
     }

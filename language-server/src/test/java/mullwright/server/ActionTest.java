@@ -112,7 +112,6 @@ class ActionTest extends ProtocolTalk {
     CodeAction right = picked(titled(here, "Move line C 1\" to the right"));
     assertThat(after(right, address, EAST))
         .isEqualTo(EAST.replace("5 @ 5'-0\"", "5'-0\", 5'-1\", 4'-11\", 2 @ 5'-0\""));
-    assertThat(annotation(right).getNeedsConfirmation()).isTrue();
     assertThat(annotation(right).getDescription())
         .contains("4 pieces are cut to another length, 2 lites are to be ordered");
     CodeAction first = titled(actions(address, EAST, "A  as jamb"), "Move line A 1\" to the right");

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.eclipse.lsp4j.AnnotatedTextEdit;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
@@ -21,9 +22,14 @@ import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentEdit;
 import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.json.JsonRpcMethod;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.NotificationMessage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +63,31 @@ class LeanAdaptersTest {
       message.setParams(published);
       assertThat(LEAN.serialize(message)).isEqualTo(USUAL.serialize(message));
     }
+  }
+
+  @Test
+  void anEditKeepsItsAnnotation() {
+    Range range = new Range(new Position(1, 2), new Position(1, 5));
+    WorkspaceEdit edit =
+        new WorkspaceEdit(
+            List.of(
+                Either.forLeft(
+                    new TextDocumentEdit(
+                        new VersionedTextDocumentIdentifier("file:///w/a.wall", 3),
+                        List.of(
+                            Either.forLeft(new AnnotatedTextEdit(range, "x", "change-1")),
+                            Either.forLeft(new TextEdit(range, "y")))))));
+    JsonObject json = LEAN.getGson().toJsonTree(edit).getAsJsonObject();
+    assertThat(json.getAsJsonArray("documentChanges").get(0).getAsJsonObject().get("edits"))
+        .isEqualTo(
+            JsonParser.parseString(
+                """
+                [{"range": {"start": {"line": 1, "character": 2},
+                            "end": {"line": 1, "character": 5}},
+                  "newText": "x", "annotationId": "change-1"},
+                 {"range": {"start": {"line": 1, "character": 2},
+                            "end": {"line": 1, "character": 5}}, "newText": "y"}]
+                """));
   }
 
   @Test

@@ -70,7 +70,7 @@ class MoveLineTest extends ProtocolTalk {
     org.eclipse.lsp4j.CodeAction action = new org.eclipse.lsp4j.CodeAction(edit.getLabel());
     action.setEdit(edit.getEdit());
     assertThat(after(action, address, WALL)).isEqualTo(WALL.replace("2 @ 5'-0\"", spacings));
-    assertThat(annotation(action).getNeedsConfirmation()).isTrue();
+    assertThat(annotation(action).getNeedsConfirmation()).isNull();
     assertThat(annotation(action).getDescription())
         .isEqualTo(answer.getAsJsonArray("lines").get(0).getAsString());
   }

@@ -95,8 +95,9 @@ public record LineMove(Document home, Wall wall, Grid.Line line) {
   }
 
   /**
-   * What becomes of the text. The reader is asked to agree and told what follows: how many pieces
-   * are cut to another length, how many lites are to be ordered in another size.
+   * What becomes of the text, annotated with what follows: how many pieces are cut to another
+   * length, how many lites are to be ordered in another size. No editor is told to ask for
+   * agreement: those that do show the edit unticked, and agreeing to it so moves nothing.
    *
    * @throws IllegalStateException if it cannot be moved so
    */
@@ -106,7 +107,7 @@ public record LineMove(Document home, Wall wall, Grid.Line line) {
       throw new IllegalStateException(moved.refusal());
     }
     Edits edits = new Edits(home.view());
-    edits.annotate(title(by), follows(moved, cancel), true);
+    edits.annotate(title(by), follows(moved, cancel));
     edits.replace(home, home.range(moved.start(), moved.end()), moved.text());
     return edits;
   }

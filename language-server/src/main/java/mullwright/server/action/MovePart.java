@@ -125,9 +125,7 @@ public final class MovePart implements ActionSource {
             });
     Edits edits = new Edits(from.view());
     edits.annotate(
-        "Move " + name,
-        "Every wall that uses " + catalog.path() + " can name it from then on.",
-        false);
+        "Move " + name, "Every wall that uses " + catalog.path() + " can name it from then on.");
     edits.replace(from, from.range(start, end), "");
     edits.replace(catalog, catalog.range(place, place), inserted);
     return edits;

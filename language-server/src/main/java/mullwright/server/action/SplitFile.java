@@ -88,9 +88,7 @@ public final class SplitFile implements ActionSource {
             });
     Edits edits = new Edits(document.view());
     edits.annotate(
-        "Move wall " + name,
-        "It uses " + document.path() + " for its project and its catalog.",
-        false);
+        "Move wall " + name, "It uses " + document.path() + " for its project and its catalog.");
     edits.create(document.view().addresses().apply(path), own);
     edits.replace(document, document.range(start, end), "");
     return edits;

@@ -102,8 +102,7 @@ public final class SwitchUnits implements ActionSource {
     Edits edits = new Edits(document.view());
     edits.annotate(
         "Other units",
-        rewrites.size() + " lengths are written in the other system; each is exactly what it was.",
-        false);
+        rewrites.size() + " lengths are written in the other system; each is exactly what it was.");
     for (Rewrite rewrite : rewrites) {
       edits.replace(document, document.range(rewrite.start(), rewrite.end()), rewrite.text());
     }
