@@ -129,8 +129,8 @@ public record Supposition(Snapshot before, Map<String, String> after) {
     for (Finding finding : reading.findings(cancel)) {
       String name =
           finding.piece().isEmpty()
-              ? "what " + finding.rule() + " finds in the text"
-              : finding.piece() + ", " + finding.rule() + ",";
+              ? "what the rule “" + finding.rule() + "” finds in the text"
+              : "what the rule “" + finding.rule() + "” finds of " + finding.piece();
       told.merge(name, 1, (was, one) -> was instanceof Integer count ? count + 1 : was);
     }
   }
