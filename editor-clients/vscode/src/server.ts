@@ -2,11 +2,12 @@
 import { existsSync, statSync } from "node:fs";
 import { execFile } from "node:child_process";
 import * as vscode from "vscode";
-import { LanguageClient, LanguageClientOptions, State } from "vscode-languageclient/node";
+import { LanguageClientOptions, State } from "vscode-languageclient/node";
 import { findJava, Java, NoJava } from "./java";
 import { archive, argumentFile, Launch, serve } from "./launch";
 import { thisMachine } from "./machine";
 import { isLoopback } from "./page";
+import { Talk } from "./talk";
 
 /** What the status item shows. */
 export type Mood =
@@ -23,7 +24,7 @@ const STAMP = "archive";
 export class Server implements vscode.Disposable {
   private readonly moods = new vscode.EventEmitter<Mood>();
   readonly onMood = this.moods.event;
-  private client: LanguageClient | undefined;
+  private client: Talk | undefined;
 
   /** Shows a page of the server; set by whoever can. */
   showPage: ((address: string) => Promise<void>) | undefined;
@@ -34,7 +35,7 @@ export class Server implements vscode.Disposable {
   ) {}
 
   /** The talk with the server, if there is one. */
-  get talk(): LanguageClient | undefined {
+  get talk(): Talk | undefined {
     return this.client?.state === State.Running ? this.client : undefined;
   }
 
@@ -46,7 +47,7 @@ export class Server implements vscode.Disposable {
       const archived = this.archived(launch, java);
       const started = serve(launch, archived);
       this.log.info(`${started.command} ${started.args.join(" ")}`);
-      this.client = new LanguageClient("mullwright", "Mullwright", started, this.options());
+      this.client = new Talk("mullwright", "Mullwright", started, this.options());
       this.client.onDidChangeState((change) => this.changed(change.newState, java));
       await this.client.start();
       if (!archived) {
