@@ -35,3 +35,8 @@ export function words(answer: unknown): string | undefined {
   const parts = [String(heading), (lines as unknown[]).join("\n"), caution ? String(caution) : ""];
   return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
 }
+
+/** An answer in one line, for a notice: its title, then what follows from it. */
+export function sentence(answer: unknown): string | undefined {
+  return words(answer)?.trimEnd().replace(/\n+/, ": ").replace(/\n+/g, " ");
+}

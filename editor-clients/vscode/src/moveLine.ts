@@ -1,7 +1,7 @@
 /** Asks how far the grid line at the cursor is to move and lets the server move it. */
 import * as vscode from "vscode";
 import { ExecuteCommandRequest } from "vscode-languageclient/node";
-import { SERVER_MOVE_LINE } from "./commands";
+import { SERVER_MOVE_LINE, sentence } from "./commands";
 import { Question, untilTaken } from "./question";
 import { Server } from "./server";
 
@@ -18,12 +18,16 @@ export async function moveLine(server: Server): Promise<void> {
   }
   const address = talk.code2ProtocolConverter.asUri(editor.document.uri);
   const position = talk.code2ProtocolConverter.asPosition(editor.selection.active);
-  await untilTaken(ask, (by) =>
+  const answer = await untilTaken(ask, (by) =>
     talk.sendRequest(ExecuteCommandRequest.type, {
       command: SERVER_MOVE_LINE,
       arguments: [address, position, by],
     }),
   );
+  const told = sentence(answer);
+  if (told !== undefined) {
+    void vscode.window.showInformationMessage(told);
+  }
 }
 
 // the plain input box shows no word on what stands in it at first, so a refusal would not be seen

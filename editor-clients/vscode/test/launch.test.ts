@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { title, words } from "../src/commands";
+import { sentence, title, words } from "../src/commands";
 import { archive, check, serve } from "../src/launch";
 
 const launch = { java: "/jdk/bin/java", jar: "/ext/server/mullwright.jar", extra: ["-Xmx1g"] };
@@ -56,4 +56,6 @@ test("an answer of the server reads as text", () => {
   assert.equal(words({ title: "T" }), "T\n");
   assert.equal(words({ uri: "http://127.0.0.1:1/" }), undefined);
   assert.equal(words(null), undefined);
+  assert.equal(sentence({ title: "Move", lines: ["a.", "b."] }), "Move: a. b.");
+  assert.equal(sentence(null), undefined);
 });
