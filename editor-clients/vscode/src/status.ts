@@ -6,9 +6,12 @@ import { Mood } from "./server";
 const LOOKS: Record<Mood["is"], { icon: string; says: string }> = {
   starting: { icon: "loading~spin", says: "Mullwright is starting" },
   running: { icon: "check", says: "Mullwright checks walls as you write" },
-  stopped: { icon: "circle-slash", says: "Mullwright is stopped" },
+  stopped: { icon: "circle-slash", says: "Mullwright is stopped: walls are not checked" },
   failed: { icon: "error", says: "Mullwright cannot run" },
 };
+
+// without the server there are no findings: that must not look like a wall without mistakes
+const GROUNDS: Partial<Record<Mood["is"], string>> = { stopped: "warning", failed: "error" };
 
 export class Status implements vscode.Disposable {
   private readonly item = vscode.window.createStatusBarItem(
@@ -31,8 +34,8 @@ export class Status implements vscode.Disposable {
     this.item.text = `$(${looks.icon}) Mullwright`;
     const more = mood.is === "running" ? mood.about : mood.is === "failed" ? mood.why : "";
     this.item.tooltip = more === "" ? looks.says : `${looks.says}\n\n${more}`;
-    this.item.backgroundColor =
-      mood.is === "failed" ? new vscode.ThemeColor("statusBarItem.errorBackground") : undefined;
+    const ground = GROUNDS[mood.is];
+    this.item.backgroundColor = ground && new vscode.ThemeColor(`statusBarItem.${ground}Background`);
   }
 
   // of use beside a wall only
