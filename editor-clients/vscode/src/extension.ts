@@ -24,7 +24,12 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     log,
     running,
     status,
-    running.onMood((mood) => status.show(mood)),
+    running.onMood((mood) => {
+      status.show(mood);
+      if (mood.is === "running") {
+        void preview.again();
+      }
+    }),
     command(SHOW_PREVIEW, () => preview.show()),
     command(MOVE_LINE, () => moveLine(running)),
     command(CHECK, () => checkAll(checks)),

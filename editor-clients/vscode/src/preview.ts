@@ -26,6 +26,15 @@ export class Preview {
     }
   }
 
+  /** A drawing that is open is asked for anew: its page was that of a server that has ended. */
+  async again(): Promise<void> {
+    if (this.panel) {
+      // until it is started wholly, it knows of no open wall
+      await this.server.talk?.start();
+      await this.open();
+    }
+  }
+
   private async open(): Promise<void> {
     try {
       const address = addressIn(await ask(this.server, SERVER_PREVIEW));
