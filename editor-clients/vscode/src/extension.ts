@@ -32,7 +32,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     }),
     command(SHOW_PREVIEW, () => preview.show()),
     command(MOVE_LINE, () => moveLine(running)),
-    command(CHECK, () => checkAll(checks)),
+    command(CHECK, () => checkAll(checks, running)),
     command(RUN, () => pick(running)),
     command(RESTART, () => running.restart()),
     command(SHOW_LOG, () => log.show()),

@@ -25,6 +25,7 @@ export class Server implements vscode.Disposable {
   private readonly moods = new vscode.EventEmitter<Mood>();
   readonly onMood = this.moods.event;
   private client: Talk | undefined;
+  private turn: Promise<void> = Promise.resolve();
 
   /** Shows a page of the server; set by whoever can. */
   showPage: ((address: string) => Promise<void>) | undefined;
@@ -40,7 +41,26 @@ export class Server implements vscode.Disposable {
   }
 
   /** Starts the server and tells the user if it cannot be. */
-  async start(): Promise<void> {
+  start(): Promise<void> {
+    return this.inTurn(() => this.begin());
+  }
+
+  stop(): Promise<void> {
+    return this.inTurn(() => this.end());
+  }
+
+  async restart(): Promise<void> {
+    await this.stop();
+    await this.start();
+  }
+
+  // one after the other: a client that is only starting can neither be stopped nor forgotten
+  private inTurn(does: () => Promise<void>): Promise<void> {
+    this.turn = this.turn.then(does).catch((failed) => this.log.error(failed));
+    return this.turn;
+  }
+
+  private async begin(): Promise<void> {
     this.moods.fire({ is: "starting" });
     try {
       const { launch, java } = await this.launch();
@@ -59,18 +79,13 @@ export class Server implements vscode.Disposable {
     }
   }
 
-  async stop(): Promise<void> {
+  private async end(): Promise<void> {
     const client = this.client;
     this.client = undefined;
     if (client?.needsStop()) {
       await client.stop();
     }
     await client?.dispose();
-  }
-
-  async restart(): Promise<void> {
-    await this.stop();
-    await this.start();
   }
 
   dispose(): void {
@@ -134,9 +149,14 @@ export class Server implements vscode.Disposable {
   }
 
   private async failed(failed: unknown): Promise<void> {
+    this.moods.fire({ is: "failed", why: failed instanceof Error ? failed.message : `${failed}` });
+    await this.tell(failed);
+  }
+
+  /** Tells the user why there is no server, with the way to mend it. */
+  async tell(failed: unknown): Promise<void> {
     const why = failed instanceof Error ? failed.message : String(failed);
     this.log.error(why);
-    this.moods.fire({ is: "failed", why });
     const mendable = failed instanceof NoJava || failed instanceof CannotStart;
     const settings = "Open Settings";
     const log = "Show Log";

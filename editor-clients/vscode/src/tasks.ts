@@ -46,8 +46,13 @@ export class Checks implements vscode.TaskProvider {
 }
 
 /** Checks every folder of the workspace. */
-export async function checkAll(checks: Checks): Promise<void> {
-  const tasks = await checks.provideTasks();
+export async function checkAll(checks: Checks, server: Server): Promise<void> {
+  let tasks: vscode.Task[];
+  try {
+    tasks = await checks.provideTasks();
+  } catch (failed) {
+    return server.tell(failed);
+  }
   if (tasks.length === 0) {
     void vscode.window.showInformationMessage("Open the folder that holds the walls to check them.");
   }
