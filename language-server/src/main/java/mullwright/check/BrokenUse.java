@@ -36,7 +36,9 @@ public final class BrokenUse implements TextRule {
           "Mend the path: it starts in this file's own folder, with / between folders.";
       case CIRCLE -> "Take one use of the circle out.";
       case ABSOLUTE -> "Write the path from this file's own folder.";
-      case ABOVE_ROOT -> "Open the folder that holds both files, or move the used file into it.";
+      case ABOVE_ROOT ->
+          "Open the folder that holds both files, or move the used file into it. An editor that opens"
+              + " single files takes the nearest folder above with a .git or an empty .mullwright.";
       case NOT_TEXT -> "Use a file that ends in .wall.";
     };
   }

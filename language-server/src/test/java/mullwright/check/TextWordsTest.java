@@ -232,7 +232,9 @@ class TextWordsTest {
     told.put(
         use(BadUse.Reason.ABOVE_ROOT, "../c.wall"),
         "“../c.wall” leads above the workspace."
-            + " Open the folder that holds both files, or move the used file into it.");
+            + " Open the folder that holds both files, or move the used file into it. An editor"
+            + " that opens single files takes the nearest folder above with a .git or an empty"
+            + " .mullwright.");
     told.put(
         use(BadUse.Reason.NOT_TEXT, "c.png"),
         "“c.png” is not wall text. Use a file that ends in .wall.");
