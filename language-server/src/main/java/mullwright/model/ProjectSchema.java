@@ -10,6 +10,12 @@ import mullwright.model.PartSchema.Property;
 
 /** Properties of criteria, fabrication, project and wall. */
 final class ProjectSchema {
+  /** A share of all things, or of one sort as the takeoff parts them. */
+  private static final String SHARE =
+      "RATIO [bar|reinforcement|shear-block|sleeve|anchor|clip|spread-plate|fastener|isolation"
+          + "|bracket|plate|cap|gasket|zone-dam|sealant|backer-rod|glass|setting-block|insulation"
+          + "|back-pan]";
+
   static final PartSchema CRITERIA =
       new PartSchema(
           "criteria",
@@ -32,7 +38,7 @@ final class ProjectSchema {
               "drift LENGTH",
               "drift RATIO",
               "drift SPAN_RATIO"),
-          of("exposure", "what the metal meets: outdoor, sheltered, coastal, indoor", "WORD")
+          of("exposure", "what the metal meets", "outdoor|sheltered|coastal|indoor")
               .assumed("outdoor", PRACTICE),
           of(
               "deflection",
@@ -74,12 +80,8 @@ final class ProjectSchema {
           of("hole-tolerance", "how far a hole may be off, either way", "LENGTH"),
           of("perimeter-joint", "width of the sealed joint round the frame", "LENGTH")
               .assumed("1/2\"", PRACTICE),
-          of("waste", "share bought more for loss, of all things or of one sort", "RATIO [WORD]")
-              .repeated(),
-          of(
-                  "attic",
-                  "share bought more to keep in store, of all things or of one sort",
-                  "RATIO [WORD]")
+          of("waste", "share bought more for loss, of all things or of one sort", SHARE).repeated(),
+          of("attic", "share bought more to keep in store, of all things or of one sort", SHARE)
               .repeated());
 
   static final PartSchema PROJECT =

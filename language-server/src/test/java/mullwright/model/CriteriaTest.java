@@ -157,6 +157,13 @@ class CriteriaTest {
         .isEqualTo(240.0);
   }
 
+  /** A slip of the pen does not stand for the default in silence. */
+  @Test
+  void anExposureThatIsNoneIsTold() {
+    assertThat(project("exposure costal", "").problem(ModelProblem.BadProperty.class).pattern())
+        .isEqualTo("outdoor|sheltered|coastal|indoor");
+  }
+
   @Test
   void whatIsNotSaidIsNotGuessed() {
     Criteria criteria = Seen.of("wall W { }").sound().wall().criteria();
