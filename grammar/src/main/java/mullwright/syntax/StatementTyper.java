@@ -51,6 +51,7 @@ final class StatementTyper extends LineTyper {
           SPLICE,
           REINFORCE,
           BRACKET,
+          END_DAM,
           DEAD_LOAD,
           WIND_LOAD,
           CLIP,
