@@ -75,7 +75,7 @@ public final class PartSchema {
   private static final Map<PartKind, PartSchema> PARTS = parts();
 
   /** Patterns of {@code wind} before those that are site data. */
-  static final int WIND_PRESSURES = 2;
+  public static final int WIND_PRESSURES = 2;
 
   private final String kind;
   private final boolean open;

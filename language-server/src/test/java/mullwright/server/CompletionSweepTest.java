@@ -126,12 +126,7 @@ class CompletionSweepTest extends Sweep {
               .getRight();
       for (CompletionItem item : list.getItems()) {
         String written = item.getTextEditText() == null ? item.getLabel() : item.getTextEditText();
-        String whole =
-            written
-                .replaceAll("\\$\\{\\d+\\|([^,|]*)[^}]*\\}", "$1")
-                .replaceAll("\\$\\{\\d+:([^}]*)\\}", "$1")
-                .replaceAll("\\$\\{?\\d+\\}?", "")
-                .replaceAll("\\\\(.)", "$1");
+        String whole = expanded(written);
         String now = longer.substring(0, end + 1) + whole + longer.substring(end + 1);
         taken++;
         if (item.getTextEditText() != null && problems(now) > 0) {
@@ -141,6 +136,70 @@ class CompletionSweepTest extends Sweep {
     }
     assertThat(new LinkedHashSet<>(wrong)).isEmpty();
     assertThat(taken).isGreaterThan(400);
+  }
+
+  /** What a statement may trip that was taken as it is offered. */
+  private static final Set<String> SLIPS =
+      Set.of(
+          "unreadable",
+          "unknown-name",
+          "unknown-property",
+          "bad-value",
+          "wrong-unit",
+          "out-of-order",
+          "out-of-place",
+          "count-mismatch",
+          "duplicate",
+          "hole-clash",
+          "isolation-missing",
+          "piece-impossible");
+
+  /** At the end of each block, what is offered goes on the wall there is. */
+  @ParameterizedTest
+  @ValueSource(strings = {LIBRARY, FERRY})
+  void noStatementThatIsOfferedContradictsTheWall(String wall) {
+    String address = open(wall);
+    String text = texts.get(address);
+    talk.heard.next(address);
+    int taken = 0;
+    for (String block : List.of("grid", "members", "anchors", "lites", "criteria")) {
+      int end = text.indexOf("\n  }", text.indexOf("\n  " + block + " {"));
+      String before = text.substring(0, end) + "\n    ";
+      talk.replace(address, before + text.substring(end));
+      CompletionList list =
+          await(
+                  talk.server
+                      .getTextDocumentService()
+                      .completion(
+                          new CompletionParams(
+                              new TextDocumentIdentifier(address),
+                              position(before, before.length()))))
+              .getRight();
+      for (CompletionItem item : list.getItems()) {
+        String written = item.getTextEditText() == null ? item.getLabel() : item.getTextEditText();
+        String whole = expanded(written);
+        if (item.getLabel().equals("joint")) {
+          // takes a bay away, which others may name
+          continue;
+        }
+        int version = talk.replace(address, before + whole + text.substring(end));
+        taken++;
+        talk.heard.of(address, version).getDiagnostics().stream()
+            .filter(found -> SLIPS.contains(found.getCode().getLeft()))
+            .forEach(found -> wrong.add("“" + whole + "”: " + found.getMessage().getLeft()));
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(taken).isGreaterThan(20);
+  }
+
+  /** A snippet as it stands when nothing in it is changed. */
+  private static String expanded(String snippet) {
+    return snippet
+        .replaceAll("\\$\\{\\d+\\|([^,|]*)[^}]*\\}", "$1")
+        .replaceAll("\\$\\{\\d+:([^}]*)\\}", "$1")
+        .replaceAll("\\$\\{?\\d+\\}?", "")
+        .replaceAll("\\\\(.)", "$1");
   }
 
   /**

@@ -45,11 +45,65 @@ class CompletionTest extends WallTalk {
         "lites   | `vision V1 bays `| A, B, C                  | rail, L2",
         "lites   | `vision V1 rows sill.. `| rail, head               | A, sill",
         "anchors | `wind-load A at L2 part `| slot-s                   | angle-s",
+        "grid    | `row x at 3'-0\" `| above, below, only       | at, L1",
+        "grid    | `row x at 3'-0\" above L1 `| to, except, only     | above, at",
+        "grid    | `line C.5 at 2\" `| right of, left of         | above",
+        "grid    | `lines D..F spaced 2 `| @, equal in            | psf",
+        "grid    | `opening door `| D1                        | bays, from, note",
+        "grid    | `opening door D1 `| bays, from, by others   | D1",
+        "grid    | `floor L3 at 26' edge 2\" `| behind glass         | slab, note",
+        "grid    | `corner `| B                         | all, A, C",
+        "grid    | `joint `| A, B, C                   | all",
+        "members | `vertical A..C `| every, except, as        | at",
+        "members | `vertical B from L1 `| to                       | as, L2",
+        "members | `bracket B at L2 40 `| lb, kN                   | mm, down",
+        "members | `bracket B at L2 40 lb `| down, in, out        | bolted",
+        "anchors | `dead-load A at `| floor below splices      | A",
+        "anchors | `dead-load A at L2 bolted `| 2 x bolt-s               | bolt-s",
+        "anchors | `dead-load A at L2 bolted 2 `| x                        | bolt-s, mm, part",
+        "anchors | `dead-load A at L2 bolted 2 x bolt-s `| isolated by     | bolt-s, x",
+        "anchors | `dead-load A at L2 offset 2\" `| left, right              | part",
+        "lites   | `vision V1 `| all, rows                | A",
       })
   void offers(String block, String line, String wanted, String unwanted) {
     List<String> offered = at(block, line);
     assertThat(offered).contains(wanted.split(", "));
     assertThat(offered).doesNotContain(unwanted.split(", "));
+  }
+
+  /** What a property's patterns have a place for after what is written, and nothing else. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "`wind edge 30 `| psf, Pa, kPa, psi, ksi, MPa, N/mm2, GPa",
+        "`wind edge 30 psf `| in, out",
+        "`wind edge 30 psf in, 40 psf out `| within, from",
+        "`wind edge 30 psf in, 40 psf out within 5' `| of",
+        "`wind edge 30 psf in, 40 psf out from L1 `| to",
+        "`wind speed 115 mph, exposure `| B, C, D",
+        "`wind roof `| height, slope",
+        "`wind service, `| ``",
+        "`exposure `| outdoor, sheltered, coastal, indoor",
+        "`metal `| temperature, set",
+        "`metal temperature -10 `| F, C, K",
+        "`metal temperature -10 F `| to",
+        "`metal temperature -10 F to 150 F, `| set",
+        "`slab deflection `| ``",
+        "`slab deflection 1/2\" `| L1, L2",
+        "`deflection `| limit",
+        "`safety floor line 4\" `| above, below",
+        "`safety floor line 4\" above `| L1, L2",
+      })
+  void offersWhatAPropertyMayGoOnWith(String line, String all) {
+    assertThat(at("criteria", line))
+        .isEqualTo(all.isEmpty() ? List.of() : List.of(all.split(", ")));
+  }
+
+  @Test
+  void offersNoPropertyTwice() {
+    assertThat(at("criteria", "")).contains("wind", "slab", "exposure").doesNotContain("metal");
   }
 
   /** Types a line at the top of a block and asks at its end. */

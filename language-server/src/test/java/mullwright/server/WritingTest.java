@@ -54,9 +54,15 @@ class WritingTest extends WallTalk {
       quoteCharacter = '`',
       value = {
         "grid    | line       | `line ${1:A.5} at ${2:2'-6\"} right of ${3_A,B,C_}$0`",
-        "grid    | lines      | `lines ${1:D..E} spaced ${2:1} @ ${3:5'-0\"}$0`",
+        "grid    | lines      | `lines ${1:D} at ${2:15'-0\"}$0`",
         "grid    | floor      | `floor ${1:L3} at ${2:26'-0\"} slab ${3:10\"}$0`",
-        "grid    | row        | `row ${1:rail} at ${2:3'-0\"} above ${3_L1,L2_}$0`",
+        "grid    | row        | `row ${1:top} at ${2:9'-6\"} above ${3_L1,L2_}$0`",
+        "grid    | floors     | `floors ${1:L3..L4} spaced ${2:1} @ ${3:13'-0\"} at ${4:26'-0\"}$0`",
+        "grid    | face       | `face ${1:South} lines ${2:C..E} spaced ${3:2} @ ${4:5'-0\"}$0`",
+        "grid    | corner     | `corner ${1:B} ${2:90} deg$0`",
+        "grid    | joint      | `joint ${1:A..B}$0`",
+        "criteria| wind       | `wind ${1:edge} ${2:32 psf} in, ${3:36 psf} out$0`",
+        "criteria| exposure   | `exposure ${1_outdoor,sheltered,coastal,indoor_}$0`",
         "members | vertical   | `vertical ${1:A..C} as ${2_mullion,jamb,mullion-s_}$0`",
         "members | splice     | `splice ${1:all} at ${2:2'-0\"} above ${3:L2} gap ${4:5/8\"}$0`",
         "anchors | dead-load  | `dead-load ${1:all} at ${2_L1,L2_} part ${3:angle-s} bolted ${4:2}"

@@ -61,6 +61,33 @@ final class Names {
     return wall.map(in -> names(in, in.grid().lines(), Grid.Line::name, "line")).orElse(List.of());
   }
 
+  /** The lines of the wall with a bay on either side. */
+  List<Offer> linesBetween() {
+    return wall.map(
+            in ->
+                names(
+                    in,
+                    in.grid().lines().stream().filter(line -> !line.end()).toList(),
+                    Grid.Line::name,
+                    "line"))
+        .orElse(List.of());
+  }
+
+  /** The next free name of an opening. */
+  String nextOpening() {
+    List<String> openings =
+        wall.map(in -> in.grid().openings().stream().map(Grid.Opening::name).toList())
+            .orElse(List.of());
+    return NextName.after(openings).orElse("D1");
+  }
+
+  /** Two of each fastener. */
+  List<Offer> bolts() {
+    return parts(List.of(PartKind.FASTENER)).stream()
+        .map(bolt -> Offer.of("2 x " + bolt.text(), bolt.kind(), bolt.detail(), bolt.topic()))
+        .toList();
+  }
+
   /** The floors of the wall; outside of walls, those of all walls of the file. */
   List<Offer> floors() {
     List<Wall> all = wall.map(List::of).orElseGet(() -> model.map(Model::walls).orElse(List.of()));

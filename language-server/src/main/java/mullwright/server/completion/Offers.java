@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import mullwright.model.PartKind;
@@ -14,8 +13,10 @@ import mullwright.quantity.Kind;
 import mullwright.quantity.Unit;
 import mullwright.server.hover.Numbers;
 import mullwright.server.hover.Words;
+import mullwright.syntax.Block;
 import mullwright.syntax.BlockKind;
 import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
 import mullwright.syntax.TextRange;
 import mullwright.workspace.Cursor;
@@ -33,13 +34,6 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
 
   /** What {@code opening} takes. */
   static final List<String> OPENINGS = List.of("door", "void", "louvre", "vent");
-
-  /** What {@code wind} names most often; any other word is a zone too. */
-  private static final List<String> ZONES = List.of("field", "edge");
-
-  /** What {@code exposure} takes. */
-  private static final List<String> EXPOSURES =
-      List.of("outdoor", "sheltered", "coastal", "indoor");
 
   private static final List<String> REMARKS = List.of("note", "verify", "hold");
 
@@ -82,16 +76,44 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
       } else if (line.wantsOperand()) {
         operand();
       } else {
+        after();
+      }
+    }
+
+    /** What may follow what is whole. */
+    private void after() {
+      if (line.kind() == StatementKind.OPENING && line.clause().isEmpty() && words() == 1) {
+        String name = names.nextOpening();
+        offers.add(Offer.of(name, CompletionItemKind.Value, "next free opening"));
+        return;
+      }
+      Joining joining = Joining.of(line);
+      if (!joining.due()) {
         if (line.kind() == StatementKind.SLAB_STATEMENT && !line.afterNumber()) {
           offers.addAll(names.floors());
         }
         units();
+      }
+      offers.addAll(joining.offers());
+      if (!joining.due()) {
+        if (isGlassAlone()) {
+          offers.add(Offer.of("all", CompletionItemKind.Keyword, "all openings"));
+        }
         clauses();
         int last = line.words().size() - 1;
         if (last >= 0 && line.words().get(last).equals("all")) {
           offers.add(Offer.of("except", CompletionItemKind.Keyword, "all but those that follow"));
         }
       }
+    }
+
+    private int words() {
+      return line.words().size();
+    }
+
+    private boolean isGlassAlone() {
+      boolean lite = line.kind() == StatementKind.VISION || line.kind() == StatementKind.SPANDREL;
+      return lite && line.clause().isEmpty() && words() == 1;
     }
 
     private void statements() {
@@ -119,12 +141,13 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
                   .as(kind.spelling() + " ${1:name} {\n\t$0\n}"));
         }
       }
-      PropertySnippet stops = new PropertySnippet(names, snippets, numbers.first());
+      List<Statement> beside = beside();
+      PropertySnippet stops = new PropertySnippet(names, snippets, numbers.first(), beside);
       Words.schema(cursor)
           .ifPresent(
               schema ->
-                  schema
-                      .properties()
+                  schema.properties().stream()
+                      .filter(property -> property.repeats() || !isGiven(property, beside))
                       .forEach(
                           property ->
                               offers.add(
@@ -136,95 +159,39 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
                                       .as(stops.of(property)))));
     }
 
+    /** The other statements of the block, the one at the cursor left out. */
+    private List<Statement> beside() {
+      for (int i = cursor.enclosing().size() - 1; i >= 0; i--) {
+        Optional<Block> block = cursor.enclosing().get(i).block();
+        if (block.isPresent() && block.get().range().touches(cursor.offset())) {
+          return block.get().statements().stream()
+              .filter(statement -> !statement.keyword().range().touches(cursor.offset()))
+              .toList();
+        }
+      }
+      return List.of();
+    }
+
+    private static boolean isGiven(PartSchema.Property property, List<Statement> beside) {
+      return beside.stream().anyMatch(it -> it.keyword().text().equals(property.word()));
+    }
+
     /** What the patterns of the property have a place for: words, names of parts, units. */
     private void property() {
-      Optional<PartSchema.Property> property =
-          Words.schema(cursor).flatMap(schema -> schema.find(line.keyword()));
-      if (property.isEmpty()) {
-        return;
-      }
-      for (String pattern : property.get().patterns()) {
-        for (String token : pattern.split("[\\[\\] ]+")) {
-          pattern(token);
-        }
-      }
-    }
-
-    private void pattern(String token) {
-      if (token.isEmpty()) {
-        return;
-      }
-      if (!token.equals(token.toUpperCase(Locale.ROOT))) {
-        for (String word : token.split("\\|")) {
-          offers.add(Offer.of(word, CompletionItemKind.Keyword, line.keyword()));
-        }
-        return;
-      }
-      for (PartKind kind : PartKind.values()) {
-        if (kind.name().equals(token)) {
-          Optional<Role> role = kind == PartKind.PROFILE ? role(line.keyword()) : Optional.empty();
-          offers.addAll(role.map(names::profilesFor).orElseGet(() -> names.parts(List.of(kind))));
-        }
-      }
-      for (Kind kind : Kind.values()) {
-        if (kind.name().equals(token) && line.afterNumber()) {
-          units(kind);
-        }
-      }
-      if (token.equals("WORD")) {
-        word();
-      }
-      if (token.equals("PLACE") || token.equals("NAMES")) {
-        offers.addAll(names.floors());
-        offers.addAll(names.rows());
-      }
-    }
-
-    /** Words that any text may choose, and those that most texts do. */
-    private void word() {
-      switch (line.keyword()) {
-        case "wind" -> values(line.words().isEmpty() ? ZONES : List.of(), "zone of wind pressure");
-        case "exposure" -> values(EXPOSURES, "what the metal meets");
-        case "finish" -> offers.addAll(names.parts(List.of(PartKind.FINISH)));
-        default -> {
-          // nobody can guess it
-        }
-      }
-    }
-
-    private void values(List<String> words, String what) {
-      words.forEach(word -> offers.add(Offer.of(word, CompletionItemKind.Value, what)));
-    }
-
-    private static Optional<Role> role(String word) {
-      for (Role role : Role.values()) {
-        if (role.spelling().equals(word)) {
-          return Optional.of(role);
-        }
-      }
-      return Optional.empty();
+      Words.schema(cursor)
+          .flatMap(schema -> schema.find(line.keyword()))
+          .ifPresent(property -> offers.addAll(PropertyOffers.of(property, line, names)));
     }
 
     private void units(Kind kind) {
       for (Unit unit : Unit.of(kind)) {
-        offers.add(
-            Offer.of(
-                unit.symbol(),
-                CompletionItemKind.Unit,
-                kind.words(),
-                new Topic("unit", kind.name(), unit.symbol())));
+        offers.add(PropertyOffers.unit(unit, kind));
       }
     }
 
     private void units() {
       if (line.afterNumber()) {
-        units(
-            switch (line.clause().map(Enum::name).orElse(line.kind().name())) {
-              case "MASS" -> Kind.MASS_PER_AREA;
-              case "CORNER" -> Kind.ANGLE;
-              case "LOADS" -> Kind.FORCE;
-              default -> Kind.LENGTH;
-            });
+        units(Joining.kindOf(line));
       }
     }
 
@@ -263,6 +230,13 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
             offers.addAll(names.lines());
           }
           offers.addAll(names.lets());
+          if (line.kind() == StatementKind.DEAD_LOAD || line.kind() == StatementKind.WIND_LOAD) {
+            offers.add(
+                Offer.of(
+                    "floor below splices",
+                    CompletionItemKind.Keyword,
+                    "the floor under each splice"));
+          }
         }
         case BAYS, LINES, THROUGH, ONLY, SKIP -> lines();
         case ROWS -> offers.addAll(names.rows());
@@ -290,7 +264,9 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
         case LIKE -> offers.addAll(names.walls());
         case ISOLATED_BY, BEDDED_ON -> offers.addAll(names.parts(List.of(PartKind.ISOLATION)));
         case SPREAD_BY -> offers.addAll(names.parts(List.of(PartKind.SPREAD_PLATE)));
-        case BOLTED -> offers.addAll(names.parts(List.of(PartKind.FASTENER)));
+        case BOLTED ->
+            offers.addAll(
+                line.words().isEmpty() ? names.bolts() : names.parts(List.of(PartKind.FASTENER)));
         case START -> {
           offers.add(Offer.of("left", CompletionItemKind.EnumMember, "side"));
           offers.add(Offer.of("right", CompletionItemKind.EnumMember, "side"));
@@ -315,10 +291,10 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
             WIND_LOAD,
             CLIP,
             LADDER,
-            STICK,
-            JOINT,
-            CORNER ->
+            STICK ->
             lines();
+        case JOINT -> offers.addAll(names.lines());
+        case CORNER -> offers.addAll(names.linesBetween());
         case HORIZONTAL -> {
           offers.add(Offer.of("all", CompletionItemKind.Keyword, "all rows"));
           offers.addAll(names.rows());
@@ -365,9 +341,6 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
                 CompletionItemKind.Keyword,
                 word.meaning(),
                 new Topic("clause", "", word.spelling())));
-      }
-      if (line.clause().filter(ClauseWord.BOLTED::equals).isPresent()) {
-        offers.addAll(names.parts(List.of(PartKind.FASTENER)));
       }
       if (line.kind() != StatementKind.UNKNOWN) {
         for (String remark : REMARKS) {

@@ -9,7 +9,6 @@ import mullwright.model.PartKind;
 import mullwright.model.Role;
 import mullwright.model.Wall;
 import mullwright.quantity.Length;
-import mullwright.quantity.LengthPrinter;
 import mullwright.quantity.UnitSystem;
 import mullwright.server.hover.Numbers;
 import mullwright.syntax.StatementKind;
@@ -21,10 +20,12 @@ import mullwright.syntax.StatementKind;
 final class Snippets {
   private final Names names;
   private final Numbers numbers;
+  private final FreePlaces places;
 
   Snippets(Names names, Numbers numbers) {
     this.names = names;
     this.numbers = numbers;
+    this.places = new FreePlaces(names.wall(), this);
   }
 
   /** The statement with tab stops, or "" if there is nothing to fill in. */
@@ -70,10 +71,13 @@ final class Snippets {
     stops.text(" ");
     switch (kind) {
       case LINES_STATEMENT -> {
-        String first = NextName.after(lines).orElse("A");
-        String last = lines.isEmpty() ? "G" : NextName.after(with(lines, first)).orElse("Z");
-        stops.stop(first + ".." + last).text(" spaced ");
-        stops.stop(lines.isEmpty() ? "6" : "1").text(" @ ").stop(length("5'-0\"", "1500"));
+        if (lines.isEmpty()) {
+          stops.stop("A..G").text(" spaced ").stop("6").text(" @ ");
+          stops.stop(length("5'-0\"", "1500"));
+        } else {
+          // spacings begin at the first line; lines beyond those there are have places
+          stops.stop(NextName.after(lines).orElse("Z")).text(" at ").stop(places.nextLine());
+        }
       }
       case LINE -> {
         String base = lines.isEmpty() ? "A" : lines.get(0);
@@ -88,23 +92,28 @@ final class Snippets {
         String first = NextName.after(floors).orElse("L1");
         stops.stop(first + ".." + NextName.after(with(floors, first)).orElse("L2"));
         stops.text(" spaced ").stop("1").text(" @ ").stop(length("13'-0\"", "4000"));
+        if (!floors.isEmpty()) {
+          stops.text(" at ").stop(nextFloor());
+        }
       }
       case SLAB_STATEMENT ->
           stops.stop(length("10\"", "250")).text(" ").choice(with(List.of("all"), floors), "all");
       case ROW -> {
-        stops.stop(NextName.after(bases()).orElse("rail")).text(" at ");
-        stops.stop(length("3'-0\"", "900")).text(" above ").choice(floors, "L1");
+        stops.stop(NextName.after(bases()).orElse(places.rowName())).text(" at ");
+        FreePlaces.Row free = places.row();
+        stops.stop(free.height()).text(" above ").choice(first(free.floor(), floors), "L1");
       }
       case FACE -> {
-        stops.stop("South").text(" lines ").stop(range(lines).orElse("A..C"));
+        stops.stop(places.face()).text(" lines ").stop(nextLines(lines));
         stops.text(" spaced ").stop("2").text(" @ ").stop(length("5'-0\"", "1500"));
       }
-      case CORNER -> stops.choice(lines, "A").text(" ").stop("90").text(" deg");
-      case JOINT -> stops.stop(range(lines).orElse("C..D"));
+      case CORNER ->
+          stops.choice(texts(names.linesBetween()), "A").text(" ").stop("90").text(" deg");
+      case JOINT -> stops.stop(places.openBay().orElse("C..D"));
       default -> {
-        stops.choice(Offers.OPENINGS, "door").text(" ").stop(nextOpening()).text(" bays ");
-        stops.stop(range(lines).orElse("A..B")).text(" from ").choice(floors, "L1");
-        stops.text(" to ").choice(texts(names.rows()), "head").text(" by others");
+        stops.choice(Offers.OPENINGS, "door").text(" ").stop(names.nextOpening()).text(" bays ");
+        stops.stop(places.openBay().orElse("A..B")).text(" from ").choice(floors, "L1");
+        stops.text(" to ").choice(places.heads(), "head").text(" by others");
       }
     }
   }
@@ -129,6 +138,7 @@ final class Snippets {
         stops.choice(parts(PartKind.REINFORCEMENT), "part");
         stops.text(" from ").choice(floors, "L1").text(" to ");
         stops.choice(floors.size() > 1 ? floors.subList(1, floors.size()) : floors, "L2");
+        stops.text(" isolated by ").choice(parts(PartKind.ISOLATION), "isolation");
       }
       case BRACKET -> {
         stops.choice(lines, "B").text(" at ").choice(floors, "L2").text(" ");
@@ -173,6 +183,11 @@ final class Snippets {
     return bare ? millimetres : millimetres + " mm";
   }
 
+  /** A length exactly, as the file writes them. */
+  String exact(Length length) {
+    return numbers.written(length);
+  }
+
   /** As high above the last floor as that one is above the one before. */
   private String nextFloor() {
     List<Grid.Floor> floors = names.wall().map(wall -> wall.grid().floors()).orElse(List.of());
@@ -181,16 +196,7 @@ final class Snippets {
     }
     Length last = floors.get(floors.size() - 1).elevation().value();
     Length before = floors.get(floors.size() - 2).elevation().value();
-    return LengthPrinter.exact(last.plus(last.minus(before)), numbers.first());
-  }
-
-  private String nextOpening() {
-    List<String> openings =
-        names
-            .wall()
-            .map(wall -> wall.grid().openings().stream().map(Grid.Opening::name).toList())
-            .orElse(List.of());
-    return NextName.after(openings).orElse("D1");
+    return exact(last.plus(last.minus(before)));
   }
 
   /** The roles the wall's system has a profile for, that stand or lie; then such profiles. */
@@ -216,6 +222,19 @@ final class Snippets {
 
   private List<String> parts(PartKind kind) {
     return texts(names.parts(List.of(kind)));
+  }
+
+  /** A face begins at the last line there is. */
+  private static String nextLines(List<String> lines) {
+    if (lines.isEmpty()) {
+      return "A..C";
+    }
+    String next = NextName.after(lines).orElse("Y");
+    return lines.get(lines.size() - 1) + ".." + NextName.after(with(lines, next)).orElse("Z");
+  }
+
+  private static List<String> first(String one, List<String> all) {
+    return all.stream().sorted((a, b) -> Boolean.compare(b.equals(one), a.equals(one))).toList();
   }
 
   private static Optional<String> range(List<String> texts) {

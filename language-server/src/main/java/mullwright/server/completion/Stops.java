@@ -43,6 +43,11 @@ final class Stops {
     return this;
   }
 
+  /** True if there is a stop already. */
+  boolean any() {
+    return stops > 0;
+  }
+
   /** Adds where the cursor ends up. */
   Stops end() {
     snippet.append("$0");

@@ -44,6 +44,13 @@ public record Numbers(UnitSystem first, Optional<Unit> bare) {
     return new Numbers(marks ? UnitSystem.US : UnitSystem.SI, Optional.empty());
   }
 
+  /** A length exactly, as the file writes them: bare where bare numbers are millimetres. */
+  public String written(Length length) {
+    return bare.filter(unit -> unit == Unit.MILLIMETRE).isPresent()
+        ? length.millimetres().toPlainString()
+        : LengthPrinter.exact(length, first);
+  }
+
   private static Optional<Unit> units(Statement statement) {
     if (statement.kind() == StatementKind.UNITS) {
       return statement.argument(Argument.Name.class).flatMap(name -> unit(name.word().text()));
