@@ -147,6 +147,49 @@ class ActionTest extends ProtocolTalk {
         .isEqualTo("“1500 mm” on line 5 has no exact spelling in feet and inches.");
   }
 
+  /** Numbers without a unit are lengths too: 60 inches are 1524 mm, 10 inches 254 mm. */
+  @Test
+  void numbersWithoutAUnitAreSwitchedToo() {
+    String text =
+        EAST.replace("5 @ 5'-0\"", "5 @ 60")
+            .replace("slab 10\"", "slab 10")
+            .replace("  grid {", "  units inches\n  grid {");
+    String address = open("walls/east.wall", text);
+    CodeAction metric =
+        picked(titled(actions(address, text, "10\n"), "Write all lengths of this file in milli"));
+    assertThat(after(metric, address, text))
+        .contains("units millimetres")
+        .contains("5 @ 1524 mm")
+        .contains("at 3962.4 mm slab 254 mm")
+        .contains("at 50.8 mm above L1");
+    String millimetres =
+        text.replace("units inches", "units millimetres").replaceAll("\\d+(?:'-\\d+)?\"", "1500");
+    talk.replace(address, millimetres);
+    CodeAction back = titled(actions(address, millimetres, "millimetres"), "Write all lengths");
+    assertThat(back.getDisabled().getReason())
+        .endsWith("has no exact spelling in feet and inches.");
+  }
+
+  /** The first line of a face is the last of the one before it. */
+  @Test
+  void aLineOfASecondFaceMoves() {
+    String text =
+        EAST.replace(
+            "lines A..F  spaced 5 @ 5'-0\"",
+            "face South lines A..C spaced 2 @ 5'-0\"\n"
+                + "    face East lines C..F spaced 3 @ 5'-0\"\n"
+                + "    corner C 90 deg");
+    String address = open("walls/east.wall", text);
+    CodeAction right =
+        picked(titled(actions(address, text, "D  as mullion"), "Move line D 1\" to the right"));
+    assertThat(after(right, address, text))
+        .isEqualTo(text.replace("3 @ 5'-0\"", "5'-1\", 4'-11\", 5'-0\""));
+    CodeAction end =
+        picked(titled(actions(address, text, "F  as jamb"), "Move line F 1\" to the right"));
+    assertThat(after(end, address, text))
+        .isEqualTo(text.replace("3 @ 5'-0\"", "2 @ 5'-0\", 5'-1\""));
+  }
+
   @Test
   void aPartMovesToTheCatalogThatIsUsed() {
     String part = "  /// Two plies.\n  glass V9 {\n    ply 1/4\" annealed clear\n  }\n";

@@ -91,7 +91,7 @@ public record LineMove(Document home, Wall wall, Grid.Line line) {
   }
 
   private LinePlace.Outcome outcome(Length by) {
-    return LinePlace.of(home, wall.grid(), line).movedBy(by, units());
+    return LinePlace.of(home, wall.grid(), line).movedBy(by, Numbers.of(home.file()));
   }
 
   /**

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.model.Grid;
 import mullwright.quantity.Length;
-import mullwright.quantity.LengthPrinter;
-import mullwright.quantity.UnitSystem;
 import mullwright.server.Document;
+import mullwright.server.hover.Numbers;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Expression;
 import mullwright.syntax.Place;
 import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
 import mullwright.syntax.TextRange;
 import mullwright.workspace.Cursor;
 
@@ -55,10 +55,23 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
         }
       }
     }
+    corner(statement, grid, lines).ifPresent(first -> lines.add(0, first));
     return new LinePlace(home, statement, base, lines, lines.indexOf(line));
   }
 
-  Outcome movedBy(Length by, UnitSystem units) {
+  /** The line a face begins at, which the face before it has named already. */
+  private static Optional<Grid.Line> corner(Statement statement, Grid grid, List<Grid.Line> lines) {
+    if (statement == null || statement.kind() != StatementKind.FACE || lines.isEmpty()) {
+      return Optional.empty();
+    }
+    int before = lines.get(0).index() - 1;
+    return grid.faces().stream()
+        .filter(face -> face.firstLine() == before)
+        .map(face -> grid.lines().get(before))
+        .findFirst();
+  }
+
+  Outcome movedBy(Length by, Numbers units) {
     if (statement == null || at < 0) {
       return Outcome.refused("The text that says where the line stands is not at hand.");
     }
@@ -72,7 +85,7 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
         : Outcome.refused("The text does not say where the line stands.");
   }
 
-  private Outcome placed(Clause.At placed, Length by, UnitSystem units) {
+  private Outcome placed(Clause.At placed, Length by, Numbers units) {
     if (placed.places().size() != lines.size()) {
       return Outcome.refused("The text does not give this line a place of its own.");
     }
@@ -97,7 +110,7 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
     Length then = written.get().plus(moved);
     return then.signum() < 0 && place instanceof Place.AtNames
         ? Outcome.refused("The line would pass the one it is measured from.")
-        : outcome(literal.range(), LengthPrinter.exact(then, units));
+        : outcome(literal.range(), units.written(then));
   }
 
   private Optional<Length> length(Expression.Literal literal) {
@@ -106,7 +119,7 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
     return mullwright.quantity.LengthReader.read(text).value();
   }
 
-  private Outcome spaced(Clause.Spaced spaced, Length by, UnitSystem units) {
+  private Outcome spaced(Clause.Spaced spaced, Length by, Numbers units) {
     List<String> bays = new ArrayList<>();
     for (Clause.Spaced.Step step : spaced.steps()) {
       if (step.equal()) {
@@ -129,13 +142,13 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
     if (left.signum() <= 0) {
       return Outcome.refused("The line would pass its neighbour.");
     }
-    bays.set(at - 1, LengthPrinter.exact(left, units));
+    bays.set(at - 1, units.written(left));
     if (at < bays.size()) {
       Length right = lines.get(at + 1).x().minus(lines.get(at).x()).minus(by);
       if (right.signum() <= 0) {
         return Outcome.refused("The line would pass its neighbour.");
       }
-      bays.set(at, LengthPrinter.exact(right, units));
+      bays.set(at, units.written(right));
     }
     int first = spaced.steps().get(0).range().start();
     int last = spaced.steps().get(spaced.steps().size() - 1).range().end();

@@ -9,10 +9,12 @@ import java.util.Optional;
 import mullwright.quantity.Length;
 import mullwright.quantity.LengthPrinter;
 import mullwright.quantity.LengthReader;
+import mullwright.quantity.Unit;
 import mullwright.quantity.UnitSystem;
 import mullwright.server.Document;
 import mullwright.server.Edits;
 import mullwright.server.Route;
+import mullwright.server.hover.Numbers;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
@@ -25,9 +27,9 @@ import org.eclipse.lsp4j.CodeActionKind;
 /**
  * Writes all lengths of a file in the other system of units, every one exactly.
  *
- * <p>A bare number keeps its {@code units} line, which changes too where nothing hangs on it.
- * Refused where a length has no exact spelling there (1500 mm is no number of inches), and where
- * anything would mean something else. What is no length keeps its unit.
+ * <p>A bare number that is a length gets its unit; the {@code units} line changes too where nothing
+ * hangs on it. Refused where a length has no exact spelling there (1500 mm is no number of inches),
+ * and where anything would mean something else. What is no length keeps its unit.
  */
 @AutoService(ActionSource.class)
 public final class SwitchUnits implements ActionSource {
@@ -50,7 +52,10 @@ public final class SwitchUnits implements ActionSource {
         to == UnitSystem.SI
             ? "Write all lengths of this file in millimetres"
             : "Write all lengths of this file in feet and inches";
-    Scan scan = new Scan(selected.document().file(), to);
+    Scan scan = new Scan(selected.document(), to);
+    if (scan.refusal == null && scan.rewrites.isEmpty() && scan.bares.isEmpty()) {
+      scan.refusal = "No length of this file is written in the other units.";
+    }
     if (scan.refusal != null) {
       return List.of(Action.refused(title, scan.refusal));
     }
@@ -64,7 +69,9 @@ public final class SwitchUnits implements ActionSource {
       if (literal.hasMarks()) {
         return Optional.of(UnitSystem.US);
       }
-      return Optional.ofNullable(literal.unit()).flatMap(unit -> system(unit.text()));
+      return literal.unit() == null
+          ? Numbers.of(selected.document().file()).bare().map(SwitchUnits::system)
+          : system(literal.unit().text());
     }
     Statement statement = selected.statement();
     return statement != null && statement.kind() == StatementKind.UNITS
@@ -84,21 +91,20 @@ public final class SwitchUnits implements ActionSource {
 
   private static Edits edits(Selected selected, Scan scan) {
     Document document = selected.document();
-    List<Rewrite> rewrites = new ArrayList<>(scan.rewrites);
-    if (scan.units != null && !scan.bareProperty) {
-      // where no bare number hangs on it, what a bare number is may change as well
-      List<Rewrite> both = new ArrayList<>(rewrites);
-      both.add(scan.units);
-      both.sort(Comparator.comparingInt(Rewrite::start));
-      if (difference(selected, both).isEmpty()) {
-        rewrites = both;
+    List<Rewrite> rewrites = null;
+    Optional<String> difference = Optional.empty();
+    for (List<Rewrite> each : scan.attempts()) {
+      if (!each.isEmpty()) {
+        difference = difference(selected, each);
+        if (difference.isEmpty()) {
+          rewrites = each;
+          break;
+        }
       }
     }
-    difference(selected, rewrites)
-        .ifPresent(
-            what -> {
-              throw Route.refused("The units are not switched, since " + what + ".");
-            });
+    if (rewrites == null) {
+      throw Route.refused("The units are not switched, since " + difference.orElseThrow() + ".");
+    }
     Edits edits = new Edits(document.view());
     edits.annotate(
         "Other units",
@@ -107,6 +113,10 @@ public final class SwitchUnits implements ActionSource {
       edits.replace(document, document.range(rewrite.start(), rewrite.end()), rewrite.text());
     }
     return edits;
+  }
+
+  private static UnitSystem system(Unit unit) {
+    return unit == Unit.INCH || unit == Unit.FOOT ? UnitSystem.US : UnitSystem.SI;
   }
 
   private static Optional<String> difference(Selected selected, List<Rewrite> rewrites) {
@@ -123,6 +133,12 @@ public final class SwitchUnits implements ActionSource {
   /** Goes through the tokens of a file until one cannot be rewritten. */
   private static final class Scan {
     private final List<Rewrite> rewrites = new ArrayList<>();
+
+    /** Those of numbers without a unit. */
+    private final List<Rewrite> bares = new ArrayList<>();
+
+    private final Document document;
+    private final Optional<Unit> bare;
     private final ParsedFile file;
     private final UnitSystem to;
     private String refusal;
@@ -132,8 +148,10 @@ public final class SwitchUnits implements ActionSource {
     /** True if a property holds a number without unit, which may be a length or a count. */
     private boolean bareProperty;
 
-    Scan(ParsedFile file, UnitSystem to) {
-      this.file = file;
+    Scan(Document document, UnitSystem to) {
+      this.document = document;
+      this.file = document.file();
+      this.bare = Numbers.of(file).bare();
       this.to = to;
       for (int i = 0; i < file.segments().size() && refusal == null; i++) {
         tokens(file.segmentStart(i), file.tokens(i));
@@ -156,8 +174,13 @@ public final class SwitchUnits implements ActionSource {
             length(start, last);
           }
           i++;
-        } else if (token.kind() == TokenKind.NUMBER) {
-          bareProperty |= property;
+        } else if (token.kind() == TokenKind.NUMBER && property) {
+          bareProperty = true;
+        } else if (token.kind() == TokenKind.NUMBER && bare.isPresent()) {
+          // a count is none
+          if (document.cursor(start).leaf().orElse(null) instanceof Leaf.Value) {
+            rewrite(start, end, written(start, end) + mark(bare.get()), bares);
+          }
         } else if (token.kind() == TokenKind.KEYWORD || token.kind() == TokenKind.PROPERTY) {
           property = token.kind() == TokenKind.PROPERTY;
           if (next != null && written(start, end).equals("units")) {
@@ -172,7 +195,11 @@ public final class SwitchUnits implements ActionSource {
     }
 
     private void length(int start, int end) {
-      Optional<Length> length = LengthReader.read(written(start, end)).value();
+      rewrite(start, end, written(start, end), rewrites);
+    }
+
+    private void rewrite(int start, int end, String whole, List<Rewrite> into) {
+      Optional<Length> length = LengthReader.read(whole).value();
       if (length.isEmpty()) {
         refusal = "“" + written(start, end) + "” on line " + line(start) + " cannot be read.";
         return;
@@ -187,10 +214,29 @@ public final class SwitchUnits implements ActionSource {
                 + " has no exact spelling in feet and inches.";
         return;
       }
-      boolean same = (to == UnitSystem.SI) == written(start, end).endsWith("m");
+      boolean same = (to == UnitSystem.SI) == whole.endsWith("m");
       if (!same) {
-        rewrites.add(new Rewrite(start, end, other));
+        into.add(new Rewrite(start, end, other));
       }
+    }
+
+    private static String mark(Unit unit) {
+      return unit == Unit.INCH ? "\"" : unit == Unit.FOOT ? "'" : " " + unit.symbol();
+    }
+
+    /** What may be written, the most first: where a number is a factor and no length, less. */
+    List<List<Rewrite>> attempts() {
+      List<Rewrite> all = joined(rewrites, bares);
+      // where no bare number hangs on it, what a bare number is may change as well
+      List<Rewrite> flip = units == null || bareProperty ? List.of() : List.of(units);
+      return List.of(joined(all, flip), all, joined(rewrites, flip), rewrites);
+    }
+
+    private static List<Rewrite> joined(List<Rewrite> some, List<Rewrite> more) {
+      List<Rewrite> all = new ArrayList<>(some);
+      all.addAll(more);
+      all.sort(Comparator.comparingInt(Rewrite::start));
+      return all;
     }
 
     private String written(int start, int end) {
