@@ -68,7 +68,27 @@ class HintTest extends ProtocolTalk {
   @Test
   void tellWhatSpacingsComeTo() {
     String address = open("walls/east.wall", WALL);
-    assertThat(label(at(hints(address), "lines A..C"))).isEqualTo("10'-0\" over all");
+    InlayHint hint = at(hints(address), "lines A..C");
+    assertThat(label(hint)).isEqualTo("10'-0\" over all");
+    InlayHint told = await(talk.server.getTextDocumentService().resolveInlayHint(hint));
+    assertThat(told.getTooltip().getRight().getValue()).endsWith("2 × 5'-0\"");
+  }
+
+  /** A face begins at the corner, which the face before it names: 5'-0" and 4'-0" are 9'-0". */
+  @Test
+  void spacingsOfAFaceBeginAtItsCorner() {
+    String text =
+        WALL.replace(
+            "lines A..C  spaced 2 @ 5'-0\"",
+            "face South lines A..B spaced 5'-0\"\n"
+                + "      face East lines B..D spaced 5'-0\", 4'-0\"\n"
+                + "      corner B 90 deg");
+    String address = open("walls/east.wall", text);
+    int line = WallTalk.lineOf(text, "face East");
+    assertThat(hints(address))
+        .filteredOn(hint -> hint.getPosition().getLine() == line)
+        .singleElement()
+        .satisfies(hint -> assertThat(label(hint)).isEqualTo("9'-0\" over all"));
   }
 
   /** A hint that jumps while one types is worse than none. */

@@ -1,5 +1,6 @@
 package mullwright.server.hint;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,6 +19,7 @@ public final class Figure {
   private final Kind kind;
   private final int first;
   private final Map<Size, Integer> counts = new TreeMap<>();
+  private final List<String> spaces = new ArrayList<>();
 
   /** Of what the sizes are. */
   public enum Kind {
@@ -46,6 +48,11 @@ public final class Figure {
     counts.merge(size, 1, Integer::sum);
   }
 
+  /** Adds a space between neighbours, of what spacings come to. */
+  void space(String words) {
+    spaces.add(words);
+  }
+
   /** All sizes if they are few, else the least and the most. */
   public String label() {
     List<String> all = counts.keySet().stream().map(Size::words).distinct().toList();
@@ -54,8 +61,18 @@ public final class Figure {
         : all.get(0) + " … " + all.get(all.size() - 1) + " (" + all.size() + " sizes)";
   }
 
-  /** Each size with its count, one a line. */
+  /** Each size with its count, one a line; of spacings each space, equal neighbours together. */
   public String counts() {
+    if (kind == Kind.GRID) {
+      List<String> lines = new ArrayList<>();
+      for (int i = 0, to; i < spaces.size(); i = to) {
+        for (to = i; to < spaces.size() && spaces.get(to).equals(spaces.get(i)); ) {
+          to++;
+        }
+        lines.add((to - i) + " × " + spaces.get(i));
+      }
+      return String.join("\n", lines);
+    }
     StringBuilder text = new StringBuilder();
     counts.forEach(
         (size, count) ->

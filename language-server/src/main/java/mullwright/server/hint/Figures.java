@@ -106,6 +106,7 @@ public final class Figures {
     Map<Integer, Origin> first = new LinkedHashMap<>();
     Map<Integer, List<Length>> reach = new LinkedHashMap<>();
     for (Grid.Line line : grid.lines()) {
+      begun(line, grid).ifPresent(corner -> reach(line.origin(), corner.x(), first, reach));
       reach(line.origin(), line.x(), first, reach);
     }
     for (Grid.Floor floor : grid.floors()) {
@@ -115,10 +116,22 @@ public final class Figures {
         (at, places) -> {
           if (at >= 0 && places.size() > 1) {
             Length over = places.get(places.size() - 1).minus(places.get(0));
-            of(first.get(at), wall, Figure.Kind.GRID, 0, figures)
-                .add(new Figure.Size(over, Length.ZERO, numbers.cutShort(over) + " over all"));
+            Figure figure = of(first.get(at), wall, Figure.Kind.GRID, 0, figures);
+            figure.add(new Figure.Size(over, Length.ZERO, numbers.cutShort(over) + " over all"));
+            for (int i = 1; i < places.size(); i++) {
+              figure.space(numbers.cutShort(places.get(i).minus(places.get(i - 1))));
+            }
           }
         });
+  }
+
+  /** Of the first line that a face names itself: the corner it begins at, which another names. */
+  private Optional<Grid.Line> begun(Grid.Line line, Grid grid) {
+    return grid.faces().stream()
+        .filter(face -> face.firstLine() > 0 && face.firstLine() == line.index() - 1)
+        .map(face -> grid.lines().get(face.firstLine()))
+        .filter(corner -> lineOf.applyAsInt(corner.origin()) != lineOf.applyAsInt(line.origin()))
+        .findFirst();
   }
 
   /** Lines and floors that one line of the text names together. */
