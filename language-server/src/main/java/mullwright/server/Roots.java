@@ -54,6 +54,11 @@ final class Roots {
     Addresses.path(folder).ifPresent(folders::remove);
   }
 
+  /** Lets go of the workspaces of single files that none of these is. */
+  void keep(Collection<Root> used) {
+    strays.values().removeIf(root -> !used.contains(root));
+  }
+
   /** All workspaces that anything was asked of. */
   Collection<Root> all() {
     List<Root> all = new ArrayList<>(folders.values());

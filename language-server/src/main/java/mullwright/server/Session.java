@@ -213,6 +213,8 @@ final class Session {
         open.put(was.address, new Open(was.address, held, was.version));
       }
     }
+    // one whose files are all in a folder now would tell everything twice
+    roots.keep(open.values().stream().map(each -> each.held.root()).toList());
   }
 
   /** The file of that address, open or on disk. */

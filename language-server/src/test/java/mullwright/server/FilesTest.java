@@ -3,6 +3,7 @@ package mullwright.server;
 import static mullwright.server.Conversation.await;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -141,5 +142,45 @@ class FilesTest extends ProtocolTalk {
                   .toString())
           .contains(Conversation.address(second));
     }
+  }
+
+  /** A file open from a folder that goes and comes again is there once. */
+  @Test
+  void aFolderThatComesAgainTellsNothingTwice(@TempDir Path second) {
+    Path file = Conversation.write(second, SmallCatalog.PATH, SmallCatalog.TEXT);
+    String address = Conversation.address(file);
+    WorkspaceFolder added = new WorkspaceFolder(Conversation.address(second), "second");
+    try (Conversation coming =
+        Conversation.greeted("FilesTest", folder, capabilities(new JsonObject()))) {
+      coming.open(address, SmallCatalog.TEXT);
+      for (int i = 0; i < 2; i++) {
+        coming
+            .server
+            .getWorkspaceService()
+            .didChangeWorkspaceFolders(change(List.of(added), List.of()));
+        assertThat(mullions(coming, address)).isEqualTo(1);
+        coming
+            .server
+            .getWorkspaceService()
+            .didChangeWorkspaceFolders(change(List.of(), List.of(added)));
+        assertThat(mullions(coming, address)).isEqualTo(1);
+      }
+    }
+  }
+
+  private static DidChangeWorkspaceFoldersParams change(
+      List<WorkspaceFolder> added, List<WorkspaceFolder> removed) {
+    return new DidChangeWorkspaceFoldersParams(new WorkspaceFoldersChangeEvent(added, removed));
+  }
+
+  private static long mullions(Conversation talk, String address) {
+    return Conversation.await(
+            talk.server
+                .getWorkspaceService()
+                .symbol(new org.eclipse.lsp4j.WorkspaceSymbolParams("mullion-s")))
+        .getRight()
+        .stream()
+        .filter(symbol -> symbol.getLocation().getLeft().getUri().equals(address))
+        .count();
   }
 }
