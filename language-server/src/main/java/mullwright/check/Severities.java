@@ -73,7 +73,11 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<Fault> fau
       String where = FILE + ", “" + key + " = " + value + "”: ";
       if (rule.isEmpty()) {
         faults.add(
-            new Fault(key, where + "the line must begin with severity. and the name of a rule."));
+            new Fault(
+                key,
+                where
+                    + "a line begins with severity. and the name of a rule, or with editor. and a"
+                    + " setting."));
       } else if (rule.get().about().safety()) {
         faults.add(
             new Fault(

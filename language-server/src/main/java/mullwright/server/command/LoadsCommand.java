@@ -63,8 +63,16 @@ public final class LoadsCommand implements Command {
       LoadSummary.at(document, place).ifPresent(it -> lines.add("line " + line + ": " + it.line()));
     }
     return answer(
-        PieceWords.count(lines.size(), "statement") + " of " + document.path() + " carry loads",
+        PieceWords.count(lines.size(), "statement") + " of " + name(document) + " carry loads",
         lines);
+  }
+
+  /** Its path, or what the editor calls a text that is in no file yet. */
+  private static String name(Document document) {
+    String address = document.address();
+    return address.startsWith("file:")
+        ? document.path()
+        : address.substring(Math.max(address.lastIndexOf('/'), address.lastIndexOf(':')) + 1);
   }
 
   private static JsonObject answer(String title, List<String> lines) {

@@ -79,8 +79,12 @@ public final class CallHierarchyFeature implements Feature {
     return items.isEmpty() ? null : items;
   }
 
-  /** What it carries, for the order only. */
+  /** What it carries, for the order only: to a thousandth, so that equals keep theirs. */
   private static double weight(PieceRef piece, WallPieces wall, LoadPath path) {
+    return Math.rint(1000 * carried(piece, wall, path));
+  }
+
+  private static double carried(PieceRef piece, WallPieces wall, LoadPath path) {
     return switch (piece.kind()) {
       case VERTICAL ->
           wall.facts().analysis().weightOf(wall.layout().verticals().get(piece.index()));

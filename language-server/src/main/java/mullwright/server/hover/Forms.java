@@ -86,7 +86,7 @@ public final class Forms {
 
   private static String operand(StatementKind kind, ClauseWord clause) {
     return switch (clause) {
-      case AT -> kind == StatementKind.ROW ? "PLACE [to PLACE]" : "PLACE";
+      case AT -> kind == StatementKind.ROW ? "PLACE [to PLACE] [except LINE..LINE]" : "PLACE";
       case FROM -> "PLACE to PLACE";
       case SPACED -> "[NUMBER @] LENGTH, …";
       case SKIP -> "LETTERS";
