@@ -3,10 +3,12 @@ package mullwright.check;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import mullwright.analysis.metal.GalvanicSeries;
 import mullwright.analysis.metal.MetalContact;
 import mullwright.analysis.wall.PartContact;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
+import mullwright.model.Given;
 import mullwright.model.Members;
 import mullwright.model.Origin;
 import mullwright.syntax.ClauseWord;
@@ -28,7 +30,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
     for (PartContact contact : facts.analysis().contacts().of(it)) {
-      if (wrong(contact) && facts.readWhole()) {
+      if (facts.readWhole()) {
         tell(contact, it.use().origin(), it.name(), facts, found);
       }
     }
@@ -44,7 +46,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
                       .analysis()
                       .contacts()
                       .of(reinforce, piece)
-                      .filter(contact -> wrong(contact) && facts.readWhole())
+                      .filter(contact -> facts.readWhole())
                       .ifPresent(
                           contact ->
                               tell(
@@ -72,6 +74,47 @@ public final class IsolationMissing implements AnchorRule, WallRule {
   }
 
   private static void tell(
+      PartContact contact, Origin origin, String piece, WallFacts facts, Findings found) {
+    if (wrong(contact)) {
+      tellWrong(contact, origin, piece, facts, found);
+    } else if (contact.result().isEmpty() && !contact.isolated()) {
+      for (Given<String> metal : List.of(contact.metal(), contact.profileMetal())) {
+        if (!metal.value().isBlank() && GalvanicSeries.find(metal.value()).isEmpty()) {
+          tellUnknown(metal, contact, origin, piece, found);
+          return;
+        }
+      }
+    }
+  }
+
+  /** A metal misspelt would pass for one that may touch any other. */
+  private static void tellUnknown(
+      Given<String> metal, PartContact contact, Origin origin, String piece, Findings found) {
+    List<String> known = GalvanicSeries.known();
+    Findings.Draft draft =
+        found
+            .at(origin)
+            .piece(piece)
+            .what(
+                "Whether the "
+                    + contact.metal().value()
+                    + " of "
+                    + contact.part()
+                    + " may touch the "
+                    + contact.profileMetal().value()
+                    + " of "
+                    + contact.profile()
+                    + " cannot be told: no metal "
+                    + Words.quoted(metal.value())
+                    + " is known.")
+            .mend(Words.didYouMean(metal.value(), known, "metal"))
+            .related(metal.origin(), "its metal");
+    for (String candidate : Words.near(metal.value(), known)) {
+      draft.fix(Fixes.replace(metal.origin(), candidate));
+    }
+  }
+
+  private static void tellWrong(
       PartContact contact, Origin origin, String piece, WallFacts facts, Findings found) {
     MetalContact.Result result = contact.result().orElseThrow();
     boolean otherMetal = result.state() == MetalContact.State.WRONG_METAL;

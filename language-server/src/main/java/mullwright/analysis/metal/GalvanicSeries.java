@@ -1,6 +1,7 @@
 package mullwright.analysis.metal;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -79,6 +80,15 @@ public final class GalvanicSeries {
     return AUSTENITIC.matcher(plain).matches()
         ? Optional.of(Material.STAINLESS_300)
         : Optional.empty();
+  }
+
+  /** The names that are read, as a text writes them: {@code galvanized-steel}; in their order. */
+  public static List<String> known() {
+    return NAMES.keySet().stream()
+        .filter(name -> name.indexOf('%') < 0)
+        .map(name -> name.replace(' ', '-'))
+        .sorted()
+        .toList();
   }
 
   private static Map<String, Material> names() {
