@@ -79,6 +79,47 @@ class WritingTest extends WallTalk {
     assertThat(item.getTextEdit()).isNull();
   }
 
+  /** What a drafter would write over and not make up, in the units of the file. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "ply        | `ply ${1:1/4\"}$0`",
+        "coating    | `coating ${1:low-e} surface ${2:2}$0`",
+        "limit      | `limit ${1:6'-0\"} x ${2:10'-0\"}$0`",
+        "edge-psi   | `edge-psi ${1:0.03 Btu/hftF}$0`",
+      })
+  void offersAPropertyOfAGlassWithWhatIsUsual(String word, String snippet) {
+    String catalog = Conversation.address(folder.resolve(SmallCatalog.PATH));
+    String before = SmallCatalog.TEXT.substring(0, SmallCatalog.TEXT.lastIndexOf('}'));
+    talk.open(catalog, before + "  glass V9 {\n    \n  }\n}\n");
+    assertThat(
+            await(
+                    text.completion(
+                        new CompletionParams(
+                            new org.eclipse.lsp4j.TextDocumentIdentifier(catalog),
+                            new Position(lineOf(before + "  glass V9", "glass V9") + 1, 4))))
+                .getRight()
+                .getItems())
+        .filteredOn(it -> it.getLabel().equals(word))
+        .singleElement()
+        .satisfies(it -> assertThat(it.getTextEditText()).isEqualTo(snippet));
+  }
+
+  @Test
+  void offersNothingAFileSaysOnce() {
+    talk.replace(address, WALL.text() + "\n");
+    int end = mullwright.syntax.LineTable.of(WALL.text()).count() - 1;
+    assertThat(
+            await(text.completion(new CompletionParams(which, new Position(end, 0))))
+                .getRight()
+                .getItems())
+        .extracting(CompletionItem::getLabel)
+        .contains("wall", "catalog", "use")
+        .doesNotContain("units", "project");
+  }
+
   @Test
   void offersAPropertyWithTheProfilesOfItsRole() {
     String catalog = Conversation.address(folder.resolve(SmallCatalog.PATH));

@@ -35,6 +35,10 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
   /** What {@code opening} takes. */
   static final List<String> OPENINGS = List.of("door", "void", "louvre", "vent");
 
+  /** What a file says once. */
+  private static final Set<StatementKind> ONCE =
+      EnumSet.of(StatementKind.UNITS, StatementKind.PROJECT_BLOCK);
+
   private static final List<String> REMARKS = List.of("note", "verify", "hold");
 
   /** The offers at a cursor. */
@@ -120,14 +124,15 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
       Numbers numbers = Numbers.of(cursor.file());
       Snippets snippets = new Snippets(names, numbers);
       for (StatementKind kind : StatementKind.values()) {
-        if (kind.standsIn().contains(cursor.block()) && !kind.spelling().isEmpty()) {
+        boolean stands = kind.standsIn().contains(cursor.block()) && !kind.spelling().isEmpty();
+        if (stands && !(ONCE.contains(kind) && isInFile(kind))) {
           offers.add(
               Offer.of(
                       kind.spelling(),
                       CompletionItemKind.Keyword,
                       kind.meaning(),
                       new Topic("statement", "", kind.spelling()))
-                  .as(snippets.of(kind)));
+                  .as(kind == StatementKind.USE ? used() : snippets.of(kind)));
         }
       }
       if (cursor.block() == BlockKind.CATALOG) {
@@ -159,13 +164,37 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
                                       .as(stops.of(property)))));
     }
 
+    private String used() {
+      List<String> paths = Paths.at(cursor).stream().map(Offer::text).toList();
+      return new Stops().text("use \"").choice(paths, "path").text("\"").end().toString();
+    }
+
+    /** True if the file has such a statement besides, in its blocks or beside them. */
+    private boolean isInFile(StatementKind kind) {
+      for (int i = 0; i < cursor.file().segments().size(); i++) {
+        for (Statement statement : cursor.file().segments().get(i).statements()) {
+          List<Statement> all = new ArrayList<>(List.of(statement));
+          statement.block().ifPresent(block -> all.addAll(block.statements()));
+          boolean here = i == cursor.segment();
+          if (all.stream().anyMatch(it -> it.kind() == kind && !(here && isAtCursor(it)))) {
+            return true;
+          }
+        }
+      }
+      return false;
+    }
+
+    private boolean isAtCursor(Statement statement) {
+      return statement.keyword().range().touches(cursor.offset());
+    }
+
     /** The other statements of the block, the one at the cursor left out. */
     private List<Statement> beside() {
       for (int i = cursor.enclosing().size() - 1; i >= 0; i--) {
         Optional<Block> block = cursor.enclosing().get(i).block();
         if (block.isPresent() && block.get().range().touches(cursor.offset())) {
           return block.get().statements().stream()
-              .filter(statement -> !statement.keyword().range().touches(cursor.offset()))
+              .filter(statement -> !isAtCursor(statement))
               .toList();
         }
       }

@@ -25,6 +25,10 @@ final class PropertyOffers {
   /** What most parts are made of; any other metal may be named. */
   private static final List<String> METALS = List.of("aluminium", "steel", "stainless");
 
+  /** Sorts of what parts metals, or is put on them. */
+  private static final List<String> KINDS =
+      List.of("paint", "pad", "tape", "coating", "washer", "plating");
+
   private final LineContext line;
   private final Names names;
   private final Set<Offer> offers = new LinkedHashSet<>();
@@ -157,6 +161,7 @@ final class PropertyOffers {
         offers.addAll(names.rows());
       }
       case "NAMES" -> offers.addAll(names.floors());
+      case "WORDS" -> values(usual(line.keyword(), names), line.keyword());
       default -> {
         // a number, a text, words of the writer's own
       }
@@ -165,6 +170,23 @@ final class PropertyOffers {
 
   private static boolean begun(String word, List<List<PhraseSteps.Item>> before) {
     return before.stream().anyMatch(items -> !items.isEmpty() && items.get(0).text().equals(word));
+  }
+
+  /** Words a property usually takes, where any may stand; none if nobody can guess them. */
+  static List<String> usual(String property, Names names) {
+    return switch (property) {
+      case "metal" -> METALS;
+      case "kind" -> KINDS;
+      case "alloy" -> List.of("6063-T6", "6063-T5", "6061-T6");
+      case "head" -> List.of("hex", "pan", "flat");
+      case "finish" -> texts(names.parts(List.of(PartKind.FINISH)));
+      case "on-hand" -> texts(names.parts(List.of(PartKind.PROFILE, PartKind.REINFORCEMENT)));
+      default -> List.of();
+    };
+  }
+
+  private static List<String> texts(List<Offer> offers) {
+    return offers.stream().map(Offer::text).toList();
   }
 
   /** Words that any text may choose, and those that most texts do. */
@@ -178,6 +200,7 @@ final class PropertyOffers {
         }
       }
       case "metal" -> values(METALS, "metal");
+      case "kind" -> values(KINDS, "sort");
       case "finish" -> offers.addAll(names.parts(List.of(PartKind.FINISH)));
       case "on-hand" ->
           offers.addAll(

@@ -7,6 +7,8 @@ import mullwright.model.PartKind;
 import mullwright.model.PartSchema;
 import mullwright.model.Role;
 import mullwright.quantity.Kind;
+import mullwright.quantity.Length;
+import mullwright.quantity.LengthReader;
 import mullwright.quantity.UnitSystem;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Argument.Phrase.Part.Plain;
@@ -73,7 +75,13 @@ final class PropertySnippet {
   }
 
   private void place(String token, String word, Stops stops) {
-    if (!token.equals(token.toUpperCase(Locale.ROOT))) {
+    Optional<String> usual = Samples.of(word, stops.count(), system);
+    if (usual.isPresent() && !isFixed(token)) {
+      Length length = LengthReader.read(usual.get()).value().orElse(null);
+      stops.stop(length == null ? usual.get() : snippets.exact(length));
+      return;
+    }
+    if (isFixed(token)) {
       if (token.contains("|")) {
         stops.choice(List.of(token.split("\\|")), token);
       } else {
@@ -88,14 +96,21 @@ final class PropertySnippet {
       }
     }
     switch (token) {
+      case "WORD", "WORDS" ->
+          stops.choice(PropertyOffers.usual(word, names), token.toLowerCase(Locale.ROOT));
       case "COLOUR" -> stops.text("\"").stop("#808080").text("\"");
       case "TEXT" -> stops.text("\"").stop("text").text("\"");
       case "PLACE", "NAMES" ->
           stops.choice(names.floors().stream().map(Offer::text).toList(), "L1");
       case "NUMBER" -> stops.stop("1");
       case "SPAN_RATIO" -> stops.stop("L/175");
-      default -> stops.stop(sample(token, stops.any()).orElse(token.toLowerCase(Locale.ROOT)));
+      default ->
+          stops.stop(sample(token, stops.count() > 0).orElse(token.toLowerCase(Locale.ROOT)));
     }
+  }
+
+  private static boolean isFixed(String token) {
+    return PhraseSteps.isFixed(token) || token.equals("x");
   }
 
   private List<String> parts(PartKind kind, String word) {
@@ -131,6 +146,7 @@ final class PropertySnippet {
           case MASS_PER_LENGTH -> Optional.of(us ? "2.4 lb/ft" : "3.6 kg/m");
           case TEMPERATURE -> Optional.of(temperature(us, hot));
           case U_FACTOR -> Optional.of(us ? "0.3 Btu/hft2F" : "1.7 W/m2K");
+          case LINEAR_TRANSMITTANCE -> Optional.of(us ? "0.03 Btu/hftF" : "0.05 W/mK");
           case SPEED -> Optional.of(us ? "115 mph" : "51 m/s");
           case ANGLE -> Optional.of("90 deg");
           case RATIO -> Optional.of("5 %");

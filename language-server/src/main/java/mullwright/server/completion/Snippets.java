@@ -34,7 +34,6 @@ final class Snippets {
     switch (kind) {
       case WALL_BLOCK -> stops.text(" ").stop("Name");
       case PROJECT_BLOCK, CATALOG_BLOCK -> stops.text(" \"").stop("Name").text("\"");
-      case USE -> stops.text(" \"").stop("path").text("\"");
       case LET -> stops.text(" ").stop("name").text(" = ").stop(length("5'-0\"", "1500"));
       case UNITS -> stops.text(" ").choice(Offers.UNITS, "");
       case LINES_STATEMENT,

@@ -43,9 +43,9 @@ final class Stops {
     return this;
   }
 
-  /** True if there is a stop already. */
-  boolean any() {
-    return stops > 0;
+  /** How many stops there are already. */
+  int count() {
+    return stops;
   }
 
   /** Adds where the cursor ends up. */
