@@ -155,6 +155,35 @@ record StatementEdits(TextFacts facts) {
         found -> addAfter(new Origin(statement.file(), statement.segment(), found.range()), text));
   }
 
+  /** Puts a statement on a line of its own before the first one in a block. */
+  Optional<Fix.Edit> addFirst(Origin statement, String text) {
+    Optional<Statement> first =
+        facts
+            .statementAt(statement)
+            .flatMap(Statement::block)
+            .flatMap(
+                block ->
+                    block.statements().stream()
+                        .min(Comparator.comparingInt(s -> s.range().start())));
+    Optional<Segment> segment = facts.segment(statement);
+    if (first.isEmpty() || segment.isEmpty()) {
+      return Optional.empty();
+    }
+    String all = segment.get().text();
+    int start = first.get().range().start();
+    int brace = all.lastIndexOf('{', start) + 1;
+    int line = all.lastIndexOf('\n', start - 1) + 1;
+    boolean ownLine = all.substring(line, start).isBlank();
+    if (brace == 0
+        || !ownLine
+        || all.substring(brace, endOfLine(segment.get(), brace)).contains("/*")) {
+      return Optional.empty();
+    }
+    int end = endOfLine(segment.get(), brace);
+    String lineEnd = end < all.length() && all.charAt(end) == '\r' ? "\r\n" : "\n";
+    return Optional.of(insert(statement, end, lineEnd + all.substring(line, start) + text));
+  }
+
   /**
    * The count of the one step of a spacing ({@code 6 @ 5'-0"}), if it has one step with a count.
    */

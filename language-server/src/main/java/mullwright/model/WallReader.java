@@ -188,7 +188,10 @@ final class WallReader {
     String more =
         bare.size() > shown.size() ? " and " + (bare.size() - shown.size()) + " more" : "";
     String where = (bare.size() == 1 ? what + " " : what + "s ") + String.join(", ", shown) + more;
-    String offer = keyword + " " + bare.get(0) + (role.isEmpty() ? "" : " as " + role);
+    String one = keyword + " " + bare.get(0) + (role.isEmpty() ? "" : " as " + role);
+    // of several each takes the role of its place; what is said of some already is narrower
+    String several = keyword + " " + (more.isEmpty() ? String.join(", ", shown) : "all");
+    String offer = bare.size() == 1 ? one : several;
     collector.missing("members, for " + where + ",", "what is there", offer, origin);
   }
 }

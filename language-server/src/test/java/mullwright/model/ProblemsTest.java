@@ -254,7 +254,7 @@ class ProblemsTest {
     Seen seen = Seen.frame("members {\nvertical A..C\nhorizontal all\n}");
     ModelProblem.Missing missing = seen.problem(ModelProblem.Missing.class);
     assertThat(missing.where()).isEqualTo("members, for lines D, E,");
-    assertThat(missing.offer()).contains("vertical D as mullion");
+    assertThat(missing.offer()).contains("vertical D, E");
     assertThat(seen.text(missing)).isEqualTo("members");
   }
 
