@@ -122,8 +122,12 @@ try {
 
   await page.mouse.move(5, 5);
   await line.locator("span span", { hasText: "splice" }).first().click();
-  await page.keyboard.press("Control+.");
-  await page.waitForSelector(".action-widget .monaco-list-row");
+  // on a busy machine the list may be gone before it is seen: asked for again
+  await until("a mend is offered", async () => {
+    await page.keyboard.press("Control+.");
+    const offered = page.locator(".action-widget .monaco-list-row").first();
+    return offered.waitFor({ timeout: 10_000 }).then(() => true, () => false);
+  });
   await done("a mend is offered");
   await page.keyboard.press("Enter");
   await until("the finding goes", async () => (await row.count()) === 0);

@@ -4,8 +4,8 @@
 #   npm ci --ignore-scripts && npm run package && test/real-editor.sh
 #
 # Opens an example wall with a mistake, sees the squiggle, the row in Problems and the hover, takes
-# the quick fix, saves; pictures of each step in target/real-editor/ (the last is the README's). Runs code-server (the editor in
-# a browser, from npm) under Chromium. Debian only; the first run installs some 700 MB from npm into
+# the quick fix, saves; pictures of each step in target/real-editor/ (the last is
+# the README's). Runs code-server (the editor in a browser, from npm) under Chromium. Debian only; the first run installs some 700 MB from npm into
 # ~/.cache/mullwright-real-editor (or REAL_EDITOR_HOME) and compiles for three minutes and more.
 # Not part of .ci/run for that reason.
 set -euo pipefail
