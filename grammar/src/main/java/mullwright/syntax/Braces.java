@@ -34,7 +34,12 @@ final class Braces {
     surplus--;
   }
 
-  /** Takes account of a closing brace put in. */
+  /** True if more braces open than close. */
+  boolean tooFewClose() {
+    return surplus < 0;
+  }
+
+  /** Takes account of a closing brace put in, or of an opening one passed over. */
   void closed() {
     surplus++;
   }

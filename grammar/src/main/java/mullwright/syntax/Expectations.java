@@ -79,7 +79,8 @@ final class Expectations {
     return reserved && (next == ASSIGN || next == RANGE || next >= AT && next <= LOADS);
   }
 
-  private static StatementKind kind(ParserRuleContext rule) {
+  /** The statement that is being read; there is one. */
+  static StatementKind kind(ParserRuleContext rule) {
     int type = keyword(rule).getType();
     for (StatementKind kind : StatementKind.values()) {
       if (Keywords.type(kind) == type) {

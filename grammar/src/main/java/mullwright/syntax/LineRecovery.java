@@ -4,9 +4,11 @@ import static mullwright.syntax.antlr.WallParser.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import mullwright.syntax.SyntaxProblem.BareNumber;
 import mullwright.syntax.SyntaxProblem.BlockNotTaken;
 import mullwright.syntax.SyntaxProblem.BraceMissing;
+import mullwright.syntax.SyntaxProblem.Garbled;
 import mullwright.syntax.SyntaxProblem.Unexpected;
 import mullwright.syntax.antlr.WallParser;
 import org.antlr.v4.runtime.DefaultErrorStrategy;
@@ -178,6 +180,20 @@ final class LineRecovery extends DefaultErrorStrategy {
     if (type == LBRACE && parser.getContext() instanceof StatementContext) {
       WallToken word = (WallToken) keyword;
       return new BlockNotTaken(new Word(word.getText(), false, word.range()), found.range());
+    }
+    if (keyword != null && before == keyword && keyword.getType() == CATALOG_PART) {
+      String apart = LineMends.apart(before.getText(), List.copyOf(Keywords.PART_KINDS), Set.of());
+      if (!apart.isEmpty()) {
+        return new Garbled(
+            Garbled.How.RUN_TOGETHER, before.getText(), List.of(apart), "", before.range());
+      }
+    }
+    if (keyword != null) {
+      SyntaxProblem slip =
+          LineMends.find(parser.getInputStream(), Expectations.kind(parser.getContext()));
+      if (slip != null) {
+        return slip;
+      }
     }
     boolean number = type == NUMBER || type == LENGTH || type == COUNT;
     boolean assigns = mistake.getExpectedTokens().contains(ASSIGN);

@@ -238,8 +238,16 @@ abstract class LineTyper {
     at--;
   }
 
+  /** Tells of a word that runs into the value after it; false if it is none such. */
+  boolean glued(WallToken token) {
+    return false;
+  }
+
   private void markedName(WallToken token) {
     String text = token.getText();
+    if (glued(token)) {
+      return;
+    }
     if (text.indexOf('-') >= 0) {
       out.report(new MinusUnclear("", spaced(text), token.range()));
       emit(token.as(FAULT));

@@ -42,6 +42,7 @@ final class SegmentReader {
           problem instanceof SyntaxProblem.Unexpected
               || problem instanceof SyntaxProblem.ClauseNotTaken
               || problem instanceof SyntaxProblem.BareNumber
+              || problem instanceof SyntaxProblem.Garbled
               || problem instanceof SyntaxProblem.BlockWordMissing
               || isOpen(problem, NotClosed.What.STRING);
       int start = problem.range().start();

@@ -3,6 +3,8 @@ package mullwright.syntax;
 import static mullwright.syntax.antlr.WallLexer.*;
 
 import java.util.List;
+import java.util.Set;
+import mullwright.syntax.SyntaxProblem.Garbled;
 
 /**
  * Types the line of a statement about the wall: its clause words open slots, and a slot tells
@@ -100,7 +102,32 @@ final class StatementTyper extends LineTyper {
       emit(token.as(Keywords.type(clause)));
       return;
     }
-    name(token);
+    boolean strayFollows = rawIs(1, STRAY) && raw(1).start() == token.end();
+    if (!strayFollows || !glued(token)) {
+      name(token);
+    }
+  }
+
+  @Override
+  boolean glued(WallToken token) {
+    List<String> words = kind.clauses().stream().map(ClauseWord::spelling).toList();
+    String apart = LineMends.apart(token.getText(), words, Set.of());
+    int blank = apart.indexOf(' ');
+    if (blank < 0 || !Character.isDigit(apart.charAt(blank + 1))) {
+      return false;
+    }
+    int more = 0;
+    while (raw(more + 1) != null && raw(more + 1).start() == raw(more).end()) {
+      more++;
+    }
+    WallToken all = token.part(NAME, token.start(), raw(more).end());
+    String meant = all.getText().substring(0, blank) + " " + all.getText().substring(blank);
+    out.report(
+        new Garbled(
+            Garbled.How.RUN_TOGETHER, all.getText(), List.of(meant), kind.spelling(), all.range()));
+    emit(all.as(FAULT));
+    at += more;
+    return true;
   }
 
   /** The type of a word that joins others, given what stands round it; 0 for none. */
@@ -251,7 +278,9 @@ final class StatementTyper extends LineTyper {
     boolean named =
         switch (slot) {
           case LINE_NAMES -> !startsLoads();
-          case NAME_THEN_VALUE -> true;
+          // with a unit it is the value, and the name is missing
+          case NAME_THEN_VALUE ->
+              !rawIs(1, UNIT_MARK) && !(rawIs(1, NAME) && UnitWords.isUnit(raw(1).getText()));
           case PLACES -> (lineNames || excepting) && mayBeName() && !isOffset(0);
           default -> false;
         };

@@ -19,6 +19,32 @@ public sealed interface SyntaxProblem {
     }
   }
 
+  /**
+   * A slip of the pen that shows what was meant.
+   *
+   * @param found what stands there
+   * @param meant what may be meant in its place, best first; of a comma, what may be meant instead
+   * @param inside the statement's word
+   */
+  record Garbled(How how, String found, List<String> meant, String inside, TextRange range)
+      implements SyntaxProblem {
+    public Garbled {
+      meant = List.copyOf(meant);
+    }
+
+    /** What happened to it. */
+    public enum How {
+      MISSPELT,
+      RUN_TOGETHER,
+      /** A word before it is missing. */
+      WORD_LEFT_OUT,
+      /** A comma before it is missing. */
+      COMMA_LEFT_OUT,
+      /** One of the two; only the drafter can tell which. */
+      WORD_OR_COMMA_LEFT_OUT
+    }
+  }
+
   /** The first word of a line is none the block knows; nearest known words first. */
   record UnknownKeyword(Word word, BlockKind block, List<String> known, TextRange range)
       implements SyntaxProblem {
@@ -53,6 +79,9 @@ public sealed interface SyntaxProblem {
    * @param block the first word of the block it would close too early; empty if none is open
    */
   record BraceExtra(String block, TextRange range) implements SyntaxProblem {}
+
+  /** An opening brace right after another; it is read as if it did not stand there. */
+  record BraceTwice(TextRange range) implements SyntaxProblem {}
 
   /** {@code 5'-6}: feet and a number without its inch mark. */
   record InchMarkMissing(String literal, TextRange range) implements SyntaxProblem {}

@@ -10,6 +10,7 @@ import mullwright.syntax.SyntaxProblem.BlockNotClosed;
 import mullwright.syntax.SyntaxProblem.BlockWordMissing;
 import mullwright.syntax.SyntaxProblem.BraceExtra;
 import mullwright.syntax.SyntaxProblem.BraceMissing;
+import mullwright.syntax.SyntaxProblem.BraceTwice;
 import mullwright.syntax.SyntaxProblem.TooMuch;
 import mullwright.syntax.SyntaxProblem.Unexpected;
 import mullwright.syntax.SyntaxProblem.UnknownKeyword;
@@ -252,6 +253,11 @@ final class TokenStep {
     if (open.size() < SyntaxLimits.NESTING) {
       out.addBrace(brace, inside == null ? block() : inside);
       open.push(new OpenBrace(brace, inside, clausesOf, first, false));
+      if (nextIs(LBRACE) && braces.tooFewClose()) {
+        WallToken twice = tokens.get(at++);
+        out.drop(twice, new BraceTwice(twice.range()));
+        braces.closed();
+      }
       return;
     }
     out.report(new TooMuch("nesting", SyntaxLimits.NESTING, brace.range()));

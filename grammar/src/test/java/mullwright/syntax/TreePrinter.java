@@ -197,6 +197,8 @@ public final class TreePrinter {
           + unexpected.found()
           + ", not "
           + String.join(" | ", unexpected.expected());
+    } else if (problem instanceof SyntaxProblem.Garbled slip) {
+      return slip.how() + " in '" + slip.inside() + "': " + String.join(" | ", slip.meant());
     } else if (problem instanceof SyntaxProblem.UnknownKeyword unknown) {
       return name + " in " + unknown.block() + ", nearest " + unknown.known().get(0);
     } else if (problem instanceof SyntaxProblem.MinusUnclear minus) {

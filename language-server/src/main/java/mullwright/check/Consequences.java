@@ -47,6 +47,9 @@ final class Consequences {
   /** Lines that could be, and say something that cannot be. */
   private final LineSet doubtful = new LineSet();
 
+  /** Lines that name what nothing has. */
+  private final LineSet misnamed = new LineSet();
+
   /** Lines that give the same names. */
   private final LineSet doubled = new LineSet();
 
@@ -85,6 +88,9 @@ final class Consequences {
           || problem instanceof ModelProblem.UnknownName) {
         facts.segment(at).ifPresent(it -> doubtful.add(it, at));
       }
+      if (problem instanceof ModelProblem.UnknownName || problem instanceof ModelProblem.Garbled) {
+        facts.segment(at).ifPresent(it -> misnamed.add(it, at));
+      }
     }
   }
 
@@ -99,13 +105,24 @@ final class Consequences {
     return all.stream()
         .filter(problem -> !consequences.follows(problem))
         .filter(problem -> told.add(consequences.mistake(problem)))
+        .filter(problem -> told.add(sameName(problem)))
         .toList();
+  }
+
+  /** A name that nothing has is one mistake in a file, however often it stands there. */
+  private static Object sameName(ModelProblem problem) {
+    return problem instanceof ModelProblem.UnknownName unknown
+        ? List.of("name", unknown.name(), unknown.origin().file())
+        : List.of(problem);
   }
 
   private void collect(String path, ParsedFile file) {
     for (int i = 0; i < file.segments().size(); i++) {
       Segment segment = file.segments().get(i);
       for (SyntaxProblem problem : segment.problems()) {
+        if (problem instanceof SyntaxProblem.Garbled slip) {
+          slip.meant().forEach(meant -> addWords(path, meant));
+        }
         Origin at = new Origin(path, i, problem.range());
         broken.add(segment, at);
         String text = LineSet.text(segment, at);
@@ -156,15 +173,20 @@ final class Consequences {
       return holds(doubtful, at) || lacksALine(at);
     }
     if (problem instanceof ModelProblem.Conflict conflict) {
-      return isBroken(conflict.first()) || placesAreUnclear(at);
+      return isBroken(conflict.first())
+          || holds(misnamed, at)
+          || holds(misnamed, conflict.first())
+          || placesAreUnclear(at)
+          || placesAreMisnamed(at);
     }
     if (problem instanceof ModelProblem.OutOfPlace && unitless.contains(at.file())) {
       return true;
     }
     if (problem instanceof ModelProblem.Shadowed) {
-      return holds(doubled, at) || placesAreUnclear(at);
+      return holds(doubled, at) || placesAreUnclear(at) || placesAreMisnamed(at);
     }
-    return problem instanceof ModelProblem.OutOfPlace && placesAreUnclear(at);
+    return problem instanceof ModelProblem.OutOfPlace
+        && (placesAreUnclear(at) || placesAreMisnamed(at));
   }
 
   /**
@@ -245,9 +267,18 @@ final class Consequences {
     return gridIsUnclear(at) || isUnclear(at, block -> !block.range().touches(at.range().start()));
   }
 
+  /** True if a line of the grid names what nothing has: things are not where they were meant. */
+  private boolean placesAreMisnamed(Origin at) {
+    return isUnclear(at, misnamed, block -> true);
+  }
+
   /** True if a line that could not be read stands in none of the blocks that tell no places. */
   private boolean isUnclear(Origin at, Predicate<Statement> other) {
-    List<TextRange> near = broken.near(at);
+    return isUnclear(at, broken, other);
+  }
+
+  private boolean isUnclear(Origin at, LineSet lines, Predicate<Statement> other) {
+    List<TextRange> near = lines.near(at);
     if (near.isEmpty()) {
       return false;
     }

@@ -3,6 +3,7 @@ package mullwright.check;
 import java.util.List;
 import mullwright.model.Origin;
 import mullwright.syntax.SyntaxProblem;
+import mullwright.syntax.SyntaxProblem.Garbled.How;
 import mullwright.syntax.SyntaxProblem.NotClosed.What;
 import mullwright.syntax.TextRange;
 
@@ -24,9 +25,17 @@ final class SyntaxFixes {
               ? insert("Put { } after it", at, end, " { }")
               : insert("Put { at the end of the line", at, end, " {"));
     }
+    if (problem instanceof SyntaxProblem.Garbled slip
+        && (slip.how() == How.COMMA_LEFT_OUT || slip.how() == How.WORD_OR_COMMA_LEFT_OUT)) {
+      int end = text.substring(0, problem.range().start()).stripTrailing().length();
+      return List.of(insert("Put a comma before " + slip.found(), at, end, ","));
+    }
     if (problem instanceof SyntaxProblem.BraceExtra) {
       TextRange line = withItsLine(problem.range(), text);
       return List.of(fix("Take the } out", at, line, ""));
+    }
+    if (problem instanceof SyntaxProblem.BraceTwice) {
+      return List.of(fix("Take the { out", at, problem.range(), ""));
     }
     if (problem instanceof SyntaxProblem.BlockNotClosed open) {
       return List.of(close(open, at, text));

@@ -28,7 +28,10 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
               + ".",
           it.expected().isEmpty()
               ? "Take it out."
-              : "Expected: " + Words.either(it.expected()) + ".");
+              : "Expected: " + Words.either(it.expected()) + example(it.inside()) + ".");
+    }
+    if (problem instanceof SyntaxProblem.Garbled it) {
+      return garbled(it);
     }
     if (problem instanceof SyntaxProblem.UnknownKeyword it) {
       return new SyntaxWords(
@@ -82,6 +85,9 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
               + (it.block().isEmpty() ? "" : Words.quoted(it.block()) + " ")
               + "does not end.",
           "Put } after its last line.");
+    }
+    if (problem instanceof SyntaxProblem.BraceTwice) {
+      return plain("This “{” is one too many: the block has begun.", "Take it out.");
     }
     if (problem instanceof SyntaxProblem.BraceExtra it) {
       return plain(
@@ -140,6 +146,48 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
     }
     SyntaxProblem.TooMuch it = (SyntaxProblem.TooMuch) problem;
     return tooMuch(it);
+  }
+
+  /** Of a statement without clauses its whole form is the best help. */
+  private static String example(String statement) {
+    return switch (statement) {
+      case "corner" -> ", as in corner 5 90 deg";
+      case "slab" -> ", as in slab 14\" L13, L14";
+      case "joint" -> ", as in joint F..G";
+      case "opening" -> ", as in opening door D1 bays 2..3";
+      default -> "";
+    };
+  }
+
+  private static SyntaxWords garbled(SyntaxProblem.Garbled it) {
+    String found = Words.quoted(it.found());
+    String write = "Write " + Words.either(it.meant());
+    return switch (it.how()) {
+      case MISSPELT ->
+          new SyntaxWords(
+              found + " is no word of the language" + inside(it.inside()) + ".",
+              "Did you mean " + Words.either(it.meant()) + "?",
+              it.meant());
+      case RUN_TOGETHER ->
+          new SyntaxWords(
+              found + " is two words without a blank between" + inside(it.inside()) + ".",
+              write + ".",
+              it.meant());
+      case WORD_LEFT_OUT ->
+          new SyntaxWords(
+              "The word before " + found + " is missing" + inside(it.inside()) + ".",
+              write + ".",
+              it.meant());
+      case COMMA_LEFT_OUT ->
+          plain(
+              "The comma before " + found + " is missing" + inside(it.inside()) + ".",
+              "Put a comma between the names.");
+      case WORD_OR_COMMA_LEFT_OUT ->
+          new SyntaxWords(
+              "The word or the comma before " + found + " is missing" + inside(it.inside()) + ".",
+              write + ", or put a comma before it if it is one more name.",
+              it.meant());
+    };
   }
 
   private static SyntaxWords tooMuch(SyntaxProblem.TooMuch it) {

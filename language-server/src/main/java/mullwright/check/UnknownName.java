@@ -1,11 +1,22 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import mullwright.model.ModelProblem;
+import mullwright.model.NearNames;
+import mullwright.model.Origin;
 
 /** A name that nothing in reach has: a floor, row, line, part or value that does not exist. */
 @AutoService(Rule.class)
 public final class UnknownName implements TextRule {
+  private static final String ALL = "all";
+  private static final Set<String> PLACES = Set.of("line", "floor", "row", "floor or row");
+
+  /** How many other places are told; a name rather stands in few. */
+  private static final int MOST = 20;
+
   @Override
   public About about() {
     return About.of(Group.TEXT, Severity.ERROR);
@@ -15,21 +26,88 @@ public final class UnknownName implements TextRule {
   public void check(TextFacts facts, Findings found) {
     for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.UnknownName unknown) {
-        Findings.Draft draft =
-            found
-                .at(unknown.origin())
-                .text()
-                .what(
-                    "There is no "
-                        + unknown.what()
-                        + " named "
-                        + Words.quoted(unknown.name())
-                        + ".")
-                .mend(Words.didYouMean(unknown.name(), unknown.candidates(), unknown.what()));
-        for (String candidate : Words.near(unknown.name(), unknown.candidates())) {
-          draft.fix(Fixes.replace(unknown.origin(), Words.asName(candidate)));
-        }
+        tell(unknown, facts, found);
+      } else if (problem instanceof ModelProblem.Garbled garbled) {
+        found
+            .at(garbled.origin())
+            .text()
+            .what(what(garbled.found(), garbled.lacks()))
+            .mend("Write " + garbled.meant() + ".")
+            .fix(Fixes.replace(garbled.origin(), garbled.meant()));
       }
     }
+  }
+
+  private static void tell(ModelProblem.UnknownName unknown, TextFacts facts, Findings found) {
+    String name = unknown.name();
+    List<Origin> also = also(unknown, facts);
+    List<String> near = meant(unknown);
+    Findings.Draft draft =
+        found
+            .at(unknown.origin())
+            .text()
+            .what("There is no " + unknown.what() + " named " + Words.quoted(name) + ".")
+            .mend(
+                near.isEmpty()
+                    ? Words.didYouMean(name, unknown.candidates(), unknown.what())
+                    : "Did you mean " + Words.either(near) + "?");
+    also.forEach(origin -> draft.related(origin, "named here too"));
+    near.forEach(text -> draft.fix(Fixes.replace(unknown.origin(), text)));
+    if (!also.isEmpty()) {
+      near.forEach(text -> draft.fix(everywhere(unknown.origin(), also, text)));
+    }
+  }
+
+  /** What may stand in the place of the name, as it is written. */
+  private static List<String> meant(ModelProblem.UnknownName unknown) {
+    String name = unknown.name();
+    if (PLACES.contains(unknown.what()) && name.length() > 1 && NearNames.isNear(name, ALL)) {
+      return List.of(ALL);
+    }
+    String two = twoNames(name, unknown.candidates());
+    return two.isEmpty()
+        ? Words.near(name, unknown.candidates()).stream().map(Words::asName).toList()
+        : List.of(two);
+  }
+
+  /** The other places in the file that name it, which are told of with the first. */
+  private static List<Origin> also(ModelProblem.UnknownName unknown, TextFacts facts) {
+    return facts.model().problems().stream()
+        .filter(other -> other instanceof ModelProblem.UnknownName)
+        .filter(other -> ((ModelProblem.UnknownName) other).name().equals(unknown.name()))
+        .map(ModelProblem::origin)
+        .filter(o -> o.file().equals(unknown.origin().file()) && !o.equals(unknown.origin()))
+        .distinct()
+        .limit(MOST)
+        .toList();
+  }
+
+  private static Fix everywhere(Origin first, List<Origin> also, String name) {
+    List<Fix.Edit> edits = new ArrayList<>();
+    edits.add(new Fix.Edit(first, name));
+    also.forEach(origin -> edits.add(new Fix.Edit(origin, name)));
+    return new Fix("Write " + name + " in all " + edits.size() + " places", edits);
+  }
+
+  /** Two known names of which the comma between is missing; empty if it is not so. */
+  private static String twoNames(String name, List<String> known) {
+    for (String first : known) {
+      String rest = name.startsWith(first) ? name.substring(first.length()) : "";
+      if (!rest.isEmpty() && known.contains(rest)) {
+        return Words.asName(first) + ", " + Words.asName(rest);
+      }
+    }
+    return "";
+  }
+
+  private static String what(String there, String lacks) {
+    if (lacks.equals(",")) {
+      return Words.quoted(there) + " lacks a comma between two names.";
+    }
+    if (there.startsWith(lacks)) {
+      return Words.quoted(there) + " is two words without a blank between.";
+    }
+    String word = Words.quoted(lacks);
+    return Words.quoted(there) + " names " + lacks + ", and the word " + word + " is missing.";
   }
 }

@@ -37,9 +37,6 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
   private static final Set<StatementKind> SAY_WHAT_TOUCHES =
       EnumSet.of(StatementKind.MEMBERS_BLOCK, StatementKind.ANCHORS_BLOCK);
 
-  /** Names without which nothing is where it was meant to be. */
-  private static final Set<String> PLACES = Set.of("line", "floor", "row", "floor or row", "value");
-
   /** The wall as the text says it. */
   public Wall wall() {
     return layout.wall();
@@ -66,6 +63,20 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
   }
 
   /**
+   * The groups of rules that say nothing of this wall yet, since a line they lean on cannot be read
+   * or names what nothing has; empty if every rule was asked.
+   */
+  public Set<Group> waiting() {
+    Set<Group> waiting = EnumSet.noneOf(Group.class);
+    for (Group group : Group.values()) {
+      if (!settledFor(group)) {
+        waiting.add(group);
+      }
+    }
+    return waiting;
+  }
+
+  /**
    * True if the rules of a group may trust what the wall's blocks say: a line that could not be
    * read, or that names a line, floor or row nothing has, would be told of again by its
    * consequences.
@@ -86,10 +97,9 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
 
   /** What stays is not what the drafter meant, and nobody can tell what was. */
   private static boolean leavesDoubt(ModelProblem problem) {
-    if (problem instanceof ModelProblem.UnknownName unknown) {
-      return PLACES.contains(unknown.what());
-    }
-    return problem instanceof ModelProblem.BadValue
+    return problem instanceof ModelProblem.UnknownName
+        || problem instanceof ModelProblem.BadValue
+        || problem instanceof ModelProblem.Garbled
         || problem instanceof ModelProblem.WrongUnit
         || problem instanceof ModelProblem.UnitMissing
         || problem instanceof ModelProblem.CountMismatch

@@ -194,6 +194,10 @@ final class CriteriaReader {
         of = phrase.length(0);
         line = phrase.line();
       }
+      if (phrase.line() != line && !phrase.said().broken()) {
+        // floors, and no length before them
+        layer.saysNothing("slab", phrase);
+      }
       if (of.isEmpty() || phrase.line() != line) {
         continue;
       }

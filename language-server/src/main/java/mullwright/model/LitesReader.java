@@ -7,6 +7,7 @@ import java.util.Optional;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Selection;
 import mullwright.syntax.StatementKind;
 import mullwright.syntax.Word;
 
@@ -66,6 +67,9 @@ final class LitesReader {
     if (glass.isEmpty()) {
       return Optional.empty();
     }
+    if (clauseWordMissing(said)) {
+      return Optional.empty();
+    }
     parts.find(said, glass.get(), PartKind.GLASS);
     SelectionReader reader = new SelectionReader(said, collector);
     Optional<BitSet> bays =
@@ -94,6 +98,31 @@ final class LitesReader {
     said.clause(ClauseWord.MARK, Clause.Named.class)
         .ifPresent(clause -> claim.set(Facet.MARK, clause.name().text(), clause.range()));
     return Optional.of(claim);
+  }
+
+  /**
+   * Tells of names of rows right after the glass: without a clause word those are lines, and the
+   * word {@code rows} is missing or runs into the first of them.
+   */
+  private boolean clauseWordMissing(Said said) {
+    Selection selection =
+        said.argument(Argument.Select.class).map(Argument.Select::selection).orElse(null);
+    boolean named = selection != null && !selection.items().isEmpty();
+    if (!named || said.statement().clause(ClauseWord.ROWS).isPresent()) {
+      return false;
+    }
+    String rows = ClauseWord.ROWS.spelling();
+    String first = selection.items().get(0).first().text();
+    boolean known = names.lines().has(first);
+    boolean glued = first.startsWith(rows) && names.rows().has(first.substring(rows.length()));
+    if (known || !glued && !names.rows().has(first)) {
+      return false;
+    }
+    String text = said.spot().text(selection.range());
+    String meant = rows + " " + (glued ? text.substring(rows.length()) : text);
+    collector.problem(
+        new ModelProblem.Garbled(text, rows, meant, said.spot().at(selection.range())));
+    return true;
   }
 
   private ModelProblem partFilled(Said said, int cell) {

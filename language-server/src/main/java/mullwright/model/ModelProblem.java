@@ -15,6 +15,16 @@ public sealed interface ModelProblem {
   record UnknownName(String what, String name, List<String> candidates, Origin origin)
       implements ModelProblem {}
 
+  /**
+   * Names that show what was left out between or before them: {@code vision V1 rail..top} for
+   * {@code rows rail..top}, {@code L1..L12Roof} for {@code L1..L12, Roof}.
+   *
+   * @param found the names as they stand
+   * @param lacks the clause word that is missing or runs into a name, or a comma
+   * @param meant the text as it should stand
+   */
+  record Garbled(String found, String lacks, String meant, Origin origin) implements ModelProblem {}
+
   /** A name given twice. */
   record Duplicate(String what, String name, Origin first, Origin origin) implements ModelProblem {}
 

@@ -62,6 +62,17 @@ final class NameMaker {
     return Optional.of(kept);
   }
 
+  /** The range and a name after it, if the two stand without a comma between; else empty. */
+  private static String twoNames(String first, String last) {
+    for (int cut = last.length() - 1; cut > 0; cut--) {
+      boolean name = Character.isLetter(last.charAt(cut));
+      if (name && NamePattern.count(first, last.substring(0, cut)).isPresent()) {
+        return first + ".." + last.substring(0, cut) + ", " + last.substring(cut);
+      }
+    }
+    return "";
+  }
+
   private boolean make(Selection.Item item, Set<String> skip, List<Made> made) {
     Spot spot = said.spot();
     if (!item.isRange()) {
@@ -72,6 +83,11 @@ final class NameMaker {
     String last = item.last().text();
     Optional<Long> count = NamePattern.count(first, last);
     Origin range = spot.at(item.range());
+    String offered = count.isEmpty() ? twoNames(first, last) : "";
+    if (!offered.isEmpty()) {
+      collector.problem(new ModelProblem.Garbled(spot.text(item.range()), ",", offered, range));
+      return false;
+    }
     if (count.isEmpty()) {
       collector.misplaced(
           '"' + spot.text(item.range()) + "\" makes no names",

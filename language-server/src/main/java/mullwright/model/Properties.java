@@ -22,6 +22,9 @@ import mullwright.syntax.TextRange;
  * word, values checked, names of parts noted. What does not fit is reported and left out.
  */
 final class Properties {
+  /** Words up to so many letters are near to too many others. */
+  private static final int SHORT = 3;
+
   private final PartSchema schema;
   private final Reading reading;
   private final Origin origin;
@@ -111,7 +114,7 @@ final class Properties {
 
   private void unknown(Statement statement, Reading with, Origin at) {
     String word = statement.keyword().text();
-    if (!schema.open()) {
+    if (!schema.open() || nearlyKnown(word)) {
       List<String> known = NearNames.of(word, schemaWords());
       with.collector().problem(new ModelProblem.BadProperty(schema.kind(), word, "", known, at));
       return;
@@ -123,6 +126,12 @@ final class Properties {
             : statement.arguments().get(statement.arguments().size() - 1).range().end();
     String text = with.spot().text(new TextRange(start, end)).strip();
     facts.putIfAbsent(word, Given.stated(text, with.spot().at(statement.range())));
+  }
+
+  /** True for a known word with one slip in it; facts of the drafter's own are other words. */
+  private boolean nearlyKnown(String word) {
+    return word.length() > SHORT
+        && schemaWords().stream().anyMatch(known -> NearNames.distance(word, known, 1) == 1);
   }
 
   private Set<String> schemaWords() {
@@ -155,6 +164,15 @@ final class Properties {
                   schema.kind(), word, pattern, List.of(), with.spot().at(range)));
     }
     return Optional.empty();
+  }
+
+  /** Tells that a phrase says nothing where it stands. */
+  void saysNothing(String word, Phrase phrase) {
+    String pattern = schema.find(word).orElseThrow().pattern();
+    reading
+        .collector()
+        .problem(
+            new ModelProblem.BadProperty(schema.kind(), word, pattern, List.of(), phrase.origin()));
   }
 
   /** True if a phrase of the property could not be read. */

@@ -25,6 +25,7 @@ import mullwright.syntax.ClauseWord;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.StatementKind;
 import mullwright.syntax.SyntaxProblem;
+import mullwright.syntax.SyntaxProblem.Garbled.How;
 import mullwright.syntax.TextRange;
 import mullwright.syntax.Word;
 import org.junit.jupiter.api.DynamicTest;
@@ -40,6 +41,10 @@ class TextWordsTest {
 
   private static final Map<SyntaxProblem, String> SYNTAX = syntax();
   private static final Map<ModelProblem, String> MODEL = model();
+
+  private static SyntaxProblem garbled(How how, String found, String... meant) {
+    return new SyntaxProblem.Garbled(how, found, List.of(meant), "lines", RANGE);
+  }
 
   private static Map<SyntaxProblem, String> syntax() {
     Map<SyntaxProblem, String> told = new LinkedHashMap<>();
@@ -63,6 +68,25 @@ class TextWordsTest {
         new SyntaxProblem.UnknownKeyword(
             new Word("sky", false, RANGE), BlockKind.GRID, List.of("floor", "corner"), RANGE),
         "No statement here begins with “sky”. Known here: floor and corner.");
+    told.put(
+        garbled(How.MISSPELT, "spcaed", "spaced"),
+        "“spcaed” is no word of the language, in “lines”. Did you mean spaced?");
+    told.put(
+        garbled(How.RUN_TOGETHER, "at2\"", "at 2\""),
+        "“at2\"” is two words without a blank between, in “lines”. Write at 2\".");
+    told.put(
+        garbled(How.WORD_LEFT_OUT, "2\"", "at 2\""),
+        "The word before “2\"” is missing, in “lines”. Write at 2\".");
+    told.put(
+        garbled(How.COMMA_LEFT_OUT, "G"),
+        "The comma before “G” is missing, in “lines”. Put a comma between the names.");
+    told.put(
+        garbled(How.WORD_OR_COMMA_LEFT_OUT, "jamb", "as jamb"),
+        "The word or the comma before “jamb” is missing, in “lines”."
+            + " Write as jamb, or put a comma before it if it is one more name.");
+    told.put(
+        new SyntaxProblem.BraceTwice(RANGE),
+        "This “{” is one too many: the block has begun. Take it out.");
     told.put(
         new SyntaxProblem.ClauseNotTaken(StatementKind.FLOOR, ClauseWord.GAP, RANGE),
         "The statement “floor” takes no “gap”. It takes: at, slab and edge.");
@@ -141,6 +165,15 @@ class TextWordsTest {
 
   private static Map<ModelProblem, String> model() {
     Map<ModelProblem, String> told = new LinkedHashMap<>();
+    told.put(
+        new ModelProblem.Garbled("rail..top", "rows", "rows rail..top", HERE),
+        "“rail..top” names rows, and the word “rows” is missing. Write rows rail..top.");
+    told.put(
+        new ModelProblem.Garbled("rowsrail..top", "rows", "rows rail..top", HERE),
+        "“rowsrail..top” is two words without a blank between. Write rows rail..top.");
+    told.put(
+        new ModelProblem.Garbled("L1..L12Roof", ",", "L1..L12, Roof", HERE),
+        "“L1..L12Roof” lacks a comma between two names. Write L1..L12, Roof.");
     told.put(
         new ModelProblem.UnknownName("floor", "l2", List.of("L2", "L3", "Roof"), HERE),
         "There is no floor named “l2”. Did you mean L2 or L3?");
