@@ -44,6 +44,7 @@ public final class CheckAnnotations {
             .append('\n');
       }
     }
+    report.waiting().forEach(one -> out.append(data(one.words())).append('\n'));
     return out.append(CheckText.summary(report)).append('\n').toString();
   }
 

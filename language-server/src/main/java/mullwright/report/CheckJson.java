@@ -5,10 +5,12 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import mullwright.check.Finding;
 import mullwright.check.Severity;
+import mullwright.check.Waiting;
 import mullwright.derivation.Derivation;
 import mullwright.quantity.Kind;
 import mullwright.quantity.QuantityPrinter;
@@ -54,12 +56,33 @@ public final class CheckJson {
         json.endObject();
       }
       json.endArray();
+      waiting(json, report.waiting());
       json.endObject();
     } catch (IOException impossible) {
       // memory has no faults of a disk
       throw new UncheckedIOException(impossible);
     }
     return text.append('\n').toString();
+  }
+
+  private static void waiting(JsonWriter json, List<Waiting> walls) throws IOException {
+    if (walls.isEmpty()) {
+      return;
+    }
+    json.name("waiting").beginArray();
+    for (Waiting one : walls) {
+      json.beginObject();
+      json.name("file").value(one.file());
+      json.name("wall").value(one.wall());
+      json.name("checks").beginArray();
+      for (String group : one.names()) {
+        json.value(group);
+      }
+      json.endArray();
+      json.name("words").value(one.words());
+      json.endObject();
+    }
+    json.endArray();
   }
 
   private static void finding(JsonWriter json, CheckReport.Item item) throws IOException {

@@ -9,6 +9,7 @@ import mullwright.check.Allowances;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
 import mullwright.check.Fix;
+import mullwright.check.Waiting;
 import mullwright.model.Origin;
 import mullwright.quantity.UnitSystem;
 import mullwright.syntax.ParsedFile;
@@ -24,6 +25,7 @@ import mullwright.workspace.Snapshot;
  * @param walls how many walls the file holds
  * @param units the system each file with findings is told in
  * @param items in the order of the text
+ * @param waiting walls of which some checks wait
  */
 public record CheckPart(
     String path,
@@ -31,11 +33,13 @@ public record CheckPart(
     Map<String, UnitSystem> units,
     List<CheckReport.Item> items,
     List<CheckReport.AllowedItem> allowed,
+    List<Waiting> waiting,
     List<Checker.Failure> failures) {
   public CheckPart {
     units = Map.copyOf(units);
     items = List.copyOf(items);
     allowed = List.copyOf(allowed);
+    waiting = List.copyOf(waiting);
     failures = List.copyOf(failures);
   }
 
@@ -65,6 +69,7 @@ public record CheckPart(
         units,
         items,
         allowed,
+        reading.map(read -> Waiting.of(path, read.walls())).orElse(List.of()),
         reading.map(read -> read.failures(cancel)).orElse(List.of()));
   }
 

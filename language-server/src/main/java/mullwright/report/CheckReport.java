@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
 import mullwright.check.Severity;
+import mullwright.check.Waiting;
 import mullwright.model.Origin;
 import mullwright.quantity.UnitSystem;
 import mullwright.workspace.Cancel;
@@ -26,15 +27,18 @@ import mullwright.workspace.TextOrder;
  * @param walls how many walls the files asked for hold
  * @param failures rules that broke: faults of this program, which leave the answer incomplete
  * @param allowed what the texts asked for allow, with the reasons
+ * @param waiting walls of which some checks wait for a line to be mended
  */
 public record CheckReport(
     List<FileFindings> files,
     int walls,
     List<Checker.Failure> failures,
-    List<AllowedItem> allowed) {
+    List<AllowedItem> allowed,
+    List<Waiting> waiting) {
   public CheckReport {
     files = List.copyOf(files);
     allowed = List.copyOf(allowed);
+    waiting = List.copyOf(waiting);
     failures = List.copyOf(failures);
   }
 
@@ -119,12 +123,14 @@ public record CheckReport(
     int walls = 0;
     List<Checker.Failure> failures = new ArrayList<>();
     List<AllowedItem> allowed = new ArrayList<>();
+    List<Waiting> waiting = new ArrayList<>();
     Map<String, String> names = new HashMap<>();
     UnaryOperator<String> once = path -> names.computeIfAbsent(path, shown);
     for (CheckPart part : parts) {
       walls += part.walls();
       failures.addAll(part.failures());
       allowed.addAll(part.allowed());
+      waiting.addAll(part.waiting());
       units.putAll(part.units());
       items.computeIfAbsent(part.path(), any -> new ArrayList<>());
       for (Item item : part.items()) {
@@ -150,8 +156,9 @@ public record CheckReport(
         files,
         walls,
         failures,
-        allowed.stream()
-            .map(one -> new AllowedItem(one.item().shown(once), one.reason()))
+        allowed.stream().map(one -> new AllowedItem(one.item().shown(once), one.reason())).toList(),
+        waiting.stream()
+            .map(one -> new Waiting(once.apply(one.file()), one.wall(), one.groups()))
             .toList());
   }
 
@@ -180,7 +187,7 @@ public record CheckReport(
                   .filter(item -> !known.contains(fingerprint.next(item.finding())))
                   .toList()));
     }
-    return new CheckReport(left, walls, failures, allowed);
+    return new CheckReport(left, walls, failures, allowed, waiting);
   }
 
   /** The fingerprints of all findings, in the order of the report. */

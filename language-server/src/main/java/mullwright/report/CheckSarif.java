@@ -13,6 +13,7 @@ import mullwright.check.Finding;
 import mullwright.check.Rule;
 import mullwright.check.Rules;
 import mullwright.check.Severity;
+import mullwright.check.Waiting;
 
 /**
  * Writes findings in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS), as code
@@ -77,6 +78,11 @@ public final class CheckSarif {
     run.add("results", results);
     JsonObject invocation = new JsonObject();
     invocation.addProperty("executionSuccessful", report.failures().isEmpty());
+    if (!report.waiting().isEmpty()) {
+      JsonArray notifications = new JsonArray();
+      report.waiting().forEach(one -> notifications.add(notification(one)));
+      invocation.add("toolExecutionNotifications", notifications);
+    }
     JsonArray invocations = new JsonArray();
     invocations.add(invocation);
     run.add("invocations", invocations);
@@ -179,6 +185,21 @@ public final class CheckSarif {
     if (!fixes.isEmpty()) {
       one.add("fixes", fixes);
     }
+  }
+
+  /** That checks wait is no result: it tells how far the run got (SARIF 2.1.0, 3.20.21). */
+  private static JsonObject notification(Waiting waiting) {
+    JsonObject physical = new JsonObject();
+    physical.add("artifactLocation", artifact(waiting.file()));
+    JsonObject location = new JsonObject();
+    location.add("physicalLocation", physical);
+    JsonArray locations = new JsonArray();
+    locations.add(location);
+    JsonObject one = new JsonObject();
+    one.addProperty("level", "note");
+    one.add("message", text(waiting.words()));
+    one.add("locations", locations);
+    return one;
   }
 
   private static JsonObject location(Spot spot) {

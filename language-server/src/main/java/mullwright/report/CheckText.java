@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import mullwright.check.Finding;
 import mullwright.check.FoldedFinding;
 import mullwright.check.Severity;
+import mullwright.check.Waiting;
 import mullwright.derivation.Derivation;
 import mullwright.quantity.QuantityPrinter;
 import mullwright.quantity.UnitSystem;
@@ -41,6 +42,11 @@ public record CheckText(int width, Paint paint) {
           paragraph("", folded.more(OTHERS_NAMED), out);
         }
         out.append('\n');
+      }
+    }
+    for (Waiting waiting : report.waiting()) {
+      for (String line : TextWidth.wrap(TextWidth.harmless(waiting.words()), width)) {
+        out.append(line).append('\n');
       }
     }
     out.append(paint.bold(summary(report))).append('\n');

@@ -188,7 +188,7 @@ class KeptChecksTest {
     Fixtures.write(folder, wall(1), here);
     PartCache cache = new PartCache(kept, "another program", KeptTexts.open(kept, disk));
     assertThat(cache.get(wall(1))).isEmpty();
-    cache.put(new CheckPart(wall(1), 1, Map.of(), List.of(), List.of(), List.of()));
+    cache.put(new CheckPart(wall(1), 1, Map.of(), List.of(), List.of(), List.of(), List.of()));
     cache.save();
     PartCache again = new PartCache(kept, "another program", KeptTexts.open(kept, disk));
     assertThat(again.get(wall(1))).isPresent();

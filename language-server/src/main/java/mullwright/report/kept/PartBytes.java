@@ -11,9 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import mullwright.check.Finding;
+import mullwright.check.Group;
 import mullwright.check.Severity;
+import mullwright.check.Waiting;
 import mullwright.derivation.Derivation;
 import mullwright.model.Origin;
 import mullwright.quantity.Kind;
@@ -63,6 +67,17 @@ final class PartBytes {
             item(to, one.item());
             text(to, one.reason());
           });
+      all(
+          out,
+          part.waiting(),
+          (to, one) -> {
+            text(to, one.file());
+            text(to, one.wall());
+            all(
+                to,
+                List.copyOf(new TreeSet<>(one.groups())),
+                (groups, it) -> text(groups, it.name()));
+          });
       return bytes.toByteArray();
     } catch (IOException impossible) {
       // memory has no faults of a disk
@@ -87,7 +102,15 @@ final class PartBytes {
     List<CheckReport.Item> items = all(in, PartBytes::item);
     List<CheckReport.AllowedItem> allowed =
         all(in, from -> new CheckReport.AllowedItem(item(from), text(from)));
-    return new CheckPart(path, walls, units, items, allowed, List.of());
+    List<Waiting> waiting = all(in, PartBytes::waiting);
+    return new CheckPart(path, walls, units, items, allowed, waiting, List.of());
+  }
+
+  private static Waiting waiting(DataInputStream in) throws IOException {
+    String file = text(in);
+    String wall = text(in);
+    List<Group> groups = all(in, from -> Group.valueOf(text(from)));
+    return new Waiting(file, wall, Set.copyOf(groups));
   }
 
   private static void item(DataOutputStream out, CheckReport.Item item) throws IOException {

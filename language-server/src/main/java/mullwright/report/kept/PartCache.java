@@ -24,7 +24,7 @@ import mullwright.workspace.Packing;
  * each path.
  */
 public final class PartCache implements KeptParts {
-  private static final String FORM = "mullwright parts 1";
+  private static final String FORM = "mullwright parts 2";
 
   /** States of one path that are kept: a few branches. */
   private static final int STATES = 4;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import mullwright.check.Waiting;
 import mullwright.layout.Cell;
 import mullwright.layout.GlassSizes;
 import mullwright.layout.PieceRef;
@@ -95,6 +96,9 @@ final class SymbolPages {
     page.fact("horizontals", String.valueOf(layout.horizontals().size()));
     lites(layout, page);
     page.fact("anchors and clips", String.valueOf(layout.anchors().size()));
+    Waiting.of(reading.path(), reading.walls()).stream()
+        .filter(waiting -> waiting.wall().equals(layout.wall().name()))
+        .forEach(waiting -> page.line(waiting.words()));
     return page;
   }
 
