@@ -1,0 +1,77 @@
+package mullwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * A slip of the pen that shows what was meant is one error on its line, says so, and its first fix
+ * makes the wall whole again.
+ */
+class SlipSentencesTest {
+  private static final Path EXAMPLES = Path.of("../examples");
+  private static final Map<String, String> USED =
+      Map.of(
+          "ferry-terminal/east.wall", "catalog/captured.wall",
+          "library-corner/reading-room.wall", "catalog/captured-metric.wall",
+          "tower/north.wall", "catalog/captured.wall");
+
+  private static final String EAST = "ferry-terminal/east.wall";
+  private static final String ROOM = "library-corner/reading-room.wall";
+  private static final String NORTH = "tower/north.wall";
+
+  private static List<Finding> check(String path, String text) throws IOException {
+    return checked(path, text).findings();
+  }
+
+  private static CheckedText checked(String path, String text) throws IOException {
+    Map<String, String> texts = new HashMap<>();
+    String used = USED.get(path);
+    texts.put(used, Files.readString(EXAMPLES.resolve(used), StandardCharsets.UTF_8));
+    texts.put(path, text);
+    return new CheckedText(path, texts, Rules.find());
+  }
+
+  private static void isOneError(String path, String right, String wrong, String message)
+      throws IOException {
+    String whole = Files.readString(EXAMPLES.resolve(path), StandardCharsets.UTF_8);
+    assertThat(whole).contains(right);
+    String text = whole.replace(right, wrong);
+    CheckedText checked = checked(path, text);
+    assertThat(checked.findings()).as(wrong).hasSize(1);
+    Finding finding = checked.findings().get(0);
+    assertThat(finding.message()).contains(message);
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+    int start = checked.place(finding.origin()).start();
+    assertThat(text.substring(0, start).lines().count())
+        .as(finding.message())
+        .isEqualTo(text.substring(0, text.indexOf(wrong) + wrong.length()).lines().count());
+    String mended = checked.after(finding.fixes().get(0)).get(path);
+    assertThat(check(path, mended)).as("after “%s”", finding.fixes().get(0).title()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          vision  V1  rows rail..top | vision  V1  rail..top | the word “rows” is missing
+          rows L7.curb..L7.top    // | L7.curb..L7.top    // | Write rows L7.curb..L7.top.
+          as beam-6   bays 10..12 | as beam-6   10..12 | Write bays 10..12 or
+          bays 9..11  rows | 9..11  rows | Write bays 9..11.
+          vertical    1, 21   as | vertical    1, 21   | Write as jamb
+          clip all  at sill | clip all  sill | Write at sill.
+          above L2..L12  gap | above L2..L12  | Write gap 5/8".
+          """)
+  void aClauseWordLeftOut(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+}
