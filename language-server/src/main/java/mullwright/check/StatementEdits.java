@@ -3,6 +3,7 @@ package mullwright.check;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import mullwright.model.Origin;
 import mullwright.model.Wall;
 import mullwright.syntax.Argument;
@@ -141,16 +142,15 @@ record StatementEdits(TextFacts facts) {
     return Optional.of(replace(statement, new TextRange(start, end), ""));
   }
 
+  private Stream<Statement> inside(Origin statement) {
+    return facts.statementAt(statement).flatMap(Statement::block).stream()
+        .flatMap(block -> block.statements().stream());
+  }
+
   /** Puts a statement on a line of its own before the closing brace of a block's. */
   Optional<Fix.Edit> addInside(Origin statement, String text) {
     Optional<Statement> last =
-        facts
-            .statementAt(statement)
-            .flatMap(Statement::block)
-            .flatMap(
-                block ->
-                    block.statements().stream()
-                        .max(Comparator.comparingInt(s -> s.range().start())));
+        inside(statement).max(Comparator.comparingInt(s -> s.range().start()));
     return last.flatMap(
         found -> addAfter(new Origin(statement.file(), statement.segment(), found.range()), text));
   }
@@ -158,13 +158,7 @@ record StatementEdits(TextFacts facts) {
   /** Puts a statement on a line of its own before the first one in a block. */
   Optional<Fix.Edit> addFirst(Origin statement, String text) {
     Optional<Statement> first =
-        facts
-            .statementAt(statement)
-            .flatMap(Statement::block)
-            .flatMap(
-                block ->
-                    block.statements().stream()
-                        .min(Comparator.comparingInt(s -> s.range().start())));
+        inside(statement).min(Comparator.comparingInt(s -> s.range().start()));
     Optional<Segment> segment = facts.segment(statement);
     if (first.isEmpty() || segment.isEmpty()) {
       return Optional.empty();

@@ -31,6 +31,9 @@ import java.util.stream.Stream;
  * many lines: {@code "node …/vscode-json-language-server --stdio"} of the npm package
  * vscode-langservers-extracted, installed anywhere.
  *
+ * <p>Edits are timed after two thirds as many that are not: a drafter makes thousands, and over the
+ * first few hundred most of the time is the compiler's.
+ *
  * <p>JVM options go to the server; without any it is started by the launch recipe's argument file.
  * Every edit waits for the diagnostics of its own version. Times are the client's, on whatever else
  * the machine does: compare within one run.
@@ -50,7 +53,7 @@ public final class ServerBench {
   public static void main(String[] args) throws IOException {
     List<String> options = new ArrayList<>(Arrays.asList(args));
     int rounds = Integer.parseInt(take(options, "-rounds", "10"));
-    int edits = Integer.parseInt(take(options, "-edits", "300"));
+    int edits = Integer.parseInt(take(options, "-edits", "1000"));
     String jar = take(options, "-jar", "language-server/target/mullwright.jar");
     String peer = take(options, "-peer", "");
     List<String> command = new ArrayList<>();
