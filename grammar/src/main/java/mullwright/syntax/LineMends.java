@@ -221,7 +221,7 @@ final class LineMends {
           meant.add(clause.spelling() + " " + phrase);
         }
       }
-      if (one && (meant.isEmpty() || meant.size() == 1)) {
+      if (one && meant.size() <= 1) {
         How how = meant.isEmpty() ? How.COMMA_LEFT_OUT : How.WORD_OR_COMMA_LEFT_OUT;
         return new Garbled(how, phrase, meant, inside(), range(from));
       }

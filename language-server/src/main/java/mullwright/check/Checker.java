@@ -1,7 +1,6 @@
 package mullwright.check;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -87,17 +86,12 @@ public final class Checker {
    * @throws CancellationException as soon as {@code cancelled} says so
    */
   public Checked checkWall(WallFacts wall, BooleanSupplier cancelled) {
-    Set<Group> settled = EnumSet.noneOf(Group.class);
-    for (Group group : Group.values()) {
-      if (wall.settledFor(group)) {
-        settled.add(group);
-      }
-    }
+    Set<Group> waiting = wall.waiting();
     RuleRun run =
         new RuleRun(
             rules.all(),
             (rule, found) -> {
-              if (settled.contains(rule.about().group())) {
+              if (!waiting.contains(rule.about().group())) {
                 check(rule, wall, found, cancelled);
               }
             },

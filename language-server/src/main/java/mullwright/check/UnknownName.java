@@ -2,7 +2,10 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import mullwright.model.ModelProblem;
 import mullwright.model.NearNames;
@@ -14,7 +17,7 @@ public final class UnknownName implements TextRule {
   private static final String ALL = "all";
   private static final Set<String> PLACES = Set.of("line", "floor", "row", "floor or row");
 
-  /** How many other places are told; a name rather stands in few. */
+  /** How many other places are told; a mend is for all of them. */
   private static final int MOST = 20;
 
   @Override
@@ -24,9 +27,10 @@ public final class UnknownName implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
+    Map<Named, Set<Origin>> places = places(facts);
     for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.UnknownName unknown) {
-        tell(unknown, facts, found);
+        tell(unknown, places.get(Named.by(unknown)), found);
       } else if (problem instanceof ModelProblem.Garbled garbled) {
         found
             .at(garbled.origin())
@@ -38,9 +42,29 @@ public final class UnknownName implements TextRule {
     }
   }
 
-  private static void tell(ModelProblem.UnknownName unknown, TextFacts facts, Findings found) {
+  /** A name in a file. */
+  private record Named(String name, String file) {
+    static Named by(ModelProblem.UnknownName unknown) {
+      return new Named(unknown.name(), unknown.origin().file());
+    }
+  }
+
+  /** Where each name stands that nothing has; all places are told of with the first. */
+  private static Map<Named, Set<Origin>> places(TextFacts facts) {
+    Map<Named, Set<Origin>> places = new HashMap<>();
+    for (ModelProblem problem : facts.model().problems()) {
+      if (problem instanceof ModelProblem.UnknownName unknown) {
+        places
+            .computeIfAbsent(Named.by(unknown), name -> new LinkedHashSet<>())
+            .add(unknown.origin());
+      }
+    }
+    return places;
+  }
+
+  private static void tell(ModelProblem.UnknownName unknown, Set<Origin> places, Findings found) {
     String name = unknown.name();
-    List<Origin> also = also(unknown, facts);
+    List<Origin> also = places.stream().filter(origin -> !origin.equals(unknown.origin())).toList();
     List<String> near = meant(unknown);
     Findings.Draft draft =
         found
@@ -51,7 +75,7 @@ public final class UnknownName implements TextRule {
                 near.isEmpty()
                     ? Words.didYouMean(name, unknown.candidates(), unknown.what())
                     : "Did you mean " + Words.either(near) + "?");
-    also.forEach(origin -> draft.related(origin, "named here too"));
+    also.stream().limit(MOST).forEach(origin -> draft.related(origin, "named here too"));
     near.forEach(text -> draft.fix(Fixes.replace(unknown.origin(), text)));
     if (!also.isEmpty()) {
       near.forEach(text -> draft.fix(everywhere(unknown.origin(), also, text)));
@@ -68,18 +92,6 @@ public final class UnknownName implements TextRule {
     return two.isEmpty()
         ? Words.near(name, unknown.candidates()).stream().map(Words::asName).toList()
         : List.of(two);
-  }
-
-  /** The other places in the file that name it, which are told of with the first. */
-  private static List<Origin> also(ModelProblem.UnknownName unknown, TextFacts facts) {
-    return facts.model().problems().stream()
-        .filter(other -> other instanceof ModelProblem.UnknownName)
-        .filter(other -> ((ModelProblem.UnknownName) other).name().equals(unknown.name()))
-        .map(ModelProblem::origin)
-        .filter(o -> o.file().equals(unknown.origin().file()) && !o.equals(unknown.origin()))
-        .distinct()
-        .limit(MOST)
-        .toList();
   }
 
   private static Fix everywhere(Origin first, List<Origin> also, String name) {

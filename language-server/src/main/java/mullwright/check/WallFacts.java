@@ -81,7 +81,7 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
    * read, or that names a line, floor or row nothing has, would be told of again by its
    * consequences.
    */
-  boolean settledFor(Group group) {
+  private boolean settledFor(Group group) {
     return switch (group) {
       case SPLICE, ANCHOR, SPAN -> settled(SAY_WHAT_IS_THERE);
       case GLASS, WEATHER -> settled(SAY_WHAT_FILLS);

@@ -214,10 +214,9 @@ final class Publisher implements Worker.Upkeep {
         new Diagnostic(new Range(new Position(0, 0), new Position(0, 1)), Shortage.unchecked());
     unchecked.setSeverity(DiagnosticSeverity.Error);
     unchecked.setSource(Diagnostics.SOURCE);
-    for (Session.Open open : session.open()) {
-      Found none = new Found(open.version(), List.of(unchecked));
-      if (!session.client().pullsDiagnostics()) {
-        publish(open.address(), none);
+    if (!session.client().pullsDiagnostics()) {
+      for (Session.Open open : session.open()) {
+        publish(open.address(), new Found(open.version(), List.of(unchecked)));
       }
     }
     if (!shortOfMemory) {

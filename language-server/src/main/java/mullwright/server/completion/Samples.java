@@ -8,6 +8,9 @@ import mullwright.quantity.UnitSystem;
 final class Samples {
   private Samples() {}
 
+  /** In both unit systems. */
+  private record Usual(List<String> inches, List<String> millimetres) {}
+
   /**
    * What stands in one of its places.
    *
@@ -15,63 +18,38 @@ final class Samples {
    * @param system the units of the file
    */
   static Optional<String> of(String property, int place, UnitSystem system) {
-    List<String> usual = system == UnitSystem.US ? us(property) : millimetres(property);
+    Usual both = usual(property);
+    List<String> usual = system == UnitSystem.US ? both.inches() : both.millimetres();
     return place < usual.size() ? Optional.of(usual.get(place)) : Optional.empty();
   }
 
-  private static List<String> us(String property) {
+  private static Usual usual(String property) {
     return switch (property) {
-      case "face", "sightline", "width" -> List.of("2 1/2\"");
-      case "depth" -> List.of("6\"");
-      case "stock" -> List.of("24'");
-      case "bite", "edge-distance" -> List.of("1/2\"");
-      case "edge-clearance", "thickness", "ply" -> List.of("1/4\"");
-      case "space" -> List.of("1/2\"");
-      case "interlayer" -> List.of("0.06\"");
-      case "limit" -> List.of("72\"", "120\"");
-      case "least" -> List.of("12\"", "12\"");
-      case "coating" -> List.of("low-e", "2");
-      case "largest-area" -> List.of("50 ft2");
-      case "outline" -> List.of("2 1/2\"", "6\"", "1/8\"");
-      case "hole" -> List.of("9/32\"", "1\"", "2\"");
-      case "reach" -> List.of("3/4\"", "3\"");
-      case "bolt-line" -> List.of("8\"");
-      case "kerf" -> List.of("1/8\"");
-      case "end-trim", "perimeter-joint" -> List.of("1/2\"");
-      case "least-drop" -> List.of("24\"");
-      case "cut-tolerance", "hole-tolerance", "end-allowance" -> List.of("1/32\"");
-      case "on-hand" -> List.of("1", "24'");
-      case "slab" -> List.of("3/8\"");
-      case "story" -> List.of("5/8\"");
-      default -> List.of();
-    };
-  }
-
-  private static List<String> millimetres(String property) {
-    return switch (property) {
-      case "face", "sightline", "width" -> List.of("60 mm");
-      case "depth" -> List.of("150 mm");
-      case "stock" -> List.of("6500 mm");
-      case "bite", "edge-distance" -> List.of("13 mm");
-      case "edge-clearance", "thickness", "ply" -> List.of("6 mm");
-      case "space" -> List.of("12 mm");
-      case "interlayer" -> List.of("1.52 mm");
-      case "limit" -> List.of("1800 mm", "3000 mm");
-      case "least" -> List.of("300 mm", "300 mm");
-      case "coating" -> List.of("low-e", "2");
-      case "largest-area" -> List.of("4.5 m2");
-      case "outline" -> List.of("60 mm", "150 mm", "3 mm");
-      case "hole" -> List.of("7 mm", "25 mm", "50 mm");
-      case "reach" -> List.of("20 mm", "75 mm");
-      case "bolt-line" -> List.of("200 mm");
-      case "kerf" -> List.of("3 mm");
-      case "end-trim", "perimeter-joint" -> List.of("12 mm");
-      case "least-drop" -> List.of("600 mm");
-      case "cut-tolerance", "hole-tolerance", "end-allowance" -> List.of("0.8 mm");
-      case "on-hand" -> List.of("1", "6500 mm");
-      case "slab" -> List.of("8 mm");
-      case "story" -> List.of("15 mm");
-      default -> List.of();
+      case "face", "sightline", "width" -> new Usual(List.of("2 1/2\""), List.of("60 mm"));
+      case "depth" -> new Usual(List.of("6\""), List.of("150 mm"));
+      case "stock" -> new Usual(List.of("24'"), List.of("6500 mm"));
+      case "bite", "edge-distance" -> new Usual(List.of("1/2\""), List.of("13 mm"));
+      case "edge-clearance", "thickness", "ply" -> new Usual(List.of("1/4\""), List.of("6 mm"));
+      case "space" -> new Usual(List.of("1/2\""), List.of("12 mm"));
+      case "interlayer" -> new Usual(List.of("0.06\""), List.of("1.52 mm"));
+      case "limit" -> new Usual(List.of("72\"", "120\""), List.of("1800 mm", "3000 mm"));
+      case "least" -> new Usual(List.of("12\"", "12\""), List.of("300 mm", "300 mm"));
+      case "coating" -> new Usual(List.of("low-e", "2"), List.of("low-e", "2"));
+      case "largest-area" -> new Usual(List.of("50 ft2"), List.of("4.5 m2"));
+      case "outline" ->
+          new Usual(List.of("2 1/2\"", "6\"", "1/8\""), List.of("60 mm", "150 mm", "3 mm"));
+      case "hole" -> new Usual(List.of("9/32\"", "1\"", "2\""), List.of("7 mm", "25 mm", "50 mm"));
+      case "reach" -> new Usual(List.of("3/4\"", "3\""), List.of("20 mm", "75 mm"));
+      case "bolt-line" -> new Usual(List.of("8\""), List.of("200 mm"));
+      case "kerf" -> new Usual(List.of("1/8\""), List.of("3 mm"));
+      case "end-trim", "perimeter-joint" -> new Usual(List.of("1/2\""), List.of("12 mm"));
+      case "least-drop" -> new Usual(List.of("24\""), List.of("600 mm"));
+      case "cut-tolerance", "hole-tolerance", "end-allowance" ->
+          new Usual(List.of("1/32\""), List.of("0.8 mm"));
+      case "on-hand" -> new Usual(List.of("1", "24'"), List.of("1", "6500 mm"));
+      case "slab" -> new Usual(List.of("3/8\""), List.of("8 mm"));
+      case "story" -> new Usual(List.of("5/8\""), List.of("15 mm"));
+      default -> new Usual(List.of(), List.of());
     };
   }
 }
