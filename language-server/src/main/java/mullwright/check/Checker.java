@@ -96,7 +96,9 @@ public final class Checker {
               }
             },
             cancelled);
-    return wall.layout().cells().size() < WORTH_SHARING ? run.alone() : run.shared();
+    return wall.layout().cells().size() < WORTH_SHARING
+        ? run.alone()
+        : run.shared(wall.analysis()::solveFrame);
   }
 
   /** All that was found in parts, in the order of the text. */

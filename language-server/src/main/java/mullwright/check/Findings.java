@@ -14,13 +14,11 @@ import mullwright.model.Origin;
  * }</pre>
  */
 public final class Findings {
-  private final String rule;
-  private final Severity severity;
+  private final Rule rule;
   private final List<Draft> drafts = new ArrayList<>();
 
   Findings(Rule rule) {
-    this.rule = rule.name();
-    this.severity = rule.about().severity();
+    this.rule = rule;
   }
 
   /** Begins a finding at that place in the text. */
@@ -34,7 +32,7 @@ public final class Findings {
   }
 
   private Draft draft(Origin origin, String piece, String what, String mend) {
-    Draft draft = new Draft(rule, severity, origin, piece, what, mend);
+    Draft draft = new Draft(rule.name(), rule.about().severity(), origin, piece, what, mend);
     drafts.add(draft);
     return draft;
   }

@@ -30,7 +30,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
     for (PartContact contact : facts.analysis().contacts().of(it)) {
-      if (facts.readWhole()) {
+      if (doubtful(contact) && facts.readWhole()) {
         tell(contact, it.use().origin(), it.name(), facts, found);
       }
     }
@@ -46,7 +46,7 @@ public final class IsolationMissing implements AnchorRule, WallRule {
                       .analysis()
                       .contacts()
                       .of(reinforce, piece)
-                      .filter(contact -> facts.readWhole())
+                      .filter(contact -> doubtful(contact) && facts.readWhole())
                       .ifPresent(
                           contact ->
                               tell(
@@ -73,11 +73,15 @@ public final class IsolationMissing implements AnchorRule, WallRule {
         || (!contact.fastener() && contact.is(MetalContact.State.MISSING));
   }
 
+  private static boolean doubtful(PartContact contact) {
+    return wrong(contact) || (contact.result().isEmpty() && !contact.isolated());
+  }
+
   private static void tell(
       PartContact contact, Origin origin, String piece, WallFacts facts, Findings found) {
     if (wrong(contact)) {
       tellWrong(contact, origin, piece, facts, found);
-    } else if (contact.result().isEmpty() && !contact.isolated()) {
+    } else {
       for (Given<String> metal : List.of(contact.metal(), contact.profileMetal())) {
         if (!metal.value().isBlank() && GalvanicSeries.find(metal.value()).isEmpty()) {
           tellUnknown(metal, contact, origin, piece, found);

@@ -26,7 +26,7 @@ public final class OrderImpossible implements WallRule {
     if (!mayFail(facts)) {
       return;
     }
-    WorkGraph graph = WorkGraph.frame(facts.layout());
+    WorkGraph graph = WorkGraph.standing(facts.layout());
     List<Precedence> circle = WorkOrder.circle(graph);
     if (circle.isEmpty()) {
       return;

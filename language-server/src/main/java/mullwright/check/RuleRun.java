@@ -5,20 +5,22 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
 
 /**
- * One run of every rule over the same facts, by one thread or by two: each takes the next rule that
- * nobody has begun. What comes out stands in the order of the rules either way.
+ * One run of every rule over the same facts, by one thread or by two: one takes the rules from the
+ * heaviest on, the other from the lightest on, until they meet. What comes out stands in the order
+ * of the rules either way.
  */
 final class RuleRun {
   private final List<Rule> rules;
   private final BiConsumer<Rule, Findings> check;
   private final BooleanSupplier cancelled;
-  private final AtomicInteger next = new AtomicInteger();
+  private final int[] order;
+  private final AtomicIntegerArray begun;
   private final AtomicReferenceArray<Answer> answers;
 
   /** What one rule found, or what broke it. */
@@ -33,7 +35,22 @@ final class RuleRun {
     this.rules = rules;
     this.check = check;
     this.cancelled = cancelled;
+    this.order = heaviestFirst(rules);
+    this.begun = new AtomicIntegerArray(rules.size());
     this.answers = new AtomicReferenceArray<>(rules.size());
+  }
+
+  private static int[] heaviestFirst(List<Rule> rules) {
+    int[] order = new int[rules.size()];
+    int count = 0;
+    for (int lightness = 0; count < order.length; lightness++) {
+      for (int at = 0; at < order.length; at++) {
+        if (rules.get(at).about().group().lightness() == lightness) {
+          order[count++] = at;
+        }
+      }
+    }
+    return order;
   }
 
   /**
@@ -42,19 +59,21 @@ final class RuleRun {
    * @throws CancellationException as soon as the answer is no longer wanted
    */
   Checker.Checked alone() {
-    work();
+    work(true);
     return checked();
   }
 
   /**
    * Runs the rules on this thread and one more, if one is idle.
    *
+   * @param first done on this thread before its first rule: what the heavy rules lean on
    * @throws CancellationException as soon as the answer is no longer wanted
    */
-  Checker.Checked shared() {
-    ForkJoinTask<?> other = ForkJoinPool.commonPool().submit(this::work);
+  Checker.Checked shared(Runnable first) {
+    ForkJoinTask<?> other = ForkJoinPool.commonPool().submit(() -> work(false));
     try {
-      work();
+      first.run();
+      work(true);
     } finally {
       // a task nobody has begun is taken back; one that runs ends with its rule
       other.quietlyJoin();
@@ -69,20 +88,27 @@ final class RuleRun {
     return checked();
   }
 
-  private void work() {
-    for (int at = next.getAndIncrement(); at < rules.size(); at = next.getAndIncrement()) {
-      ask(cancelled);
-      Findings found = new Findings(rules.get(at));
-      RuntimeException failure = null;
-      try {
-        check.accept(rules.get(at), found);
-      } catch (CancellationException stopped) {
-        throw stopped;
-      } catch (RuntimeException broken) {
-        failure = broken;
+  private void work(boolean fromTheHeaviest) {
+    for (int i = 0; i < order.length; i++) {
+      int at = order[fromTheHeaviest ? i : order.length - 1 - i];
+      if (begun.compareAndSet(at, 0, 1)) {
+        ask(cancelled);
+        answers.set(at, answer(rules.get(at)));
       }
-      answers.set(at, new Answer(found.all(), failure));
     }
+  }
+
+  private Answer answer(Rule rule) {
+    Findings found = new Findings(rule);
+    RuntimeException failure = null;
+    try {
+      check.accept(rule, found);
+    } catch (CancellationException stopped) {
+      throw stopped;
+    } catch (RuntimeException broken) {
+      failure = broken;
+    }
+    return new Answer(found.all(), failure);
   }
 
   private Checker.Checked checked() {

@@ -79,6 +79,16 @@ final class FrameWork {
     squaring();
   }
 
+  /** What stands, without what holds it and what is done once it stands. */
+  void standing() {
+    ladders();
+    singles();
+    splices();
+    supports();
+    butts();
+    tiedBays();
+  }
+
   private void ladders() {
     for (Grid.Bay bay : layout.wall().grid().bays()) {
       if (!work.stretches().ladder(bay.index())) {

@@ -24,10 +24,14 @@ public record WorkGraph(List<WorkStep> steps, List<Precedence> precedences) {
     return builder.graph();
   }
 
-  /** The frame alone: only there can the method stand in its own way. */
-  public static WorkGraph frame(WallLayout layout) {
+  /**
+   * What stands alone, lengths, ladders and horizontals: only there can the method stand in its own
+   * way, since anchors and clips wait for none of them, and none of them waits for squaring or
+   * glass.
+   */
+  public static WorkGraph standing(WallLayout layout) {
     WorkGraphBuilder builder = new WorkGraphBuilder(layout);
-    new FrameWork(layout, builder).add();
+    new FrameWork(layout, builder).standing();
     return builder.graph();
   }
 

@@ -21,32 +21,43 @@ public final class ByHeight<T> {
   private final long longest;
 
   /**
-   * Of things and their ends.
+   * Of things and their ends, which are not changed afterwards.
    *
    * @param bottoms lower ends [ticks], {@code tops} upper ends
    */
   public ByHeight(List<T> things, long[] bottoms, long[] tops) {
     this.things = things;
     int count = things.size();
+    this.order = new int[count];
     boolean ascending = true;
-    long[][] ends = new long[count][];
     long most = 0;
     for (int i = 0; i < count; i++) {
-      ends[i] = new long[] {bottoms[i], tops[i], i};
+      order[i] = i;
       ascending &= i == 0 || bottoms[i - 1] <= bottoms[i];
       most = Math.max(most, tops[i] - bottoms[i]);
     }
-    if (!ascending) {
-      Arrays.sort(ends, new Upward());
-    }
     this.longest = most;
-    this.order = new int[count];
-    this.from = new long[count];
-    this.to = new long[count];
-    for (int i = 0; i < count; i++) {
-      this.from[i] = ends[i][0];
-      this.to[i] = ends[i][1];
-      this.order[i] = (int) ends[i][2];
+    if (ascending) {
+      // as they nearly always come
+      this.from = bottoms;
+      this.to = tops;
+    } else {
+      this.from = new long[count];
+      this.to = new long[count];
+      sort(bottoms, tops);
+    }
+  }
+
+  private void sort(long[] bottoms, long[] tops) {
+    long[][] ends = new long[order.length][];
+    for (int i = 0; i < ends.length; i++) {
+      ends[i] = new long[] {bottoms[i], tops[i], i};
+    }
+    Arrays.sort(ends, new Upward());
+    for (int i = 0; i < ends.length; i++) {
+      from[i] = ends[i][0];
+      to[i] = ends[i][1];
+      order[i] = (int) ends[i][2];
     }
   }
 

@@ -54,7 +54,7 @@ public final class TakeoffBench {
     tell("tickets", () -> Tickets.of(layout, holes, marks));
     tell("takeoff", () -> Takeoff.of(layout, holes));
     tell("order of work", () -> WorkOrder.of(WorkGraph.of(layout), 4));
-    tell("frame's order", () -> WorkOrder.circle(WorkGraph.frame(layout)));
+    tell("frame's order", () -> WorkOrder.circle(WorkGraph.standing(layout)));
     tell("full takeoff", () -> full(layout));
     for (String rule :
         new String[] {

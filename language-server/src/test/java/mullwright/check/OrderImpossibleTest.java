@@ -24,8 +24,10 @@ class OrderImpossibleTest {
       texts.put(PATH, varied(text, chance));
       CheckedText checked = new CheckedText(PATH, texts, new Rules(List.of(new OrderImpossible())));
       WallFacts wall = checked.walls().get(0);
-      boolean circle = !WorkOrder.circle(WorkGraph.frame(wall.layout())).isEmpty();
+      boolean circle = !WorkOrder.circle(WorkGraph.standing(wall.layout())).isEmpty();
       assertThat(!checked.findings().isEmpty()).as("wall %s", number).isEqualTo(circle);
+      boolean ofAll = !WorkOrder.circle(WorkGraph.of(wall.layout())).isEmpty();
+      assertThat(ofAll).as("wall %s, with anchors, squaring and glass", number).isEqualTo(circle);
       tripped += circle ? 1 : 0;
     }
     assertThat(tripped).isBetween(10, 110);

@@ -2,8 +2,8 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
 import mullwright.layout.Cell;
 
 /**
@@ -24,26 +24,40 @@ public record EdgeDeflection(int cell, double from, double to, SolvedBeam.Peak s
     SolvedBeam beam = run.standing().get();
     double start = beam.responses().get(0).beam().start();
     double end = beam.responses().get(0).beam().end();
-    TreeMap<Double, List<Cell>> byBottom = new TreeMap<>();
+    List<Side> sides = new ArrayList<>(run.tributaries().size());
     for (Tributary tributary : run.tributaries()) {
       Cell cell = analysis.layout().cells().get(tributary.cell());
       if (cell.opening().isEmpty()) {
-        byBottom.computeIfAbsent(bottom(cell), y -> new ArrayList<>(2)).add(cell);
+        sides.add(new Side(cell, bottom(cell)));
       }
     }
-    byBottom.forEach(
-        (bottom, cells) -> {
-          double last = Double.NaN;
-          for (Cell cell : cells) {
-            double from = Math.max(start, bottom);
-            double to = Math.min(end, top(cell));
-            if (from < to && to != last) {
-              found.add(new EdgeDeflection(cell.index(), from, to, beam.sag(from, to)));
-              last = to;
-            }
-          }
-        });
+    sides.sort(new Upward());
+    double before = Double.NaN;
+    double last = Double.NaN;
+    for (Side side : sides) {
+      double from = Math.max(start, side.bottom());
+      double to = Math.min(end, top(side.cell()));
+      // lites left and right that begin and end alike have one edge
+      if (from < to && (side.bottom() != before || to != last)) {
+        found.add(new EdgeDeflection(side.cell().index(), from, to, beam.sag(from, to)));
+        last = to;
+      } else if (side.bottom() != before) {
+        last = Double.NaN;
+      }
+      before = side.bottom();
+    }
     return found;
+  }
+
+  /** The side of a lite, from its lower end on [m]. */
+  private record Side(Cell cell, double bottom) {}
+
+  /** From below. A class, since what is made at run time would cost every start. */
+  private static final class Upward implements Comparator<Side> {
+    @Override
+    public int compare(Side one, Side other) {
+      return Double.compare(one.bottom(), other.bottom());
+    }
   }
 
   /** The edges of the lites over and under a horizontal that do not run along all of it. */

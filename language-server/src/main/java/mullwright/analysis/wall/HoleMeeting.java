@@ -12,6 +12,7 @@ import mullwright.layout.SystemPart;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
+import mullwright.model.Given;
 import mullwright.model.Part;
 import mullwright.quantity.Length;
 
@@ -53,6 +54,10 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
         if (!other.placed() || !hole.side().meets(other.side())) {
           continue;
         }
+        // in ticks first: nearly all are far apart, in a tower tens of thousands
+        if (farApart(hole, other)) {
+          break;
+        }
         Length reach = reach(hole, other);
         if (!other.along().minus(hole.along()).isShorterThan(reach)) {
           break;
@@ -89,6 +94,13 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
     return apart.isShorterThan(reach(one, other));
   }
 
+  /** True if two that follow one another are surely further apart than they reach. */
+  private static boolean farApart(DrilledHole one, DrilledHole other) {
+    long apart = other.along().ticks() - one.along().ticks();
+    long both = one.diameter().orElseThrow().ticks() + other.diameter().orElseThrow().ticks();
+    return apart > both;
+  }
+
   private static Length reach(DrilledHole one, DrilledHole other) {
     return one.diameter().orElseThrow().plus(other.diameter().orElseThrow()).half();
   }
@@ -102,19 +114,16 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
       if (anchor.use().kind() == AnchorUse.Kind.CLIP) {
         continue;
       }
-      Length at = anchor.y().minus(piece.bottom());
-      Optional<Length> half =
-          anchor.part().flatMap(Part.Anchor::height).map(height -> height.value().half());
+      Optional<Length> height = anchor.part().flatMap(Part.Anchor::height).map(Given::value);
+      if (height.isEmpty()) {
+        continue;
+      }
+      long at = anchor.y().minus(piece.bottom()).ticks();
+      long half = height.get().half().ticks();
       for (DrilledHole hole : holes) {
-        if (hole.purpose() == DrilledHole.Purpose.SHEAR_BLOCK
-            && half.isPresent()
-            && half.get().isLongerThan(hole.along().minus(at).abs())) {
-          found.add(
-              new HoleMeeting(
-                  hole,
-                  Optional.empty(),
-                  anchor.name(),
-                  half.get().minus(hole.along().minus(at).abs())));
+        long off = Math.abs(hole.along().ticks() - at);
+        if (off < half && hole.purpose() == DrilledHole.Purpose.SHEAR_BLOCK) {
+          found.add(new HoleMeeting(hole, Optional.empty(), anchor.name(), new Length(half - off)));
           break;
         }
       }
@@ -164,11 +173,14 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
     }
     Length reach = sleeve.get().length().value().minus(joint.splice().gap().value()).half();
     for (DrilledHole hole : holes) {
-      Length fromJoint = below ? hole.along() : piece.length().minus(hole.along());
       boolean screwed =
           hole.purpose() == DrilledHole.Purpose.CLIP
               || hole.purpose() == DrilledHole.Purpose.BRACKET;
-      if (screwed && fromJoint.isShorterThan(reach)) {
+      if (!screwed) {
+        continue;
+      }
+      Length fromJoint = below ? hole.along() : piece.length().minus(hole.along());
+      if (fromJoint.isShorterThan(reach)) {
         found.add(
             new HoleMeeting(
                 hole,

@@ -66,13 +66,13 @@ public final class HoleRoom {
 
   private record Needs(Given<Length> diameter, Length edge, Length spacing) {}
 
-  /** An edge across the piece, at that place of its length. */
-  private record Edge(String name, Length at) {}
-
   private final WallLayout layout;
   private final Optional<Part.ShearBlock> block;
-  private final Map<String, Optional<Given<Length>>> diameters = new HashMap<>();
-  private final Map<Length, Needs> needs = new HashMap<>();
+
+  /** By fastener; empty of one whose diameter nobody states. */
+  private final Map<String, Optional<Needs>> byFastener = new HashMap<>();
+
+  private final Map<Length, Needs> byDiameter = new HashMap<>();
 
   private HoleRoom(WallLayout layout) {
     this.layout = layout;
@@ -87,11 +87,7 @@ public final class HoleRoom {
   /** What is too near in a vertical. */
   public List<Shortfall> vertical(VerticalPiece piece, List<DrilledHole> holes) {
     return find(
-        piece.profile(),
-        holes,
-        new Edge("the lower end", Length.ZERO),
-        new Edge("the upper end", piece.length()),
-        Optional.empty());
+        piece.profile(), holes, "the lower end", "the upper end", piece.length(), Optional.empty());
   }
 
   /** What is too near in a horizontal. */
@@ -99,26 +95,29 @@ public final class HoleRoom {
     return find(
         piece.profile(),
         holes,
-        new Edge("the left end", Length.ZERO),
-        new Edge("the right end", piece.length()),
+        "the left end",
+        "the right end",
+        piece.length(),
         block.flatMap(Part.ShearBlock::edgeDistance));
   }
 
+  // in ticks: a tower's tens of thousands of holes are gone through at every edit
   private List<Shortfall> find(
       Part.Profile profile,
       List<DrilledHole> holes,
-      Edge first,
-      Edge last,
+      String firstEnd,
+      String lastEnd,
+      Length length,
       Optional<Given<Length>> stated) {
-    List<Shortfall> found = new ArrayList<>();
-    Length back = SystemPart.backOf(layout, profile);
-    Length front = back.minus(profile.depth().value());
-    Length widest = Length.ZERO;
+    List<Shortfall> found = new ArrayList<>(0);
+    long back = SystemPart.backOf(layout, profile).ticks();
+    long front = back - profile.depth().value().ticks();
+    long widest = 0;
     Needs[] all = new Needs[holes.size()];
     for (int i = 0; i < all.length; i++) {
       if (holes.get(i).placed()) {
         all[i] = needs(holes.get(i));
-        widest = Length.max(widest, all[i].spacing());
+        widest = Math.max(widest, all[i].spacing().ticks());
       }
     }
     for (int i = 0; i < all.length; i++) {
@@ -127,15 +126,16 @@ public final class HoleRoom {
       if (needed == null) {
         continue;
       }
-      Length depth = hole.back().orElseThrow();
-      end(hole, first, hole.along().minus(first.at()), needed, stated, found);
-      end(hole, last, last.at().minus(hole.along()), needed, stated, found);
-      edge(hole, "the glass side", depth.minus(front), needed, found);
-      edge(hole, "the room side", back.minus(depth), needed, found);
+      long along = hole.along().ticks();
+      long depth = hole.back().orElseThrow().ticks();
+      end(hole, firstEnd, along, needed, stated, found);
+      end(hole, lastEnd, length.ticks() - along, needed, stated, found);
+      edge(hole, "the glass side", depth - front, needed, found);
+      edge(hole, "the room side", back - depth, needed, found);
       for (int j = i + 1; j < holes.size(); j++) {
         DrilledHole other = holes.get(j);
         // holes stand in their order along the piece
-        if (other.along().minus(hole.along()).isLongerThan(widest)) {
+        if (other.along().ticks() - along > widest) {
           break;
         }
         if (all[j] != null && hole.side().meets(other.side())) {
@@ -148,32 +148,38 @@ public final class HoleRoom {
 
   private static void end(
       DrilledHole hole,
-      Edge edge,
-      Length distance,
+      String edge,
+      long distance,
       Needs needed,
       Optional<Given<Length>> stated,
       List<Shortfall> found) {
     if (stated.isPresent() && stated.get().value().isLongerThan(needed.edge())) {
       Length least = stated.get().value();
-      if (distance.isShorterThan(least)) {
+      if (distance < least.ticks()) {
         found.add(
             new Shortfall(
-                hole, edge.name(), Optional.empty(), distance, least, needed.diameter(), stated));
+                hole,
+                edge,
+                Optional.empty(),
+                new Length(distance),
+                least,
+                needed.diameter(),
+                stated));
       }
     } else {
-      edge(hole, edge.name(), distance, needed, found);
+      edge(hole, edge, distance, needed, found);
     }
   }
 
   private static void edge(
-      DrilledHole hole, String name, Length distance, Needs needed, List<Shortfall> found) {
-    if (distance.isShorterThan(needed.edge())) {
+      DrilledHole hole, String name, long distance, Needs needed, List<Shortfall> found) {
+    if (distance < needed.edge().ticks()) {
       found.add(
           new Shortfall(
               hole,
               name,
               Optional.empty(),
-              distance,
+              new Length(distance),
               needed.edge(),
               needed.diameter(),
               Optional.empty()));
@@ -202,16 +208,26 @@ public final class HoleRoom {
   }
 
   private Needs needs(DrilledHole hole) {
-    Given<Length> diameter =
-        hole.fastener()
-            .flatMap(name -> diameters.computeIfAbsent(name, this::diameter))
-            .orElseGet(
-                () ->
-                    Given.assumed(
-                        hole.diameter().orElseThrow(),
-                        hole.origin(),
-                        "diameter of the hole, as no fastener's is stated"));
-    return needs.computeIfAbsent(diameter.value(), any -> needs(diameter));
+    if (hole.fastener().isPresent()) {
+      String fastener = hole.fastener().get();
+      Optional<Needs> known = byFastener.get(fastener);
+      if (known == null) {
+        known = diameter(fastener).map(this::remembered);
+        byFastener.put(fastener, known);
+      }
+      if (known.isPresent()) {
+        return known.get();
+      }
+    }
+    return remembered(
+        Given.assumed(
+            hole.diameter().orElseThrow(),
+            hole.origin(),
+            "diameter of the hole, as no fastener's is stated"));
+  }
+
+  private Needs remembered(Given<Length> diameter) {
+    return byDiameter.computeIfAbsent(diameter.value(), any -> needs(diameter));
   }
 
   private static Needs needs(Given<Length> diameter) {

@@ -21,45 +21,33 @@ import mullwright.quantity.Length;
  */
 public final class WallAnalysis {
   private final WallLayout layout;
-  private final List<VerticalRun> runs;
-  private final int[] runOfPiece;
-  private final List<HorizontalSpan> horizontals;
-  private final WeightHolds holds;
   private final CellWeight fillings;
-  private final WeightPath weight;
   private final LineNeighbours neighbours;
   private final PartContacts contacts;
-  private final Kept<List<List<BendingCheck>>> bending;
   private final LineHeights heights;
   private final WindOnWall wind;
   private final GlassMemory glass;
-  private final Kept<CellEdges> edges;
-  private HolePlaces holes;
-  private AnchorsInUse anchors;
+  private final Once<SolvedFrame> frame;
+  private final Once<Kept<List<List<BendingCheck>>>> bending;
+  private final Once<CellEdges> edges;
+  private final Once<HolePlaces> holes;
+  private final Once<AnchorsInUse> anchors;
 
   private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
     this.layout = layout;
     this.wind = new WindOnWall(layout);
     this.glass = glass;
-    this.edges = new Kept<>(1, all -> new CellEdges(layout));
     this.fillings = new CellWeight(layout);
-    LineCentres centres = new LineCentres(layout);
-    RunSupports held = new RunSupports(layout);
-    this.holds = new WeightHolds(layout, held);
-    this.weight = new WeightPath(layout, fillings, centres, holds, memory);
-    RunBuilder frame = new RunBuilder(layout, wind, fillings, held, weight, centres, memory);
-    this.runs = frame.runs();
-    this.horizontals = frame.spans();
-    this.runOfPiece = new int[layout.verticals().size()];
-    for (int run = 0; run < runs.size(); run++) {
-      for (VerticalPiece piece : runs.get(run).pieces()) {
-        runOfPiece[piece.index()] = run;
-      }
-    }
     this.neighbours = new LineNeighbours(layout);
     this.contacts = new PartContacts(layout);
-    this.bending = new Kept<>(runs.size(), run -> VerticalBending.of(this, runs.get(run)));
     this.heights = new LineHeights(this);
+    this.frame = new Once<>(() -> new SolvedFrame(layout, wind, fillings, memory));
+    this.bending =
+        new Once<>(
+            () -> new Kept<>(runs().size(), run -> VerticalBending.of(this, runs().get(run))));
+    this.edges = new Once<>(() -> new CellEdges(layout));
+    this.holes = new Once<>(() -> HolePlaces.of(layout));
+    this.anchors = new Once<>(() -> new AnchorsInUse(layout));
   }
 
   /** The analysis of a wall as laid out. */
@@ -79,7 +67,7 @@ public final class WallAnalysis {
 
   /** The members round its cells. */
   public CellEdges edges() {
-    return edges.get(0);
+    return edges.get();
   }
 
   /** The plates and lites solved so far. */
@@ -93,36 +81,38 @@ public final class WallAnalysis {
   }
 
   /** Where every hole is; found when first asked for. */
-  public synchronized HolePlaces holes() {
-    if (holes == null) {
-      holes = HolePlaces.of(layout);
-    }
-    return holes;
+  public HolePlaces holes() {
+    return holes.get();
   }
 
   /** Its anchors by what mends ask of them; made when first asked for. */
-  public synchronized AnchorsInUse anchorsInUse() {
-    if (anchors == null) {
-      anchors = new AnchorsInUse(layout);
-    }
-    return anchors;
+  public AnchorsInUse anchorsInUse() {
+    return anchors.get();
+  }
+
+  /**
+   * Solves the frame, if nobody has asked for it yet: its beams and weights are by far the longest
+   * part, which what leans on places and holes alone need not wait for.
+   */
+  public void solveFrame() {
+    frame.get();
   }
 
   /** Every run of vertical, by line, then from below. */
   public List<VerticalRun> runs() {
-    return runs;
+    return frame.get().runs();
   }
 
   /** The run a length belongs to. */
   public VerticalRun runOf(VerticalPiece piece) {
-    return runs.get(runOfPiece[piece.index()]);
+    return runs().get(frame.get().runOf(piece));
   }
 
   /** The checks of bending of a length. */
   List<BendingCheck> bendingOf(VerticalPiece piece) {
     // the lengths of a run follow one another
     int place = piece.index() - runOf(piece).pieces().get(0).index();
-    return bending.get(runOfPiece[piece.index()]).get(place);
+    return bending.get().get(frame.get().runOf(piece)).get(place);
   }
 
   /** The anchors and clips of a line, from below. */
@@ -137,7 +127,7 @@ public final class WallAnalysis {
 
   /** What a length of vertical hangs from or stands on. */
   public LengthHold holdOf(VerticalPiece piece) {
-    return holds.of(piece);
+    return frame.get().holdOf(piece);
   }
 
   /** What is fixed to the vertical of a line and touches a stretch of height. */
@@ -177,12 +167,12 @@ public final class WallAnalysis {
 
   /** The horizontals as beams, in the order of the layout. */
   public List<HorizontalSpan> spans() {
-    return horizontals;
+    return frame.get().spans();
   }
 
   /** A horizontal as a beam. */
   public HorizontalSpan spanOf(HorizontalPiece piece) {
-    return horizontals.get(piece.index());
+    return spans().get(piece.index());
   }
 
   /** The worst deflection of every span and overhang of a run that stands, from below. */
@@ -225,36 +215,36 @@ public final class WallAnalysis {
         new AnchorLoad(
             Math.max(0, wind.map(peaks -> peaks.greatest().value()).orElse(0.0)),
             Math.max(0, -wind.map(peaks -> peaks.least().value()).orElse(0.0)),
-            weight.on(anchor)));
+            frame.get().weight().on(anchor)));
   }
 
   /** Weight of a length with what hangs on it [N]. */
   public double weightOf(VerticalPiece piece) {
-    return weight.of(piece).total();
+    return frame.get().weight().of(piece).total();
   }
 
   /** Weight of a length with what hangs on it, by where it comes from. */
   public LengthWeight weightPartsOf(VerticalPiece piece) {
-    return weight.of(piece);
+    return frame.get().weight().of(piece);
   }
 
   /** What each horizontal brings to a length of vertical. */
   List<WeightPath.Brought> broughtTo(VerticalPiece piece) {
-    return weight.brought(piece);
+    return frame.get().weight().brought(piece);
   }
 
   /** What a horizontal brings down to its left end, the verticals under it, its right end [N]. */
   public double[] weightFrom(HorizontalPiece piece) {
-    return weight.reactions(piece);
+    return frame.get().weight().reactions(piece);
   }
 
   /** The lengths under a horizontal that hold it up between its ends, from the left. */
   public List<VerticalPiece> under(HorizontalPiece piece) {
-    return weight.under(piece);
+    return frame.get().weight().under(piece);
   }
 
   /** What the wall weighs, and where it comes down. */
   public WallWeight weightOfWall() {
-    return WallWeight.of(layout, fillings, weight);
+    return WallWeight.of(layout, fillings, frame.get().weight());
   }
 }
