@@ -11,7 +11,7 @@ import java.math.RoundingMode;
  */
 public final class LengthPrinter {
   private static final LengthFormat US = LengthFormat.feetIfAny(Step.THIRTY_SECOND);
-  private static final Rational SMALL = Rational.ONE;
+  private static final Length SMALL = Length.ofInches(1);
 
   /** More decimals of an inch than any tick needs that comes out in decimal inches at all. */
   private static final int INCH_DECIMALS = 16;
@@ -29,7 +29,7 @@ public final class LengthPrinter {
    * In one system, as running text says it: {@code 5'-11 3/16"}, {@code 0.231"}, {@code 9.53 mm}.
    */
   public static String in(UnitSystem system, Length length) {
-    boolean small = length.inches().abs().compareTo(SMALL) <= 0;
+    boolean small = !length.abs().isLongerThan(SMALL);
     if (system == UnitSystem.SI) {
       return decimal(length, Unit.MILLIMETRE, small ? 2 : 1) + " mm";
     }

@@ -45,6 +45,11 @@ public record Rational(BigInteger numerator, BigInteger denominator)
 
   // nearly all numbers of a wall are small, and theirs is found many times quicker
   private static BigInteger divisor(BigInteger numerator, BigInteger denominator) {
+    if (denominator.signum() > 0 && denominator.bitCount() == 1 && numerator.signum() != 0) {
+      // a power of two, as the denominator of every floating-point number is
+      int twos = Math.min(numerator.getLowestSetBit(), denominator.getLowestSetBit());
+      return twos == 0 ? BigInteger.ONE : BigInteger.ONE.shiftLeft(twos);
+    }
     if (numerator.bitLength() >= Long.SIZE - 1 || denominator.bitLength() >= Long.SIZE - 1) {
       return numerator.gcd(denominator);
     }
@@ -88,7 +93,21 @@ public record Rational(BigInteger numerator, BigInteger denominator)
    * @throws NumberFormatException if it is infinite or not a number
    */
   public static Rational of(double value) {
-    return of(new BigDecimal(value));
+    if (!Double.isFinite(value)) {
+      throw new NumberFormatException(value + " is no number a fraction can be");
+    }
+    if (value == 0) {
+      return ZERO;
+    }
+    // value = significand × 2^exponent, its last bit set so that it is in lowest terms at once
+    int exponent = Math.max(Math.getExponent(value), Double.MIN_EXPONENT) - EXACT_BITS + 1;
+    long significand = (long) Math.scalb(value, -exponent);
+    int zeros = Long.numberOfTrailingZeros(significand);
+    BigInteger odd = BigInteger.valueOf(significand >> zeros);
+    exponent += zeros;
+    return exponent >= 0
+        ? of(odd.shiftLeft(exponent))
+        : new Rational(odd, BigInteger.ONE.shiftLeft(-exponent));
   }
 
   public Rational plus(Rational other) {

@@ -89,13 +89,25 @@ class RationalTest {
     assertThat(Rational.of(-2, 3).abs()).isEqualTo(Rational.of(2, 3));
   }
 
+  /**
+   * Against the JDK's own exact decimals; halves, zeros, the smallest and the largest among them.
+   */
   @Test
   void everyDoubleComesBack() {
     SplittableRandom random = new SplittableRandom(754);
+    double[] edges = {0, -0.0, 0.5, -3, 6, Double.MIN_VALUE, Double.MIN_NORMAL, Double.MAX_VALUE};
     for (int i = 0; i < 2_000; i++) {
-      double value = Double.longBitsToDouble(random.nextLong());
+      double value =
+          i < edges.length
+              ? edges[i]
+              : i % 2 == 0
+                  ? Double.longBitsToDouble(random.nextLong())
+                  : random.nextInt(-5_000, 5_000) / 64.0;
       if (Double.isFinite(value)) {
-        assertThat(Rational.of(value).toDouble()).isEqualTo(value);
+        assertThat(Rational.of(value))
+            .isEqualTo(Rational.of(new BigDecimal(value)))
+            .extracting(Rational::toDouble)
+            .isEqualTo(value == 0 ? 0.0 : value);
       }
     }
   }
