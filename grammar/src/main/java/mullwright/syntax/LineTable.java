@@ -43,6 +43,38 @@ public final class LineTable {
         text.length(), Arrays.copyOf(starts, lines + 1), Arrays.copyOf(ends, lines + 1));
   }
 
+  /**
+   * The table after an edit: only the lines it touches are looked for anew.
+   *
+   * @param text the text after it
+   * @param start where the edit begins, {@code end} where what it replaces ended
+   */
+  LineTable edited(String text, int start, int end) {
+    int shift = text.length() - length;
+    // a line end may be half of this edit and half of the line before
+    int from = Math.max(0, line(start) - 1);
+    int after = line(end) + 1;
+    boolean toTheEnd = after == starts.length;
+    int at = starts[from];
+    LineTable anew = of(text.substring(at, toTheEnd ? text.length() : starts[after] + shift));
+    // behind the last line end of a stretch begins a line that is told of already
+    int more = toTheEnd ? anew.count() : anew.count() - 1;
+    int[] newStarts = new int[from + more + starts.length - after];
+    int[] newEnds = new int[newStarts.length];
+    System.arraycopy(starts, 0, newStarts, 0, from);
+    System.arraycopy(ends, 0, newEnds, 0, from);
+    for (int i = 0; i < more; i++) {
+      newStarts[from + i] = at + anew.starts[i];
+      newEnds[from + i] = at + anew.ends[i];
+    }
+    for (int i = from + more; i < newStarts.length; i++) {
+      int old = i - from - more + after;
+      newStarts[i] = starts[old] + shift;
+      newEnds[i] = ends[old] + shift;
+    }
+    return new LineTable(text.length(), newStarts, newEnds);
+  }
+
   /** How many lines there are, at least one. */
   public int count() {
     return starts.length;

@@ -90,7 +90,10 @@ public final class ParsedFile {
       }
     }
     after.addAll(segments.subList(kept, segments.size()));
-    return new ParsedFile(edited, after);
+    ParsedFile file = new ParsedFile(edited, after);
+    LineTable before = lines;
+    file.lines = before == null ? null : before.edited(edited, start, end);
+    return file;
   }
 
   /** True if the edit put the end of a comment into the text, or made one of what stood there. */

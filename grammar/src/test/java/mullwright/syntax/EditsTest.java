@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,7 +79,15 @@ class EditsTest {
       ParsedFile fresh = ParsedFile.parse(edited);
       assertThat(file.text()).isEqualTo(edited);
       assertThat(file.segments()).as("edit %d", i).isEqualTo(fresh.segments());
+      assertThat(lines(file)).as("lines after edit %d", i).isEqualTo(lines(fresh));
     }
+  }
+
+  private static List<TextRange> lines(ParsedFile file) {
+    LineTable lines = file.lines();
+    return IntStream.range(0, lines.count())
+        .mapToObj(line -> new TextRange(lines.start(line), lines.end(line)))
+        .toList();
   }
 
   @ParameterizedTest

@@ -28,9 +28,18 @@ public record FoldedFinding(Finding shown, List<Finding> others) {
     }
     List<FoldedFinding> folded = new ArrayList<>();
     for (List<Finding> there : byPlace.values()) {
+      if (there.size() == 1) {
+        folded.add(new FoldedFinding(there.get(0), List.of()));
+        continue;
+      }
       Finding worst = there.get(0);
-      for (Finding finding : there) {
-        worst = excess(finding) > excess(worst) ? finding : worst;
+      double most = excess(worst);
+      for (Finding finding : there.subList(1, there.size())) {
+        double excess = excess(finding);
+        if (excess > most) {
+          worst = finding;
+          most = excess;
+        }
       }
       List<Finding> others = new ArrayList<>(there);
       others.remove(worst);

@@ -28,14 +28,13 @@ record Measures(UnitSystem system) {
   /** In the units of a wall's file. */
   static Measures of(WallFacts facts) {
     ParsedFile file = facts.text().files().get(facts.wall().origin().file());
-    Optional<String> units = Optional.empty();
-    if (file != null) {
-      for (Segment segment : file.segments()) {
-        units = units.or(() -> units(segment.statements()));
+    for (Segment segment : file == null ? List.<Segment>of() : file.segments()) {
+      Optional<String> units = units(segment.statements());
+      if (units.isPresent()) {
+        return new Measures(units.get().startsWith("m") ? UnitSystem.SI : UnitSystem.US);
       }
     }
-    boolean metric = units.filter(word -> word.startsWith("m")).isPresent();
-    return new Measures(metric ? UnitSystem.SI : UnitSystem.US);
+    return new Measures(UnitSystem.US);
   }
 
   private static Optional<String> units(List<Statement> statements) {
