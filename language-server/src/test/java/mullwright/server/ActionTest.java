@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is offered to be done to a text, and what the text becomes. */
 class ActionTest extends ProtocolTalk {
-  private static final String EAST =
+  static final String EAST =
       """
       use "../catalog/small.wall"
       wall East {
@@ -219,7 +219,17 @@ class ActionTest extends ProtocolTalk {
     assertThat(after(split, made, ""))
         .startsWith("use \"../catalog/small.wall\"\nuse \"both.wall\"\n")
         .endsWith(west);
-    assertThat(after(split, address, text)).isEqualTo(EAST + "\n");
+    assertThat(after(split, address, text)).isEqualTo(EAST);
     assertThat(annotation(split).getDescription()).contains("uses walls/both.wall");
+  }
+
+  @Test
+  void aWallThatMovesLeavesNoBlankLinesTooMany() {
+    String south = EAST.substring(28).replace("wall East", "wall South");
+    String west = EAST.substring(28).replace("wall East", "wall West");
+    String text = EAST + "\n" + south + "\n" + west;
+    String address = open("walls/three.wall", text);
+    CodeAction middle = titled(actions(address, text, "wall South"), "Move wall South to a file");
+    assertThat(after(picked(middle), address, text)).isEqualTo(EAST + "\n" + west);
   }
 }

@@ -1,6 +1,7 @@
 package mullwright.server.action;
 
 import mullwright.syntax.LineTable;
+import mullwright.syntax.TextRange;
 
 /** Whole lines of a text round a stretch of it. */
 final class Lines {
@@ -15,6 +16,30 @@ final class Lines {
   static int after(LineTable lines, int offset, String text) {
     int line = lines.line(offset);
     return line + 1 < lines.count() ? lines.start(line + 1) : text.length();
+  }
+
+  /**
+   * Whole lines with the blank lines that would be too many once they are gone: those above at the
+   * end of the text, those below elsewhere.
+   */
+  static TextRange withSpareBlanks(TextRange whole, String text) {
+    int before = whole.start();
+    while (before > 0 && Character.isWhitespace(text.charAt(before - 1))) {
+      before--;
+    }
+    int lineBefore = before == 0 ? 0 : text.indexOf('\n', before) + 1;
+    if (text.substring(whole.end()).isBlank()) {
+      return new TextRange(lineBefore, text.length());
+    }
+    int end = whole.end();
+    if (lineBefore < whole.start() || before == 0) {
+      for (int next = text.indexOf('\n', end);
+          next >= 0 && text.substring(end, next).isBlank();
+          next = text.indexOf('\n', end)) {
+        end = next + 1;
+      }
+    }
+    return new TextRange(whole.start(), end);
   }
 
   /** Where the documentation and comments right above a line begin; itself if there are none. */

@@ -113,7 +113,8 @@ public final class MovePart implements ActionSource {
     boolean ownLine = catalog.file().text().substring(at, brace).isBlank();
     int place = ownLine ? at : brace;
     String inserted = (ownLine ? "" : "\n") + moved;
-    StringBuilder fromAfter = new StringBuilder(text).delete(start, end);
+    TextRange gone = Lines.withSpareBlanks(new TextRange(start, end), text);
+    StringBuilder fromAfter = new StringBuilder(text).delete(gone.start(), gone.end());
     StringBuilder toAfter = new StringBuilder(catalog.file().text()).insert(place, inserted);
     new Supposition(
             from.snapshot(),
@@ -126,7 +127,7 @@ public final class MovePart implements ActionSource {
     Edits edits = new Edits(from.view());
     edits.annotate(
         "Move " + name, "Every wall that uses " + catalog.path() + " can name it from then on.");
-    edits.replace(from, from.range(start, end), "");
+    edits.replace(from, from.range(gone.start(), gone.end()), "");
     edits.replace(catalog, catalog.range(place, place), inserted);
     return edits;
   }

@@ -78,7 +78,8 @@ public final class SplitFile implements ActionSource {
     TextRange whole = document.file().absolute(selected.cursor().segment(), wall.range());
     int start = Lines.withCommentsAbove(lines, whole.start(), text);
     int end = Lines.after(lines, whole.end(), text);
-    String kept = new StringBuilder(text).delete(start, end).toString();
+    TextRange gone = Lines.withSpareBlanks(new TextRange(start, end), text);
+    String kept = new StringBuilder(text).delete(gone.start(), gone.end()).toString();
     String own = head(document) + text.substring(start, end);
     new Supposition(document.snapshot(), Map.of(document.path(), kept, path, own))
         .difference(selected.desk().cancel())
@@ -90,7 +91,7 @@ public final class SplitFile implements ActionSource {
     edits.annotate(
         "Move wall " + name, "It uses " + document.path() + " for its project and its catalog.");
     edits.create(document.view().addresses().apply(path), own);
-    edits.replace(document, document.range(start, end), "");
+    edits.replace(document, document.range(gone.start(), gone.end()), "");
     return edits;
   }
 
