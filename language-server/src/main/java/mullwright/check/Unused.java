@@ -7,6 +7,9 @@ import mullwright.model.Symbol;
 /** A name that is given and never used. */
 @AutoService(Rule.class)
 public final class Unused implements TextRule {
+  /** The name of this rule. */
+  public static final String NAME = "unused";
+
   @Override
   public About about() {
     return About.of(Group.TEXT, Severity.INFORMATION);

@@ -110,8 +110,9 @@ final class CheckCommand implements Callable<Integer> {
     Rules rules = Rules.find();
     boolean settled = settings(opened, rules);
     Optional<KeptParts> parts = kept.map(KeptChecks::parts);
-    CheckReport all =
-        new ProjectCheck(opened.disk(), rules, threads, parts).check(paths, opened::shown).report();
+    ProjectCheck.Done done =
+        new ProjectCheck(opened.disk(), rules, threads, parts).check(paths, opened::shown);
+    CheckReport all = done.report();
     kept.ifPresent(KeptChecks::save);
     if (known.writes()) {
       known.write(shell, all);
@@ -133,7 +134,8 @@ final class CheckCommand implements Callable<Integer> {
     if (!readable.all() || !settled || !report.failures().isEmpty()) {
       return Exit.COULD_NOT;
     }
-    if (known.none() && kept.isPresent() && paths.stream().allMatch(kept.get()::sound)) {
+    boolean lasting = known.none() && done.lasting();
+    if (lasting && kept.isPresent() && paths.stream().allMatch(kept.get()::sound)) {
       kept.get().save(answer);
     }
     return code;

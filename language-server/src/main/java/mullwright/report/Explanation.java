@@ -77,7 +77,7 @@ public record Explanation(Snapshot snapshot, String path, String shown, int widt
     Traces traces = new Traces(wall.layout());
     List<Derivation> numbers = new ArrayList<>();
     traces.all().forEach(piece -> numbers.addAll(traces.of(piece)));
-    for (Finding finding : snapshot.reading(path).orElseThrow().findings(Cancel.NEVER)) {
+    for (Finding finding : snapshot.findings(path, Cancel.NEVER)) {
       finding.measured().ifPresent(numbers::add);
       finding.limit().ifPresent(numbers::add);
     }
@@ -154,8 +154,7 @@ public record Explanation(Snapshot snapshot, String path, String shown, int widt
   }
 
   private void findings(int line, UnitSystem units, StringBuilder out) {
-    List<Finding> findings =
-        snapshot.reading(path).map(reading -> reading.findings(Cancel.NEVER)).orElse(List.of());
+    List<Finding> findings = snapshot.findings(path, Cancel.NEVER);
     LineTable lines = snapshot.file(path).orElseThrow().lines();
     for (Finding finding : findings) {
       Optional<FilePlace> place =

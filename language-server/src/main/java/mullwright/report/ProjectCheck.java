@@ -25,10 +25,15 @@ public record ProjectCheck(Files files, Rules rules, int threads, Optional<KeptP
   /** Files that share one snapshot: what they use is read once, what they need is then let go. */
   private static final int TOGETHER = 16;
 
-  /** What came of it; {@code taken} parts came out of the cache. */
-  public record Done(CheckReport report, int taken) {}
+  /**
+   * What came of it.
+   *
+   * @param taken how many parts came out of the cache
+   * @param lasting true if the answer is the same as long as these files and those they use are
+   */
+  public record Done(CheckReport report, int taken, boolean lasting) {}
 
-  private record Piece(CheckPart part, boolean taken) {}
+  private record Piece(CheckPart part, boolean taken, boolean lasting) {}
 
   /** Checks the files, in that order. */
   public Done check(List<String> paths, UnaryOperator<String> shown) {
@@ -41,7 +46,10 @@ public record ProjectCheck(Files files, Rules rules, int threads, Optional<KeptP
       pieces.addAll(sideBySide(paths));
     }
     int taken = (int) pieces.stream().filter(Piece::taken).count();
-    return new Done(CheckReport.together(pieces.stream().map(Piece::part).toList(), shown), taken);
+    return new Done(
+        CheckReport.together(pieces.stream().map(Piece::part).toList(), shown),
+        taken,
+        pieces.stream().allMatch(Piece::lasting));
   }
 
   private List<Piece> sideBySide(List<String> paths) {
@@ -80,10 +88,15 @@ public record ProjectCheck(Files files, Rules rules, int threads, Optional<KeptP
       if (known.isEmpty()) {
         snapshot = snapshot == null ? new Workspace(files, rules).snapshot() : snapshot;
         CheckPart part = CheckPart.of(snapshot, path, Cancel.NEVER);
-        cache.ifPresent(kept -> kept.put(part));
-        pieces.add(new Piece(part, false));
+        // whether a part is unused hangs on files that use this one, too
+        boolean lasting =
+            snapshot.reading(path).stream().allMatch(it -> it.unnamedParts().isEmpty());
+        if (lasting) {
+          cache.ifPresent(kept -> kept.put(part));
+        }
+        pieces.add(new Piece(part, false, lasting));
       } else {
-        pieces.add(new Piece(known.get(), true));
+        pieces.add(new Piece(known.get(), true, true));
       }
     }
     return pieces;

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import mullwright.check.Finding;
 import mullwright.check.FoldedFinding;
 import mullwright.check.Severity;
+import mullwright.check.Unused;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
@@ -22,7 +23,6 @@ public final class Diagnostics {
   /** Whose they are, as editors show it. */
   static final String SOURCE = "mullwright";
 
-  private static final String UNUSED = "unused";
   private static final int OTHERS_NAMED = 6;
 
   private Diagnostics() {}
@@ -97,7 +97,7 @@ public final class Diagnostics {
     String message = finding.message() + (more.isEmpty() ? "" : " (" + more + ")");
     Diagnostic diagnostic = new Diagnostic(range, message, severity(finding.severity()), SOURCE);
     diagnostic.setCode(finding.rule());
-    if (finding.rule().equals(UNUSED)) {
+    if (finding.rule().equals(Unused.NAME)) {
       diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));
     }
     if (uses.related() && !finding.related().isEmpty()) {

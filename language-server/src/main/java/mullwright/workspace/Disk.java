@@ -1,5 +1,6 @@
 package mullwright.workspace;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,6 +13,7 @@ import mullwright.syntax.ParsedFile;
 final class Disk {
   private final Files files;
   private final Map<String, Kept> kept = new ConcurrentHashMap<>();
+  private List<String> walls;
 
   Disk(Files files) {
     this.files = files;
@@ -27,6 +29,14 @@ final class Disk {
 
   Kept get(String path) {
     return kept.computeIfAbsent(path, this::read);
+  }
+
+  /** The wall files, listed once. */
+  synchronized List<String> walls() {
+    if (walls == null) {
+      walls = files.walls();
+    }
+    return walls;
   }
 
   /** The same files as they are now; one whose text is what it was keeps the very same tree. */

@@ -28,6 +28,10 @@ import java.util.Set;
  */
 public final class DiskFiles implements Files {
   private static final int DEPTH_LIMIT = 16;
+
+  /** The most files of any kind that are passed on the way to walls, as in a whole home folder. */
+  private static final int PASS_LIMIT = 100_000;
+
   private static final Set<String> PASSED_OVER = Set.of("node_modules", "target", "build");
 
   private final Path root;
@@ -126,6 +130,8 @@ public final class DiskFiles implements Files {
 
   private SimpleFileVisitor<Path> visitor(List<String> found) {
     return new SimpleFileVisitor<>() {
+      private int passed;
+
       @Override
       public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes is) {
         String name = folder.equals(root) ? "" : folder.getFileName().toString();
@@ -139,7 +145,10 @@ public final class DiskFiles implements Files {
         if (file.toString().endsWith(".wall") && is.isRegularFile()) {
           relative(file).ifPresent(found::add);
         }
-        return found.size() < COUNT_LIMIT ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
+        passed++;
+        return found.size() < COUNT_LIMIT && passed < PASS_LIMIT
+            ? FileVisitResult.CONTINUE
+            : FileVisitResult.TERMINATE;
       }
 
       @Override

@@ -23,6 +23,7 @@ import mullwright.model.Model;
 import mullwright.model.ModelReader;
 import mullwright.model.Reference;
 import mullwright.model.Sources;
+import mullwright.model.Symbol;
 import mullwright.model.Wall;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
@@ -138,6 +139,17 @@ public final class Reading {
   /** What the file and those it uses say. */
   public Model model() {
     return model;
+  }
+
+  /** Its own parts that neither it nor what it uses names; another file that uses it may. */
+  public List<Symbol> unnamedParts() {
+    List<Symbol> parts = new ArrayList<>();
+    for (Symbol symbol : model.unusedNames()) {
+      if (symbol.kind() == Symbol.Kind.PART) {
+        parts.add(symbol);
+      }
+    }
+    return parts;
   }
 
   /** Its walls laid out, in the order of the text. */

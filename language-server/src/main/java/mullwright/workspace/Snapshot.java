@@ -14,7 +14,9 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import mullwright.check.Finding;
 import mullwright.check.Severities;
+import mullwright.check.Unused;
 import mullwright.model.Origin;
+import mullwright.model.Symbol;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.TextRange;
 
@@ -30,6 +32,7 @@ public final class Snapshot {
   private final Disk disk;
   private final Memory memory;
   private final Map<String, Reading> readings = new ConcurrentHashMap<>();
+  private final Map<String, Set<Origin>> namedElsewhere = new ConcurrentHashMap<>();
 
   Snapshot(Files files, Map<String, ParsedFile> buffers, Disk disk, Memory memory) {
     this.files = files;
@@ -142,6 +145,41 @@ public final class Snapshot {
     return Collections.unmodifiableSet(paths);
   }
 
+  /** The same as they were listed when first asked for, with the buffers: cheap to ask again. */
+  Collection<String> listed() {
+    Set<String> paths = new TreeSet<>(disk.walls());
+    paths.addAll(buffers.keySet());
+    return Collections.unmodifiableSet(paths);
+  }
+
+  /**
+   * What is found in a file and in what it uses, in the order of the text: what its reading finds
+   * but for parts that another file uses, which that reading cannot know of.
+   */
+  public List<Finding> findings(String path, Cancel cancel) {
+    Optional<Reading> reading = reading(path);
+    List<Finding> all = reading.map(it -> it.findings(cancel)).orElse(List.of());
+    List<Symbol> parts = reading.map(Reading::unnamedParts).orElse(List.of());
+    if (parts.isEmpty()) {
+      return all;
+    }
+    Set<Origin> used = namedElsewhere.get(path);
+    if (used == null) {
+      used = new HashSet<>();
+      for (Symbol part : NamedElsewhere.of(parts, path, this, cancel)) {
+        used.add(part.definition());
+      }
+      namedElsewhere.put(path, used);
+    }
+    List<Finding> left = new ArrayList<>();
+    for (Finding finding : all) {
+      if (!finding.rule().equals(Unused.NAME) || !used.contains(finding.origin())) {
+        left.add(finding);
+      }
+    }
+    return List.copyOf(left);
+  }
+
   /**
    * All findings of the given files and of what they use, each under the file it belongs to and
    * once; within a file in the order of the text.
@@ -151,7 +189,7 @@ public final class Snapshot {
     Set<Told> told = new HashSet<>();
     for (String root : roots) {
       byFile.computeIfAbsent(root, path -> new ArrayList<>());
-      for (Finding finding : reading(root).map(r -> r.findings(cancel)).orElse(List.of())) {
+      for (Finding finding : findings(root, cancel)) {
         // two walls that use one catalog both tell what is wrong in it
         if (told.add(new Told(finding))) {
           byFile.computeIfAbsent(finding.origin().file(), path -> new ArrayList<>()).add(finding);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import mullwright.check.Finding;
+import mullwright.check.Unused;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
@@ -127,6 +128,10 @@ public record Supposition(Snapshot before, Map<String, String> after) {
       told.put("a size in wall " + layout.wall().name(), sizes);
     }
     for (Finding finding : reading.findings(cancel)) {
+      if (finding.rule().equals(Unused.NAME)) {
+        // a name that nothing names changes no wall
+        continue;
+      }
       String name =
           finding.piece().isEmpty()
               ? "what the rule “" + finding.rule() + "” finds in the text"

@@ -96,6 +96,21 @@ class KeptChecksTest {
     sameAsNew();
   }
 
+  /** Whether a part is unused hangs on the files that use its own, which are not asked for here. */
+  @Test
+  void aChangeOfAFileThatUsesAnotherIsSeen() {
+    String glass = "catalog {\n  glass V9 {\n    ply 1/4\" annealed clear\n  }\n}\n";
+    Fixtures.write(folder, "walls/parts.wall", glass + "wall Parts {\n}\n");
+    sameAsNew("walls/parts.wall", "--fail-on", "information");
+    assertThat(Ran.in(folder, "check", "walls/parts.wall").out()).contains("“V9” is given");
+    Fixtures.write(
+        folder,
+        "walls/user.wall",
+        "use \"parts.wall\"\nwall User {\n  lites {\n    vision V9 all\n  }\n}\n");
+    sameAsNew("walls/parts.wall", "--fail-on", "information");
+    assertThat(Ran.in(folder, "check", "walls/parts.wall").out()).doesNotContain("“V9” is given");
+  }
+
   @Test
   void aChangeOfTheSameLengthAtOnceIsSeen() {
     for (int gap = 1; gap < 9; gap++) {
