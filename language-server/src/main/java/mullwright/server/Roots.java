@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntBinaryOperator;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,11 +18,12 @@ import mullwright.workspace.DiskFiles;
 /**
  * Which workspace an address belongs to.
  *
- * <p>That of the innermost folder the client has open. A file outside of them all, or a client
- * without folders, gets a workspace of its own: the nearest folder above it that holds {@code
- * .mullwright} or {@code .git}, else the folder it lies in or, if it uses files of folders above,
- * the lowest from which all of them can be reached. An address that is no file of the disk stands
- * by itself.
+ * <p>That of the outermost folder the client has open: of two folders, one inside the other, the
+ * inner has nothing of its own, so that its files use those above as if it were not open. A file
+ * outside of them all, or a client without folders, gets a workspace of its own: the nearest folder
+ * above it that holds {@code .mullwright} or {@code .git}, else the folder it lies in or, if it
+ * uses files of folders above, the lowest from which all of them can be reached. An address that is
+ * no file of the disk stands by itself.
  */
 final class Roots {
   private static final List<String> ROOT_MARKS = List.of(".mullwright", ".git");
@@ -48,6 +50,13 @@ final class Roots {
   void add(String folder) {
     Addresses.path(folder)
         .ifPresent(path -> folders.computeIfAbsent(path, root -> Root.of(root, rules)));
+    // one that is inside another now is not looked at; it begins anew once it is outermost again
+    folders.replaceAll((path, root) -> isOutermost(path) ? root : Root.of(path, rules));
+  }
+
+  private boolean isOutermost(Path folder) {
+    return folders.keySet().stream()
+        .noneMatch(other -> folder.startsWith(other) && !folder.equals(other));
   }
 
   void remove(String folder) {
@@ -61,7 +70,13 @@ final class Roots {
 
   /** All workspaces that anything was asked of. */
   Collection<Root> all() {
-    List<Root> all = new ArrayList<>(folders.values());
+    List<Root> all = new ArrayList<>();
+    folders.forEach(
+        (path, root) -> {
+          if (isOutermost(path)) {
+            all.add(root);
+          }
+        });
     all.addAll(strays.values());
     all.addAll(buffers.values());
     return all;
@@ -73,8 +88,8 @@ final class Roots {
     if (file.isEmpty()) {
       return Optional.ofNullable(buffers.get(address)).map(root -> new Held(root, BUFFER));
     }
-    return innermost(file.get(), folders)
-        .or(() -> innermost(file.get(), strays))
+    return around(file.get(), folders, Math::min)
+        .or(() -> around(file.get(), strays, Math::max))
         .map(root -> held(root, file.get()));
   }
 
@@ -112,17 +127,23 @@ final class Roots {
     buffers.remove(address);
   }
 
-  private static Optional<Root> innermost(Path file, Map<Path, Root> folders) {
-    Root innermost = null;
-    int depth = -1;
-    for (Map.Entry<Path, Root> each : folders.entrySet()) {
-      Path folder = each.getKey();
-      if (folder.getNameCount() > depth && file.startsWith(folder) && !file.equals(folder)) {
-        innermost = each.getValue();
-        depth = folder.getNameCount();
+  /**
+   * The workspace of a folder above a file.
+   *
+   * @param better the depth that counts where there are two
+   */
+  private static Optional<Root> around(
+      Path file, Map<Path, Root> folders, IntBinaryOperator better) {
+    Path found = null;
+    for (Path folder : folders.keySet()) {
+      int depth = folder.getNameCount();
+      if (file.startsWith(folder)
+          && !file.equals(folder)
+          && (found == null || better.applyAsInt(depth, found.getNameCount()) == depth)) {
+        found = folder;
       }
     }
-    return Optional.ofNullable(innermost);
+    return Optional.ofNullable(found).map(folders::get);
   }
 
   private static Path home(Path file, String text) {
