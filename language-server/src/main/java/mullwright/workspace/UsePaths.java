@@ -2,10 +2,14 @@ package mullwright.workspace;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import mullwright.syntax.Argument;
 import mullwright.syntax.ParsedFile;
-import mullwright.syntax.Segment;
 import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
 import mullwright.syntax.TextRange;
@@ -13,6 +17,8 @@ import mullwright.syntax.Word;
 
 /** The paths of {@code use} that must be written otherwise when files move. */
 public final class UsePaths {
+  private static final Pattern UNWRITABLE = Pattern.compile("[\"\\\\:\\p{Cntrl}]|^~");
+
   private UsePaths() {}
 
   /** A file, or a folder with all in it, goes from a path below the root to another. */
@@ -27,45 +33,58 @@ public final class UsePaths {
    */
   public record Rewrite(String path, TextRange range, String text) {}
 
-  /** What must be written otherwise, in the order of paths and text. */
-  public static List<Rewrite> after(List<Move> moves, Snapshot snapshot, Cancel cancel) {
-    List<Rewrite> rewrites = new ArrayList<>();
+  /**
+   * What follows for the texts.
+   *
+   * @param rewrites what must be written otherwise, in the order of paths and text
+   * @param lost files that are used and then lie where no {@code use} can be written to lead: by
+   *     their paths after the move, the files that use them
+   */
+  public record After(List<Rewrite> rewrites, Map<String, Set<String>> lost) {}
+
+  /** What follows from moves. */
+  public static After after(List<Move> moves, Snapshot snapshot, Cancel cancel) {
+    After after = new After(new ArrayList<>(), new TreeMap<>());
     for (String path : snapshot.walls()) {
       cancel.check();
-      snapshot.file(path).ifPresent(file -> rewrites(path, file, moves, rewrites));
+      snapshot.file(path).ifPresent(file -> follow(path, file, moves, after));
     }
-    return rewrites;
+    return after;
   }
 
-  private static void rewrites(
-      String path, ParsedFile file, List<Move> moves, List<Rewrite> rewrites) {
+  private static void follow(String path, ParsedFile file, List<Move> moves, After after) {
     for (int i = 0; i < file.segments().size(); i++) {
-      Segment segment = file.segments().get(i);
-      for (Statement statement : segment.statements()) {
+      for (Statement statement : file.segments().get(i).statements()) {
         if (statement.kind() == StatementKind.USE) {
           int at = i;
           statement
               .argument(Argument.Text.class)
               .map(Argument.Text::string)
-              .flatMap(
+              .ifPresent(
                   written ->
-                      rewritten(path, written, moves)
-                          .map(text -> new Rewrite(path, file.absolute(at, written.range()), text)))
-              .ifPresent(rewrites::add);
+                      follow(path, written, file.absolute(at, written.range()), moves, after));
         }
       }
     }
   }
 
-  private static Optional<String> rewritten(String path, Word written, List<Move> moves) {
+  private static void follow(
+      String path, Word written, TextRange range, List<Move> moves, After after) {
     Optional<String> used = UsedFile.resolve(path, written.text());
     if (used.isEmpty()) {
-      return Optional.empty();
+      return;
     }
     String user = moved(path, moves);
     String now = moved(used.get(), moves);
-    boolean still = UsedFile.resolve(user, written.text()).filter(now::equals).isPresent();
-    return still ? Optional.empty() : Optional.of("\"" + relative(user, now) + "\"");
+    if (UsedFile.resolve(user, written.text()).filter(now::equals).isPresent()) {
+      return;
+    }
+    Optional<String> text = written(user, now);
+    if (text.isPresent()) {
+      after.rewrites.add(new Rewrite(path, range, "\"" + text.get() + "\""));
+    } else {
+      after.lost.computeIfAbsent(now, any -> new TreeSet<>()).add(user);
+    }
   }
 
   private static String moved(String path, List<Move> moves) {
@@ -80,8 +99,17 @@ public final class UsePaths {
     return path;
   }
 
-  /** The path of a file as another in the same workspace writes it. */
-  public static String relative(String user, String used) {
+  /**
+   * The path of a file as another in the same workspace writes it; empty if none can: a name that
+   * holds a quote ends the text it stands in, and one with a colon or backslash is no path of every
+   * machine.
+   */
+  public static Optional<String> written(String user, String used) {
+    String path = relative(user, used);
+    return UNWRITABLE.matcher(path).find() ? Optional.empty() : Optional.of(path);
+  }
+
+  private static String relative(String user, String used) {
     String[] from = user.split("/");
     String[] to = used.split("/");
     int common = 0;

@@ -71,6 +71,18 @@ class FilesTest extends ProtocolTalk {
     assertThat(renamed("walls", "facades")).isNull();
   }
 
+  /** A text in quotes ends at the next quote, so no path can hold one. */
+  @Test
+  void aNameThatNoUseCanHoldIsToldAndBreaksNoText() throws Exception {
+    open("walls/east.wall", USES);
+    assertThat(renamed("catalog/small.wall", "catalog/6\" parts.wall")).isNull();
+    assertThat(talk.heard.logged.poll(Conversation.PATIENCE_SECONDS, TimeUnit.SECONDS).getMessage())
+        .contains("“catalog/6\" parts.wall”", "walls/east.wall keeps the old path");
+    String west = open("walls/west.wall", "use \"east.wall\"\n");
+    assertThat(after(renamed("walls/east.wall", "east.wall"), west, "use \"east.wall\"\n"))
+        .isEqualTo("use \"../east.wall\"\n");
+  }
+
   @Test
   void namesNothingThatStaysAndSurvivesNonsense() {
     open("walls/east.wall", USES);

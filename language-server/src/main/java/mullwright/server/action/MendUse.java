@@ -42,8 +42,9 @@ public final class MendUse implements ActionSource {
     String name = written.replace("\"", "").replace('\\', '/').replaceAll(".*/", "");
     for (String path : document.snapshot().walls()) {
       boolean same = path.equals(name) || path.endsWith("/" + name);
-      if (same && !path.equals(document.path()) && offers.size() < OFFERED) {
-        String text = "\"" + UsePaths.relative(document.path(), path) + "\"";
+      Optional<String> way = UsePaths.written(document.path(), path);
+      if (same && way.isPresent() && !path.equals(document.path()) && offers.size() < OFFERED) {
+        String text = "\"" + way.get() + "\"";
         offers.add(
             Action.of(
                 "Write " + text,

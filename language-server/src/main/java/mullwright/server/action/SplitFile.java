@@ -16,6 +16,7 @@ import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
 import mullwright.syntax.TextRange;
 import mullwright.workspace.Supposition;
+import mullwright.workspace.UsePaths;
 
 /**
  * Moves a wall out of a file of several into a file of its own, which uses the first for its
@@ -52,6 +53,10 @@ public final class SplitFile implements ActionSource {
     }
     if (selected.document().view().document(path).isPresent()) {
       return List.of(Action.refused(title, "There is a file " + path + " already."));
+    }
+    if (UsePaths.written(path, selected.document().path()).isEmpty()) {
+      return List.of(
+          Action.refused(title, "No use can be written that leads to this file's name."));
     }
     return List.of(Action.of(title, () -> split(selected, wall, name, path)));
   }

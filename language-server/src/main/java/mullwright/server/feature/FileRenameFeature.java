@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import mullwright.server.Client;
@@ -13,6 +14,7 @@ import mullwright.server.Edits;
 import mullwright.server.Feature;
 import mullwright.server.Route;
 import mullwright.server.View;
+import mullwright.server.Window;
 import mullwright.syntax.TextRange;
 import mullwright.workspace.UsePaths;
 import org.eclipse.lsp4j.FileRename;
@@ -86,12 +88,25 @@ public final class FileRenameFeature implements Feature {
         continue;
       }
       edits = edits == null ? new Edits(view) : edits;
-      for (UsePaths.Rewrite rewrite : UsePaths.after(moves, view.snapshot(), desk.cancel())) {
+      UsePaths.After after = UsePaths.after(moves, view.snapshot(), desk.cancel());
+      after.lost().forEach((path, users) -> tellLost(path, users, desk));
+      for (UsePaths.Rewrite rewrite : after.rewrites()) {
         Document document = view.document(rewrite.path()).orElseThrow();
         TextRange at = rewrite.range();
         edits.replace(document, document.range(at.start(), at.end()), rewrite.text());
       }
     }
     return edits == null || edits.isEmpty() ? null : edits.toWorkspaceEdit(desk.client());
+  }
+
+  private static void tellLost(String path, Collection<String> users, Desk desk) {
+    new Window(desk.editor())
+        .complain(
+            "No use can be written that leads to “"
+                + path
+                + "”, as a path in the text holds no quote, colon or backslash: "
+                + String.join(", ", users)
+                + (users.size() == 1 ? " keeps" : " keep")
+                + " the old path and will not find it. Give the file a name without them.");
   }
 }
