@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import mullwright.model.NearNames;
 
 /**
  * The severities a project sets for rules: lines {@code severity.rule-name = error}, {@code
@@ -77,7 +78,8 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<Fault> fau
                 key,
                 where
                     + "a line begins with severity. and the name of a rule, or with editor. and a"
-                    + " setting."));
+                    + " setting."
+                    + near(key, rules).map(name -> " Is “" + name + "” meant?").orElse("")));
       } else if (rule.get().about().safety()) {
         faults.add(
             new Fault(
@@ -93,6 +95,13 @@ public record Severities(Map<String, Optional<Severity>> byRule, List<Fault> fau
       }
     }
     return new Severities(byRule, faults);
+  }
+
+  private static Optional<String> near(String key, Rules rules) {
+    return rules.all().stream()
+        .map(rule -> PREFIX + rule.name())
+        .filter(name -> NearNames.isNear(key, name))
+        .findFirst();
   }
 
   /** Sets the severity of a rule; what is wrong if the word is none. */

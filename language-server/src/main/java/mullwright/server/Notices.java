@@ -108,6 +108,7 @@ final class Notices {
       case "initialized" -> {
         worker.ask(guarded(method, () -> registrations.watch(session)));
         worker.ask(guarded(method, () -> registrations.watchSettings(session.client())));
+        worker.ask(guarded(method, () -> tell(session.settings())));
         worker.ask(guarded(method, this::pullSettings));
         // to watch a process takes as long as to show the first findings, and nobody waits for it
         worker.whenIdle(guarded(method, this::watchParent));
@@ -148,7 +149,8 @@ final class Notices {
       changeFolders(
           Route.needed(Fields.of(said).flatMap(it -> it.fields("event")).orElse(null), "event"));
     } else if (method.equals(SETTINGS)) {
-      settings(Route.needed(Fields.of(said).orElse(null), "settings").object().get("settings"));
+      settings(
+          Route.needed(Fields.of(said).orElse(null), "settings").object().get("settings"), false);
       pullSettings();
     } else {
       session.lookAgain();
@@ -207,17 +209,25 @@ final class Notices {
 
   private void pullSettings() {
     registrations.pullSettings(
-        session.client(), sent -> worker.ask(guarded(SETTINGS, () -> settings(sent))));
+        session.client(), sent -> worker.ask(guarded(SETTINGS, () -> settings(sent, true))));
   }
 
-  /** A client that has none, or is to be asked, sends null. */
-  private void settings(JsonElement sent) {
+  private void tell(Settings settings) {
+    settings.problems().forEach(log::unreadable);
+  }
+
+  /**
+   * A client that has none, or is to be asked, sends null.
+   *
+   * @param own true if all of it is about this server
+   */
+  private void settings(JsonElement sent, boolean own) {
     if (sent == null || !sent.isJsonObject()) {
       return;
     }
     Settings before = session.settings();
-    Settings now = Settings.read(sent);
-    now.problems().forEach(log::unreadable);
+    Settings now = Settings.read(sent, own);
+    tell(now);
     session.settings(now);
     if (!session.settings().equals(before)) {
       publisher.refreshShown();

@@ -52,7 +52,7 @@ final class Session {
     this.roots = new Roots(rules);
     this.encoding = PositionEncoding.chosen(client.words("general.positionEncodings"));
     this.progresses = new Progresses(editor);
-    this.settings = Settings.read(client.options());
+    this.settings = Settings.read(client.options(), true);
     client.folders().forEach(roots::add);
   }
 
@@ -79,7 +79,7 @@ final class Session {
 
   /** The editor sent other settings; what it does not name is as the editor had it at first. */
   void settings(Settings sent) {
-    settings = Settings.read(client.options()).under(sent);
+    settings = Settings.read(client.options(), true).under(sent);
   }
 
   /** What the editor shows of the server's own. */

@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import mullwright.check.Severities;
+import mullwright.model.NearNames;
 import mullwright.quantity.UnitSystem;
 
 /**
@@ -44,8 +46,15 @@ public record Settings(Map<String, String> values, List<Severities.Fault> faults
   public static final Settings NONE = new Settings(Map.of(), List.of());
 
   private static final String SECTION = "mullwright";
+  private static final String SEVERITY = "severity.";
   private static final String ON = "on";
   private static final String OFF = "off";
+  private static final List<String> NAMES =
+      List.of(HINTS_LENGTHS, HINTS_GLASS, HINTS_GRID, LENS, UNITS);
+
+  /** What the editors' own sides of the section begin with: how the server is run and watched. */
+  private static final List<String> OF_EDITORS = List.of("java.", "server.", "trace.");
+
   private static final List<String> SWITCH = List.of(ON, OFF);
   private static final List<String> UNIT_WORDS = List.of("file", "inches", "millimetres");
 
@@ -108,19 +117,23 @@ public record Settings(Map<String, String> values, List<Severities.Fault> faults
 
   /**
    * What an editor sent: an object, nested or with dotted names, all of it or its part {@code
-   * mullwright}. Anything else sets nothing; a name that is not known here may be the editor's own.
+   * mullwright}. Anything else sets nothing.
+   *
+   * @param own true if the object is about this server only; of others a name that is not known is
+   *     told only where it is nearly one that is, or stands in the part {@code mullwright}
    */
-  public static Settings read(JsonElement sent) {
+  public static Settings read(JsonElement sent, boolean own) {
     Draft draft = new Draft();
     if (sent != null && sent.isJsonObject()) {
       JsonObject all = sent.getAsJsonObject();
       JsonElement part = all.get(SECTION);
-      collect("", part != null && part.isJsonObject() ? part.getAsJsonObject() : all, draft);
+      boolean section = part != null && part.isJsonObject();
+      collect("", section ? part.getAsJsonObject() : all, own || section, draft);
     }
     return draft.done();
   }
 
-  private static void collect(String before, JsonObject object, Draft draft) {
+  private static void collect(String before, JsonObject object, boolean own, Draft draft) {
     object
         .entrySet()
         .forEach(
@@ -128,11 +141,28 @@ public record Settings(Map<String, String> values, List<Severities.Fault> faults
               String name = before + entry.getKey();
               JsonElement value = entry.getValue();
               if (value.isJsonObject()) {
-                collect(name + ".", value.getAsJsonObject(), draft);
-              } else if (value.isJsonPrimitive() && !wordsOf(name).isEmpty()) {
-                draft.set(name, name, value.getAsString(), "The setting “mullwright." + name + "”");
+                collect(name + ".", value.getAsJsonObject(), own, draft);
+              } else if (!value.isJsonNull() && isMeant(name, own)) {
+                draft.set(
+                    name,
+                    name,
+                    value.isJsonPrimitive() ? value.getAsString() : value.toString(),
+                    "The setting “mullwright." + name + "”");
               }
             });
+  }
+
+  private static boolean isMeant(String name, boolean own) {
+    for (String others : OF_EDITORS) {
+      if (name.startsWith(others)) {
+        return false;
+      }
+    }
+    return own || !wordsOf(name).isEmpty() || near(name).isPresent();
+  }
+
+  private static Optional<String> near(String name) {
+    return NAMES.stream().filter(known -> NearNames.isNear(name, known)).findFirst();
   }
 
   /** These with the others in their place where those say something. */
@@ -155,18 +185,21 @@ public record Settings(Map<String, String> values, List<Severities.Fault> faults
       if (words.contains(word)) {
         values.put(name, word);
       } else if (words.isEmpty()) {
-        faults.add(
-            new Severities.Fault(
-                key,
-                where
-                    + " is not known. Known are "
-                    + String.join(", ", HINTS_LENGTHS, HINTS_GLASS, HINTS_GRID, LENS, UNITS)
-                    + "."));
+        faults.add(new Severities.Fault(key, where + " is not known. " + instead(name)));
       } else {
         faults.add(
             new Severities.Fault(
                 key, where + " is “" + given + "”; it may be " + String.join(", ", words) + "."));
       }
+    }
+
+    private static String instead(String name) {
+      return name.startsWith(SEVERITY)
+          ? "Severities are the project's, in " + Severities.FILE + " at the root."
+          : near(name).map(known -> "Is “" + known + "” meant? ").orElse("")
+              + "Known are "
+              + String.join(", ", NAMES)
+              + ".";
     }
 
     private static String plain(String word) {

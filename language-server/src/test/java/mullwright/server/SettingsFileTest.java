@@ -50,7 +50,7 @@ class SettingsFileTest {
         .containsExactly(
             tuple(1, 0, 18), tuple(2, 0, 22), tuple(3, 2, 25), tuple(4, 0, 28), tuple(5, 0, 16));
     assertThat(problems.get(0).getMessage().getLeft())
-        .contains("“editor.lense” is not known. Known are");
+        .contains("“editor.lense” is not known. Is “lens” meant? Known are");
     assertThat(problems.get(1).getMessage().getLeft()).contains("a severity is error, warning");
     assertThat(problems.get(2).getMessage().getLeft())
         .contains("it may be file, inches, millimetres");

@@ -2,6 +2,7 @@ package mullwright.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import java.nio.file.Path;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import mullwright.quantity.UnitSystem;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeLensParams;
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -22,7 +24,7 @@ class SettingsTest {
   @TempDir Path folder;
 
   private static Settings of(String json) {
-    return Settings.read(JsonParser.parseString(json));
+    return Settings.read(JsonParser.parseString(json), true);
   }
 
   @Test
@@ -52,7 +54,41 @@ class SettingsTest {
     assertThat(Settings.read("editor.lense = off\n").problems())
         .singleElement()
         .asString()
-        .contains("mullwright.properties, “editor.lense” is not known");
+        .contains("mullwright.properties, “editor.lense” is not known. Is “lens” meant?");
+  }
+
+  @Test
+  void aNameThatIsNotKnownIsToldOnce() throws InterruptedException {
+    assertThat(of("{\"hints\": {\"lenghts\": false}, \"java\": {\"home\": \"\"}}").problems())
+        .containsExactly(
+            "The setting “mullwright.hints.lenghts” is not known. Is “hints.lengths” meant? Known"
+                + " are hints.lengths, hints.glass, hints.grid, lens, units.");
+    assertThat(of("{\"severity\": {\"unused\": \"off\"}, \"lens\": [1]}").problems())
+        .containsExactly(
+            "The setting “mullwright.severity.unused” is not known. Severities are the project's,"
+                + " in mullwright.properties at the root.",
+            "The setting “mullwright.lens” is “[1]”; it may be on, off.");
+    JsonElement whole = JsonParser.parseString("{\"python\": {\"path\": \"\"}, \"lense\": true}");
+    assertThat(Settings.read(whole, false).problems()).hasSize(1);
+    Conversation talk = new Conversation("settings");
+    InitializeParams parameters = new InitializeParams();
+    parameters.setCapabilities(new ClientCapabilities());
+    parameters.setInitializationOptions(Map.of("lense", false));
+    Conversation.await(talk.server.initialize(parameters));
+    talk.server.initialized(new InitializedParams());
+    assertThat(told(talk)).contains("“mullwright.lense” is not known. Is “lens” meant?");
+    for (String name : new String[] {"lense", "lense", "hint.glass"}) {
+      talk.server
+          .getWorkspaceService()
+          .didChangeConfiguration(
+              new DidChangeConfigurationParams(Map.of("mullwright", Map.of(name, false))));
+    }
+    assertThat(told(talk)).contains("“mullwright.hint.glass” is not known");
+    talk.close();
+  }
+
+  private static String told(Conversation talk) throws InterruptedException {
+    return talk.heard.logged.poll(Conversation.PATIENCE_SECONDS, TimeUnit.SECONDS).getMessage();
   }
 
   @Test
