@@ -23,6 +23,10 @@ public final class BrokenUse implements TextRule {
   private static String what(ModelProblem.BadUse use) {
     return switch (use.reason()) {
       case NOT_FOUND -> "There is no file " + Words.quoted(use.path()) + ", seen from this one.";
+      case NO_PLACE ->
+          "This text is in no file yet, so that "
+              + Words.quoted(use.path())
+              + " leads nowhere from here.";
       case CIRCLE -> "Files use one another in a circle: " + String.join(" → ", use.chain()) + ".";
       case ABSOLUTE -> Words.quoted(use.path()) + " is not a relative path.";
       case ABOVE_ROOT -> Words.quoted(use.path()) + " leads above the workspace.";
@@ -34,6 +38,7 @@ public final class BrokenUse implements TextRule {
     return switch (use.reason()) {
       case NOT_FOUND ->
           "Mend the path: it starts in this file's own folder, with / between folders.";
+      case NO_PLACE -> "Save it first: the path starts in the folder it is saved in.";
       case CIRCLE -> "Take one use of the circle out.";
       case ABSOLUTE -> "Write the path from this file's own folder.";
       case ABOVE_ROOT ->

@@ -70,6 +70,8 @@ public sealed interface ModelProblem {
     /** Why. */
     public enum Reason {
       NOT_FOUND,
+      /** The text is not saved yet: paths start nowhere. */
+      NO_PLACE,
       CIRCLE,
       ABSOLUTE,
       ABOVE_ROOT,

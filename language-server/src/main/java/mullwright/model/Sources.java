@@ -12,4 +12,9 @@ public interface Sources {
    *     {@code ..}
    */
   Optional<ParsedFile> find(String path);
+
+  /** True unless the text has no place among files yet, so that no path leads anywhere. */
+  default boolean placed() {
+    return true;
+  }
 }

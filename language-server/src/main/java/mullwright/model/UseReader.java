@@ -53,6 +53,10 @@ final class UseReader {
       complete = false;
       return;
     }
+    if (!sources.placed()) {
+      bad(Reason.NO_PLACE, use, List.of(), use.origin());
+      return;
+    }
     if (ABSOLUTE.matcher(use.path()).matches()) {
       bad(Reason.ABSOLUTE, use, List.of(), use.origin());
       return;

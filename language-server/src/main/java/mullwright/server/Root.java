@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import mullwright.check.Rules;
 import mullwright.workspace.DiskFiles;
 import mullwright.workspace.Files;
-import mullwright.workspace.MemoryFiles;
+import mullwright.workspace.NoFiles;
 import mullwright.workspace.Workspace;
 
 /** One workspace of the session with the client's spelling of its addresses. */
@@ -35,7 +35,7 @@ final class Root {
 
   /** A text that has no folder, such as a new buffer nobody saved yet. */
   static Root ofBuffer(Supplier<Rules> rules) {
-    return new Root(null, new MemoryFiles(Map.of()), rules);
+    return new Root(null, new NoFiles(), rules);
   }
 
   /** Its texts; made when first asked for, since to check them takes the rules. */

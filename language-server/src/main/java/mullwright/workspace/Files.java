@@ -24,6 +24,11 @@ public interface Files {
   /** The wall files below the root in the order of their paths, at most {@link #COUNT_LIMIT}. */
   List<String> walls();
 
+  /** False for a text that has no place among files yet. */
+  default boolean placed() {
+    return true;
+  }
+
   /** What came of reading a file. */
   sealed interface Read {
     /**

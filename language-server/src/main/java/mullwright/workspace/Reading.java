@@ -86,7 +86,18 @@ public final class Reading {
    */
   static Reading of(String path, Snapshot snapshot, Reading last, Memory memory) {
     Map<String, Optional<ParsedFile>> asked = new HashMap<>();
-    Sources sources = used -> asked.computeIfAbsent(used, snapshot::file);
+    Sources sources =
+        new Sources() {
+          @Override
+          public Optional<ParsedFile> find(String used) {
+            return asked.computeIfAbsent(used, snapshot::file);
+          }
+
+          @Override
+          public boolean placed() {
+            return snapshot.placed();
+          }
+        };
     Model model = ModelReader.read(path, sources, memory.models());
     List<Finding> damage = Damage.findings(asked, snapshot);
     Frame frame = Frame.of(path, asked);

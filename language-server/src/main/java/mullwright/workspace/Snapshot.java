@@ -76,6 +76,11 @@ public final class Snapshot {
     return buffers.containsKey(path);
   }
 
+  /** False if its text has no place among files yet. */
+  public boolean placed() {
+    return files.placed();
+  }
+
   /** The tree of a file: of its buffer if one is open, else as it stands on disk. */
   public Optional<ParsedFile> file(String path) {
     ParsedFile buffer = buffers.get(path);

@@ -256,6 +256,10 @@ class TextWordsTest {
         "There is no file “c.wall”, seen from this one."
             + " Mend the path: it starts in this file's own folder, with / between folders.");
     told.put(
+        use(BadUse.Reason.NO_PLACE, "../c.wall"),
+        "This text is in no file yet, so that “../c.wall” leads nowhere from here. Save it first:"
+            + " the path starts in the folder it is saved in.");
+    told.put(
         new BadUse(BadUse.Reason.CIRCLE, "b.wall", List.of("a.wall", "b.wall", "a.wall"), HERE),
         "Files use one another in a circle: a.wall → b.wall → a.wall."
             + " Take one use of the circle out.");

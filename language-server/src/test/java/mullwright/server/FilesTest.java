@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.FileRename;
 import org.eclipse.lsp4j.RegistrationParams;
@@ -84,6 +85,15 @@ class FilesTest extends ProtocolTalk {
   }
 
   @Test
+  void aWallOfATextInNoFileMovesOnceTheTextIsSaved() {
+    String untitled = "untitled:Untitled-1";
+    String both = "wall East {\n}\n\nwall West {\n}\n";
+    talk.open(untitled, both);
+    CodeAction move = titled(actions(untitled, both, "wall West"), "Move wall West");
+    assertThat(move.getDisabled().getReason()).contains("Save it first");
+  }
+
+  @Test
   void namesNothingThatStaysAndSurvivesNonsense() {
     open("walls/east.wall", USES);
     assertThat(renamed("walls/other.wall", "walls/another.wall")).isNull();
@@ -108,6 +118,11 @@ class FilesTest extends ProtocolTalk {
       String untitled = "untitled:Untitled-1";
       single.open(untitled, "wall East {\n  gridd {\n  }\n}\n");
       assertThat(single.heard.next(untitled).getDiagnostics()).isNotEmpty();
+      single.replace(untitled, USES);
+      assertThat(single.heard.next(untitled).getDiagnostics())
+          .filteredOn(it -> it.getCode().getLeft().equals("broken-use"))
+          .singleElement()
+          .satisfies(it -> assertThat(it.getMessage().getLeft()).contains("Save it first"));
     }
   }
 

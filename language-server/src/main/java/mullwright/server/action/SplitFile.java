@@ -48,6 +48,11 @@ public final class SplitFile implements ActionSource {
     if (name.isEmpty()) {
       return List.of();
     }
+    if (!selected.document().snapshot().placed()) {
+      return List.of(
+          Action.refused(
+              title, "This text is in no file yet that another could use. Save it first."));
+    }
     if (!Edits.makesFiles(client)) {
       return List.of(Action.refused(title, "This editor cannot be told to make files."));
     }
