@@ -2,6 +2,7 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.Comparator;
+import java.util.List;
 import mullwright.analysis.wall.AnchorDemand;
 import mullwright.layout.PlacedAnchor;
 
@@ -20,15 +21,21 @@ public final class AnchorOverCapacity implements AnchorRule {
 
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
-    AnchorDemand.all(facts.analysis(), it).stream()
+    List<AnchorDemand> demands = AnchorDemand.all(facts.analysis(), it);
+    demands.stream()
         .filter(AnchorDemand::passed)
         .max(Comparator.comparingDouble(AnchorDemand::share))
-        .ifPresent(worst -> tell(it, worst, facts, found));
+        .ifPresent(
+            worst -> {
+              Findings.Draft draft = tell(it, worst, facts, found);
+              new AnchorParts(facts, it).strongerFor(demands).ifPresent(draft::fix);
+            });
   }
 
-  private static void tell(PlacedAnchor it, AnchorDemand worst, WallFacts facts, Findings found) {
+  private static Findings.Draft tell(
+      PlacedAnchor it, AnchorDemand worst, WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
-    found
+    return found
         .at(it.use().origin())
         .piece(it.name())
         .what(

@@ -29,27 +29,29 @@ public final class AnchorSlotTooShort implements AnchorRule {
     Measures say = Measures.of(facts);
     double needed = slot.result().needed();
     String enough = say.enough(needed).map(say.atLeast()::print).orElse(say.length(needed));
-    found
-        .at(it.use().origin())
-        .piece(it.name())
-        .what(
-            "The slot of "
-                + it.part().orElseThrow().name()
-                + " is "
-                + say.length(slot.slot().value())
-                + ", it needs "
-                + say.length(needed)
-                + ": the bolt, "
-                + say.length(slot.result().input().up())
-                + " up, "
-                + say.length(slot.result().input().down())
-                + " down, "
-                + say.length(SlotMovement.ADJUSTMENT)
-                + " to install.")
-        .mend("Take a part with a slot of " + enough + " or more.")
-        .measured(Inputs.length("slot", slot.slot()))
-        .limit(slot.needed())
-        .related(slot.slot().origin(), "the slot")
-        .related(slot.hangs().use().origin(), "the length grows from here");
+    Findings.Draft draft =
+        found
+            .at(it.use().origin())
+            .piece(it.name())
+            .what(
+                "The slot of "
+                    + it.part().orElseThrow().name()
+                    + " is "
+                    + say.length(slot.slot().value())
+                    + ", it needs "
+                    + say.length(needed)
+                    + ": the bolt, "
+                    + say.length(slot.result().input().up())
+                    + " up, "
+                    + say.length(slot.result().input().down())
+                    + " down, "
+                    + say.length(SlotMovement.ADJUSTMENT)
+                    + " to install.")
+            .mend("Take a part with a slot of " + enough + " or more.")
+            .measured(Inputs.length("slot", slot.slot()))
+            .limit(slot.needed())
+            .related(slot.slot().origin(), "the slot")
+            .related(slot.hangs().use().origin(), "the length grows from here");
+    new AnchorParts(facts, it).slotOf(needed).ifPresent(draft::fix);
   }
 }

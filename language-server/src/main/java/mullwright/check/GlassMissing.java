@@ -15,29 +15,34 @@ import mullwright.syntax.StatementKind;
  * <p>One piece of glass fills an opening from member to member. Plain geometry.
  */
 @AutoService(Rule.class)
-public final class GlassMissing implements LiteRule, TextRule {
+public final class GlassMissing implements WallRule, TextRule {
   @Override
   public About about() {
     return About.of(Group.GLASS, Severity.ERROR);
   }
 
   @Override
-  public void check(Cell it, WallFacts facts, Findings found) {
-    if (it.opening().isPresent()) {
-      return;
-    }
-    if (it.use().isEmpty()) {
-      if (facts.litesReadWhole()) {
-        Optional<Origin> last = new StatementEdits(facts.text()).lastLite(facts.wall());
-        found
-            .at(last.or(() -> block(facts)).orElse(facts.wall().origin()))
-            .piece(it.name())
-            .what("Nothing fills it.")
-            .mend("Name a glass for it under lites, as vision V1 or spandrel S1.")
-            .related(rowBelow(it, facts).origin(), "the row under it");
+  public void check(WallFacts facts, Findings found) {
+    boolean readWhole = facts.litesReadWhole();
+    MissingGlass missing = new MissingGlass(facts);
+    Optional<Origin> last = new StatementEdits(facts.text()).lastLite(facts.wall());
+    Origin place = last.or(() -> block(facts)).orElse(facts.wall().origin());
+    for (Cell it : facts.layout().cells()) {
+      if (it.opening().isPresent()) {
+        continue;
       }
-    } else if (it.firstBay() < it.lastBay()) {
-      acrossBays(it, facts, found);
+      if (it.use().isEmpty() && readWhole) {
+        Findings.Draft draft =
+            found
+                .at(place)
+                .piece(it.name())
+                .what("Nothing fills it.")
+                .mend("Name a glass for it under lites, as vision V1 or spandrel S1.")
+                .related(rowBelow(it, facts).origin(), "the row under it");
+        missing.fixes(it).forEach(draft::fix);
+      } else if (it.use().isPresent() && it.firstBay() < it.lastBay()) {
+        acrossBays(it, facts, found);
+      }
     }
   }
 
@@ -74,17 +79,21 @@ public final class GlassMissing implements LiteRule, TextRule {
       if (!same) {
         Grid.Bay space = facts.wall().grid().bays().get(bay);
         String name = line(space.left(), facts) + ".." + line(space.right(), facts);
-        found
-            .at(use.origin())
-            .piece(it.name())
-            .what(
-                "No vertical stands between its bays, and "
-                    + here.map(other -> other.glass().value() + " is put into bay ")
-                        .orElse("nothing is put into bay ")
-                    + name
-                    + " of it.")
-            .mend("Fill all its bays by one statement, or stand a vertical between them.")
-            .related(here.map(LiteUse::origin).orElse(space(bay, facts)), "the other bay");
+        Findings.Draft draft =
+            found
+                .at(use.origin())
+                .piece(it.name())
+                .what(
+                    "No vertical stands between its bays, and "
+                        + here.map(other -> other.glass().value() + " is put into bay ")
+                            .orElse("nothing is put into bay ")
+                        + name
+                        + " of it.")
+                .mend("Fill all its bays by one statement, or stand a vertical between them.")
+                .related(here.map(LiteUse::origin).orElse(space(bay, facts)), "the other bay");
+        if (here.isEmpty()) {
+          MissingGlass.whole(it, use, facts).ifPresent(draft::fix);
+        }
         return;
       }
     }

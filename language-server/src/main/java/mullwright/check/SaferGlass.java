@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import mullwright.layout.Cell;
-import mullwright.model.Grid;
 import mullwright.model.LiteUse;
 import mullwright.model.Origin;
 import mullwright.model.Part;
@@ -71,7 +70,7 @@ final class SaferGlass {
       return Optional.of(new Fix("Take " + glass, List.of(edit)));
     }
     return new StatementEdits(facts.text())
-        .addAfter(use.origin(), statement(it, use, glass, between))
+        .addAfter(use.origin(), statement(use, glass, between))
         .map(edit -> new Fix("Take " + glass + " there", List.of(edit)));
   }
 
@@ -85,46 +84,13 @@ final class SaferGlass {
   }
 
   // a narrower statement, so that it wins where it is needed and nothing else changes
-  private String statement(Cell it, LiteUse use, String glass, List<Cell> between) {
-    Grid grid = facts.wall().grid();
+  private String statement(LiteUse use, String glass, List<Cell> between) {
     StatementKind kind = use.vision() ? StatementKind.VISION : StatementKind.SPANDREL;
+    List<Cell> unsafe = between.stream().filter(cell -> needed.get(cell.index())).toList();
     return kind.spelling()
         + " "
         + Words.asName(glass)
-        + " rows "
-        + Words.asName(grid.rows().get(it.below()).name())
-        + ".."
-        + Words.asName(grid.rows().get(it.above()).name())
-        + " bays "
-        + String.join(", ", bays(between));
-  }
-
-  private List<String> bays(List<Cell> between) {
-    List<String> ranges = new ArrayList<>();
-    Grid grid = facts.wall().grid();
-    int from = -1;
-    int to = -1;
-    for (Cell cell : between) {
-      if (!needed.get(cell.index())) {
-        continue;
-      }
-      int left = grid.bays().get(cell.firstBay()).left();
-      if (left != to) {
-        range(grid, from, to).ifPresent(ranges::add);
-        from = left;
-      }
-      to = grid.bays().get(cell.lastBay()).right();
-    }
-    range(grid, from, to).ifPresent(ranges::add);
-    return ranges;
-  }
-
-  private static Optional<String> range(Grid grid, int from, int to) {
-    return from < 0
-        ? Optional.empty()
-        : Optional.of(
-            Words.asName(grid.lines().get(from).name())
-                + ".."
-                + Words.asName(grid.lines().get(to).name()));
+        + " "
+        + new BayRanges(facts.wall().grid()).clauses(unsafe);
   }
 }

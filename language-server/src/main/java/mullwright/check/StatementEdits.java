@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import mullwright.model.Origin;
 import mullwright.model.Wall;
 import mullwright.syntax.Argument;
+import mullwright.syntax.Block;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Comment;
@@ -22,6 +23,7 @@ import mullwright.syntax.TextRange;
  * <p>Each answers empty where the statement is not at hand.
  */
 record StatementEdits(TextFacts facts) {
+  private static final String INDENT = "  ";
 
   /** Puts a clause after the last clause of a statement, before its remarks. */
   Optional<Fix.Edit> addClause(Origin statement, String clause) {
@@ -216,6 +218,79 @@ record StatementEdits(TextFacts facts) {
     return last(wall, StatementKind.LITES_BLOCK);
   }
 
+  /** Puts a statement at the end of the lites block of a wall, which is made if it has none. */
+  Optional<Fix.Edit> addLite(Wall wall, String text) {
+    Optional<Statement> block =
+        inside(wall.origin()).filter(s -> s.kind() == StatementKind.LITES_BLOCK).findFirst();
+    if (lastLite(wall).isPresent()) {
+      return lastLite(wall).flatMap(last -> addAfter(last, text));
+    }
+    if (block.isPresent()) {
+      return block.flatMap(lites -> fill(wall.origin(), lites, text));
+    }
+    Optional<Statement> last =
+        inside(wall.origin()).max(Comparator.comparingInt(s -> s.range().start()));
+    return last.flatMap(found -> indent(wall.origin(), found))
+        .flatMap(
+            blanks ->
+                addInside(
+                    wall.origin(), "lites {\n" + blanks + INDENT + text + "\n" + blanks + "}"))
+        .map(
+            edit ->
+                new Fix.Edit(
+                    edit.origin(),
+                    withLineEnds(
+                        (standsApart(wall.origin(), last.get()) ? "\n" : "") + edit.text(),
+                        wall.origin())));
+  }
+
+  /** True if there is a blank line above a statement. */
+  private boolean standsApart(Origin near, Statement statement) {
+    String above =
+        facts
+            .segment(near)
+            .map(segment -> segment.text().substring(0, statement.range().start()))
+            .orElse("");
+    return above.substring(above.stripTrailing().length()).chars().filter(c -> c == '\n').count()
+        > 1;
+  }
+
+  /** A text of several lines with the ends that lines have there. */
+  private String withLineEnds(String text, Origin near) {
+    String plain = text.replace("\r\n", "\n");
+    return facts.segment(near).filter(segment -> segment.text().contains("\r\n")).isPresent()
+        ? plain.replace("\n", "\r\n")
+        : plain;
+  }
+
+  /** Puts a statement into a block that has none. */
+  private Optional<Fix.Edit> fill(Origin near, Statement empty, String text) {
+    Optional<Block> block = empty.block().filter(Block::closed);
+    Optional<String> indent = indent(near, empty);
+    Optional<Segment> segment = facts.segment(near);
+    if (block.isEmpty() || indent.isEmpty() || segment.isEmpty()) {
+      return Optional.empty();
+    }
+    TextRange range = block.get().range();
+    String inside = segment.get().text().substring(range.start() + 1, range.end() - 1);
+    return inside.isBlank()
+        ? Optional.of(
+            replace(near, range, "{\n" + indent.get() + INDENT + text + "\n" + indent.get() + "}"))
+        : Optional.empty();
+  }
+
+  private Optional<String> indent(Origin near, Statement statement) {
+    return facts
+        .segment(near)
+        .map(
+            segment -> {
+              int start = statement.range().start();
+              int line = segment.text().lastIndexOf('\n', start - 1) + 1;
+              return segment.text().substring(line, start);
+            })
+        .filter(String::isBlank);
+  }
+
   private Optional<Origin> last(Wall wall, StatementKind kind) {
     return block(wall, kind).stream()
         .max(Comparator.comparingInt(s -> s.range().start()))
@@ -234,7 +309,7 @@ record StatementEdits(TextFacts facts) {
         .flatMap(Statement::block)
         .flatMap(block -> block.statements().stream().filter(s -> s.kind() == kind).findFirst())
         .flatMap(Statement::block)
-        .map(mullwright.syntax.Block::statements)
+        .map(Block::statements)
         .orElse(List.of());
   }
 
