@@ -55,7 +55,8 @@ final class LineMends {
       return null;
     }
     LineMends mends = new LineMends(tokens, kind);
-    SyntaxProblem slip = word ? mends.misspelt() : null;
+    SyntaxProblem slip = word && mends.numberRunsIn() ? mends.runTogether() : null;
+    slip = slip == null && word ? mends.misspelt() : slip;
     slip = slip == null && word ? mends.runTogether() : slip;
     slip = slip == null ? mends.runTogetherBefore() : slip;
     return slip == null ? mends.leftOut() : slip;
@@ -94,10 +95,18 @@ final class LineMends {
           words.add(first(clause));
         }
         words.addAll(beginsValue(before.getType()) || unit() ? AFTER_VALUES : AFTER_NAMES);
+        if (!reaches()) {
+          words.remove("to");
+        }
       }
     }
     words.remove("");
     return words;
+  }
+
+  /** True if a place may go on to another. */
+  private boolean reaches() {
+    return kind == StatementKind.ROW || kind.clauses().contains(ClauseWord.FROM);
   }
 
   private boolean unit() {
@@ -140,6 +149,12 @@ final class LineMends {
   }
 
   // ---- two words in one ------------------------------------------------------------------------
+
+  /** True of a number right after a word: {@code spaced20} is no slip of {@code spaced}. */
+  private boolean numberRunsIn() {
+    String apart = apart(found.getText(), words(), said);
+    return !apart.isEmpty() && Character.isDigit(apart.charAt(apart.indexOf(' ') + 1));
+  }
 
   private SyntaxProblem runTogether() {
     String text = found.getText();
@@ -215,14 +230,21 @@ final class LineMends {
         return new Garbled(How.WORD_LEFT_OUT, phrase, meant, inside(), range(from));
       }
       boolean one = oneMore();
+      if (one && betweenLines()) {
+        return new Garbled(How.RANGE_LEFT_OUT, phrase, List.of(), inside(), range(from));
+      }
       for (ClauseWord clause : kind.clauses()) {
         boolean rare = one && clause.spelling().indexOf(' ') > 0;
-        if (!said.contains(clause) && !rare && fits(clause)) {
+        boolean other = clause == ClauseWord.AT && said.contains(ClauseWord.SPACED);
+        if (!said.contains(clause) && !rare && !other && fits(clause)) {
           meant.add(clause.spelling() + " " + phrase);
         }
       }
       if (one && meant.size() <= 1) {
-        How how = meant.isEmpty() ? How.COMMA_LEFT_OUT : How.WORD_OR_COMMA_LEFT_OUT;
+        How how =
+            !meant.isEmpty()
+                ? How.WORD_OR_COMMA_LEFT_OUT
+                : mayRange() ? How.COMMA_OR_RANGE_LEFT_OUT : How.COMMA_LEFT_OUT;
         return new Garbled(how, phrase, meant, inside(), range(from));
       }
     }
@@ -304,11 +326,35 @@ final class LineMends {
               BRACKET,
               DEAD_LOAD,
               WIND_LOAD,
-              CLIP ->
+              CLIP,
+              LADDER,
+              STICK ->
               type == Keywords.type(kind);
           default -> false;
         };
     return listed || argument;
+  }
+
+  /** True if a space from one name to another is wanted, which no single name is. */
+  private boolean betweenLines() {
+    WallToken earlier = (WallToken) tokens.LT(-2);
+    return mayRange()
+        && switch (earlier.getType()) {
+          case BAYS, ROWS, ONLY -> true;
+          default ->
+              (kind == StatementKind.LADDER || kind == StatementKind.STICK)
+                  && earlier.getType() == Keywords.type(kind);
+        };
+  }
+
+  /** True if the two names may be the ends of a range. */
+  private boolean mayRange() {
+    WallToken earlier = (WallToken) tokens.LT(-2);
+    return before.getType() == NAME
+        && found.getType() == NAME
+        && earlier != null
+        && earlier.getType() != RANGE
+        && tokens.LA(2) != RANGE;
   }
 
   /** True if what stands here may be what that clause takes. */

@@ -131,6 +131,10 @@ abstract class LineTyper {
         out.report(new NotClosed(NotClosed.What.STRING, token.range()));
         emit(token.as(previousIs(NOTE, VERIFY, HOLD) ? STRING : FAULT));
       }
+      case STRAY -> {
+        out.report(new StrayCharacter(token.getText(), token.range()));
+        emit(token.as(FAULT));
+      }
       default -> emit(token);
     }
   }

@@ -9,6 +9,8 @@ import mullwright.syntax.SyntaxProblem.StrayCharacter;
 
 /** Takes comments, and characters the language has no use for, out of a segment's raw tokens. */
 final class SetAside {
+  private static final String FOOT_MARKS = "'\u2032\u2019";
+
   private final List<Comment> comments = new ArrayList<>();
   private final TypedTokens out;
 
@@ -66,13 +68,26 @@ final class SetAside {
                 && isWord(raw.get(last + 1))
                 && raw.get(last + 1).start() == all.end();
     StrayCharacter problem = new StrayCharacter(all.getText(), all.range());
-    if (touches && !begins) {
+    if (!begins && marksFeet(raw, first, all)) {
+      kept.add(all.as(STRAY));
+    } else if (touches && !begins) {
       out.report(problem);
       kept.add(all);
     } else {
       out.drop(all, problem);
     }
     return last;
+  }
+
+  /** True of a foot mark after a word with a number run into it: {@code at13'-0"}, told as that. */
+  private static boolean marksFeet(List<WallToken> raw, int first, WallToken all) {
+    WallToken before = first > 0 ? raw.get(first - 1) : null;
+    return before != null
+        && before.getType() == NAME
+        && before.end() == all.start()
+        && Character.isDigit(before.charAt(before.end() - 1))
+        && all.end() - all.start() == 1
+        && FOOT_MARKS.indexOf(all.getText()) >= 0;
   }
 
   /** Elsewhere a comment begins so: the rest of the line is none of the drafter's mistakes. */

@@ -40,6 +40,10 @@ public sealed interface SyntaxProblem {
       WORD_LEFT_OUT,
       /** A comma before it is missing. */
       COMMA_LEFT_OUT,
+      /** The {@code ..} before it is missing. */
+      RANGE_LEFT_OUT,
+      /** One of the two; only the drafter can tell which. */
+      COMMA_OR_RANGE_LEFT_OUT,
       /** One of the two; only the drafter can tell which. */
       WORD_OR_COMMA_LEFT_OUT
     }

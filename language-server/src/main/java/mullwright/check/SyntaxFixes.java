@@ -3,7 +3,6 @@ package mullwright.check;
 import java.util.List;
 import mullwright.model.Origin;
 import mullwright.syntax.SyntaxProblem;
-import mullwright.syntax.SyntaxProblem.Garbled.How;
 import mullwright.syntax.SyntaxProblem.NotClosed.What;
 import mullwright.syntax.TextRange;
 
@@ -25,10 +24,11 @@ final class SyntaxFixes {
               ? insert("Put { } after it", at, end, " { }")
               : insert("Put { at the end of the line", at, end, " {"));
     }
-    if (problem instanceof SyntaxProblem.Garbled slip
-        && (slip.how() == How.COMMA_LEFT_OUT || slip.how() == How.WORD_OR_COMMA_LEFT_OUT)) {
-      int end = text.substring(0, problem.range().start()).stripTrailing().length();
-      return List.of(insert("Put a comma before " + slip.found(), at, end, ","));
+    if (problem instanceof SyntaxProblem.StrayCharacter stray && stray.character().equals(".")) {
+      return List.of(fix("Write ..", at, dots(problem.range(), text), ".."));
+    }
+    if (problem instanceof SyntaxProblem.Garbled slip) {
+      return joined(slip, at, text);
     }
     if (problem instanceof SyntaxProblem.BraceExtra) {
       TextRange line = withItsLine(problem.range(), text);
@@ -48,6 +48,33 @@ final class SyntaxFixes {
       return List.of(insert("Close the quote", at, endOfWords(open.range(), text), "\""));
     }
     return List.of();
+  }
+
+  /** A dot with the dots and blanks on both sides of it. */
+  private static TextRange dots(TextRange dot, String text) {
+    int start = dot.start();
+    while (start > 0 && (text.charAt(start - 1) == ' ' || text.charAt(start - 1) == '.')) {
+      start--;
+    }
+    int end = dot.end();
+    while (end < text.length() && (text.charAt(end) == ' ' || text.charAt(end) == '.')) {
+      end++;
+    }
+    return new TextRange(start, end);
+  }
+
+  /** What is missing between two names, where it may be more than one thing the commonest first. */
+  private static List<Fix> joined(SyntaxProblem.Garbled slip, Origin at, String text) {
+    int end = text.substring(0, slip.range().start()).stripTrailing().length();
+    Fix comma = insert("Put a comma before " + slip.found(), at, end, ",");
+    TextRange blank = new TextRange(end, slip.range().start());
+    Fix range = fix("Put .. before " + slip.found(), at, blank, "..");
+    return switch (slip.how()) {
+      case COMMA_LEFT_OUT, WORD_OR_COMMA_LEFT_OUT -> List.of(comma);
+      case RANGE_LEFT_OUT -> List.of(range);
+      case COMMA_OR_RANGE_LEFT_OUT -> List.of(comma, range);
+      case MISSPELT, RUN_TOGETHER, WORD_LEFT_OUT -> List.of();
+    };
   }
 
   /** A brace on a line of its own, indented as the line that opens the block. */

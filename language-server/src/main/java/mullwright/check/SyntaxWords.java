@@ -140,6 +140,10 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       return new SyntaxWords(
           "A comment does not begin with “#”.", "Begin it with //.", List.of("//"));
     }
+    if (problem instanceof SyntaxProblem.StrayCharacter it && it.character().equals(".")) {
+      return plain(
+          "The language has no use for “.” here.", "Write .. for a range; else take it out.");
+    }
     if (problem instanceof SyntaxProblem.StrayCharacter it) {
       return plain(
           "The language has no use for " + Words.quoted(it.character()) + " here.", "Take it out.");
@@ -182,6 +186,14 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           plain(
               "The comma before " + found + " is missing" + inside(it.inside()) + ".",
               "Put a comma between the names.");
+      case RANGE_LEFT_OUT ->
+          plain(
+              "The .. before " + found + " is missing" + inside(it.inside()) + ".",
+              "Put .. between the two, for the space from the one to the other.");
+      case COMMA_OR_RANGE_LEFT_OUT ->
+          plain(
+              "The comma or the .. before " + found + " is missing" + inside(it.inside()) + ".",
+              "Put a comma between the names, or .. if those between are meant too.");
       case WORD_OR_COMMA_LEFT_OUT ->
           new SyntaxWords(
               "The word or the comma before " + found + " is missing" + inside(it.inside()) + ".",

@@ -88,10 +88,14 @@ public final class UnknownName implements TextRule {
     if (PLACES.contains(unknown.what()) && name.length() > 1 && NearNames.isNear(name, ALL)) {
       return List.of(ALL);
     }
+    List<String> ends = NearNames.ends(name, unknown.candidates());
+    if (PLACES.contains(unknown.what()) && !ends.isEmpty()) {
+      return List.of(Words.asName(ends.get(0)) + ".." + Words.asName(ends.get(1)));
+    }
     String two = twoNames(name, unknown.candidates());
     return two.isEmpty()
         ? Words.near(name, unknown.candidates()).stream().map(Words::asName).toList()
-        : List.of(two);
+        : PLACES.contains(unknown.what()) ? List.of(two, two.replace(", ", "..")) : List.of(two);
   }
 
   private static Fix everywhere(Origin first, List<Origin> also, String name) {

@@ -44,7 +44,7 @@ public final class NearNames {
         near.get(distance).add(candidate);
       }
     }
-    Set<String> ordered = new LinkedHashSet<>();
+    Set<String> ordered = new LinkedHashSet<>(ends(name, known));
     near.forEach(ordered::addAll);
     for (String candidate : known) {
       if (ordered.size() >= Limits.CANDIDATES) {
@@ -53,6 +53,23 @@ public final class NearNames {
       ordered.add(candidate);
     }
     return ordered.stream().limit(Limits.CANDIDATES).toList();
+  }
+
+  /**
+   * The two known names that one is made of with a mark between that joins no range: {@code L2} and
+   * {@code L12} of {@code L2.L12} or {@code L2-L12}; empty if it is not so.
+   */
+  public static List<String> ends(String name, Collection<String> known) {
+    for (int i = 1; i < name.length() - 1; i++) {
+      if (name.charAt(i) == '.' || name.charAt(i) == '-') {
+        String left = name.substring(0, i);
+        String right = name.substring(i + 1);
+        if (!left.equals(right) && known.contains(left) && known.contains(right)) {
+          return List.of(left, right);
+        }
+      }
+    }
+    return List.of();
   }
 
   /** Edit distance with a swap of neighbours counted once, or {@code allowed + 1} if beyond. */

@@ -74,4 +74,40 @@ class SlipSentencesTest {
   void aClauseWordLeftOut(String right, String wrong, String message) throws IOException {
     isOneError(NORTH, right, wrong, message);
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          at 2'-0" above L2 | at2'-0" above L2 | Write at 2'-0".
+          at 3'-0" | at3'-0" | Write at 3'-0".
+          gap 5/8" | gap5/8" | Write gap 5.
+          spaced 20 @ | spaced20 @ | Write spaced 20.
+          clear 1/4" | clear1/4" | Write clear 1.
+          """)
+  void aValueRunIntoTheWordBeforeIt(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+
+  /** After rows, bays, ladder and the like a space is meant, so nothing but .. can be missing. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          rows rail..top | rows rail top | The .. before “top” is missing
+          bays 9..11  rows | bays 9 11  rows | The .. before “11” is missing
+          ladder 1..9 | ladder 1 9 | The .. before “9” is missing
+          rows rail..top | rows rail.top | Did you mean rail..top?
+          rows rail..top | rows rail. .top | The language has no use for “.” here.
+          2..20   as | 2.20   as | Did you mean 2..20?
+          9..12   as | 9-12   as | Did you mean 9..12?
+          above L2..L12  gap | above L2.L12  gap | Did you mean L2..L12?
+          L7.curb..L7.top    by | L7.curb.L7.top    by | Did you mean L7.curb..L7.top?
+          """)
+  void aRangeWithoutItsDots(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
 }

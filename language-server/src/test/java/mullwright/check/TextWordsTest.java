@@ -81,6 +81,14 @@ class TextWordsTest {
         garbled(How.COMMA_LEFT_OUT, "G"),
         "The comma before “G” is missing, in “lines”. Put a comma between the names.");
     told.put(
+        garbled(How.RANGE_LEFT_OUT, "G"),
+        "The .. before “G” is missing, in “lines”."
+            + " Put .. between the two, for the space from the one to the other.");
+    told.put(
+        garbled(How.COMMA_OR_RANGE_LEFT_OUT, "G"),
+        "The comma or the .. before “G” is missing, in “lines”."
+            + " Put a comma between the names, or .. if those between are meant too.");
+    told.put(
         garbled(How.WORD_OR_COMMA_LEFT_OUT, "jamb", "as jamb"),
         "The word or the comma before “jamb” is missing, in “lines”."
             + " Write as jamb, or put a comma before it if it is one more name.");
