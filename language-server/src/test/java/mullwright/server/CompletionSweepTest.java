@@ -43,6 +43,14 @@ class CompletionSweepTest extends Sweep {
         && !List.of("field", "edge").contains(token.words());
   }
 
+  private CompletionList offered(String address, Position at) {
+    return await(
+            talk.server
+                .getTextDocumentService()
+                .completion(new CompletionParams(new TextDocumentIdentifier(address), at)))
+        .getRight();
+  }
+
   /** At every column of one wall, and at the end of every word of the others. */
   @ParameterizedTest
   @ValueSource(strings = {LIBRARY, TOWER, FERRY})
@@ -56,12 +64,7 @@ class CompletionSweepTest extends Sweep {
         continue;
       }
       Position at = position(text, offset);
-      CompletionList list =
-          await(
-                  talk.server
-                      .getTextDocumentService()
-                      .completion(new CompletionParams(new TextDocumentIdentifier(address), at)))
-              .getRight();
+      CompletionList list = offered(address, at);
       Set<String> labels = new HashSet<>();
       Set<String> sorts = new HashSet<>();
       for (CompletionItem item : list.getItems()) {
@@ -116,14 +119,7 @@ class CompletionSweepTest extends Sweep {
       int end = LineTable.of(text).end(line);
       String longer = text.substring(0, end) + "\n" + text.substring(end);
       talk.replace(address, longer);
-      CompletionList list =
-          await(
-                  talk.server
-                      .getTextDocumentService()
-                      .completion(
-                          new CompletionParams(
-                              new TextDocumentIdentifier(address), new Position(line + 1, 0))))
-              .getRight();
+      CompletionList list = offered(address, new Position(line + 1, 0));
       for (CompletionItem item : list.getItems()) {
         String written = item.getTextEditText() == null ? item.getLabel() : item.getTextEditText();
         String whole = expanded(written);
@@ -216,14 +212,7 @@ class CompletionSweepTest extends Sweep {
       if (!REWRITTEN.contains(token.kind())) {
         continue;
       }
-      CompletionList list =
-          await(
-                  talk.server
-                      .getTextDocumentService()
-                      .completion(
-                          new CompletionParams(
-                              new TextDocumentIdentifier(address), position(text, token.end()))))
-              .getRight();
+      CompletionList list = offered(address, position(text, token.end()));
       for (CompletionItem item : list.getItems()) {
         boolean same = (item.getLabel() + " ").startsWith(token.words() + " ");
         boolean alike = NAMED_BY.contains(token.words()) && isNamedBy(item.getLabel());
