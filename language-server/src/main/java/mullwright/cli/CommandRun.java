@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.concurrent.Callable;
+import mullwright.server.Shortage;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,8 +17,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Reads the command line, runs the command it names and answers its exit code. */
 final class CommandRun {
-  private static final long MEGABYTE = 1 << 20;
-
   private CommandRun() {}
 
   /** The exit code; never throws. */
@@ -38,11 +37,7 @@ final class CommandRun {
     try {
       return line.execute(arguments);
     } catch (OutOfMemoryError shortage) {
-      Say.wrong(
-          shell,
-          "This needs more memory than Java may take ("
-              + Runtime.getRuntime().maxMemory() / MEGABYTE
-              + " MB). Give it more, as in “java -Xmx4g -jar …”, or run it on fewer files.");
+      Say.wrong(shell, Shortage.needs("This", "run it on fewer files"));
       return Exit.COULD_NOT;
     }
   }
