@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.model.Grid;
+import mullwright.model.Installation;
 import mullwright.model.Wall;
 import mullwright.quantity.Length;
 
@@ -22,10 +23,12 @@ final class FreePlaces {
   record Row(String height, String floor) {}
 
   private final Optional<Grid> grid;
+  private final List<Installation.Stretch> set;
   private final Snippets write;
 
   FreePlaces(Optional<Wall> wall, Snippets write) {
     this.grid = wall.map(Wall::grid);
+    this.set = wall.map(Wall::installation).map(Installation::stretches).orElse(List.of());
     this.write = write;
   }
 
@@ -108,6 +111,25 @@ final class FreePlaces {
 
   private String line(int index) {
     return grid.orElseThrow().lines().get(index).name();
+  }
+
+  /** The first bays side by side that no method of installation is told for; empty if none are. */
+  Optional<String> unsetBays() {
+    int lines = grid.map(it -> it.lines().size()).orElse(0);
+    int first = 0;
+    while (first + 1 < lines && isSet(first)) {
+      first++;
+    }
+    int last = first;
+    while (last + 1 < lines && !isSet(last)) {
+      last++;
+    }
+    return last == first ? Optional.empty() : Optional.of(line(first) + ".." + line(last));
+  }
+
+  /** True if the space right of a line lies in a stretch. */
+  private boolean isSet(int line) {
+    return set.stream().anyMatch(it -> it.firstLine() <= line && line < it.lastLine());
   }
 
   /** The rows a door may end at; all rows if there is none at the height of a door. */

@@ -50,7 +50,10 @@ final class Snippets {
       case VERTICAL, HORIZONTAL, SPLICE, REINFORCE, BRACKET, END_DAM -> member(kind, stops);
       case DEAD_LOAD, WIND_LOAD, CLIP -> anchor(kind, stops);
       case VISION, SPANDREL -> lite(kind, stops);
-      case LADDER, STICK -> stops.text(" ").stop(range(texts(names.lines())).orElse("A..C"));
+      case LADDER, STICK ->
+          stops
+              .text(" ")
+              .stop(places.unsetBays().or(() -> range(texts(names.lines()))).orElse("A..C"));
       default -> {
         if (kind.opens().isEmpty()) {
           return "";
