@@ -75,7 +75,12 @@ public enum StatementKind {
   SPLICE("where a vertical is cut and may move", EnumSet.of(MEMBERS), null, AT, GAP, SLEEVE),
   REINFORCE("steel inside a vertical", EnumSet.of(MEMBERS), null, WITH, FROM, ISOLATED_BY),
   BRACKET("a bracket with its point loads", EnumSet.of(MEMBERS), null, AT, LOADS, BOLTED, PART),
-  END_DAM("a dam at an end of a horizontal", EnumSet.of(MEMBERS), null, AT, PART),
+  END_DAM(
+      "a dam beside a line, at the end of the horizontal of a row",
+      EnumSet.of(MEMBERS),
+      null,
+      AT,
+      PART),
 
   DEAD_LOAD(
       "an anchor that carries weight and wind",

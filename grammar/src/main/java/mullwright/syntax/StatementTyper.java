@@ -41,7 +41,6 @@ final class StatementTyper extends LineTyper {
     super(line, out);
     this.kind = kind;
     this.slot = argumentSlot(kind);
-    this.lineNames = kind == StatementKind.END_DAM;
   }
 
   private static Slot argumentSlot(StatementKind kind) {
@@ -97,7 +96,7 @@ final class StatementTyper extends LineTyper {
     ClauseWord clause = Keywords.clause(text);
     if (clause != null) {
       slot = slot(clause);
-      lineNames = kind == StatementKind.END_DAM;
+      lineNames = false;
       excepting = false;
       emit(token.as(Keywords.type(clause)));
       return;
@@ -143,7 +142,7 @@ final class StatementTyper extends LineTyper {
       case "above" -> ABOVE;
       case "below" -> BELOW;
       case "to" -> {
-        lineNames = kind == StatementKind.END_DAM;
+        lineNames = false;
         yield TO;
       }
       case "by" -> previousIs(ISOLATED_BY, SPREAD_BY) ? BY : 0;

@@ -204,6 +204,18 @@ class MemberSpellingsTest {
             "E bar-5 600 mm 3600 mm nylon-pad");
   }
 
+  /** As for splices and anchors, lines come first and at which height after {@code at}. */
+  @Test
+  void anEndDamStandsBesideLinesAtARow() {
+    Seen seen =
+        Seen.frame(block("members", "vertical all", "horizontal all", "end-dam A, E at sill, L2.R"))
+            .sound();
+    assertThat(seen.model().references())
+        .filteredOn(it -> !it.definition() && it.symbol().kind() == Symbol.Kind.LINE)
+        .extracting(it -> it.symbol().name())
+        .contains("A", "E");
+  }
+
   @Test
   void aBracketBringsItsForces() {
     Seen seen =

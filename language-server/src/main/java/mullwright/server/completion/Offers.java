@@ -288,7 +288,9 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
             offers.addAll(
                 line.kind() == StatementKind.CLIP
                     ? names.parts(List.of(PartKind.CLIP))
-                    : names.anchors(line.kind()));
+                    : line.kind() == StatementKind.END_DAM
+                        ? names.parts(List.of(PartKind.ZONE_DAM))
+                        : names.anchors(line.kind()));
         case SLEEVE -> offers.addAll(names.parts(List.of(PartKind.SLEEVE)));
         case LIKE -> offers.addAll(names.walls());
         case ISOLATED_BY, BEDDED_ON -> offers.addAll(names.parts(List.of(PartKind.ISOLATION)));
