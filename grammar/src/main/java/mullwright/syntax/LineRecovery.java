@@ -173,6 +173,12 @@ final class LineRecovery extends DefaultErrorStrategy {
     problems.add(problem(parser, mistake, found, before));
   }
 
+  /** True of a comma at the end of a line, where nothing of the next line goes on. */
+  private static boolean joinsNextLine(WallToken before, WallToken found) {
+    boolean comma = before != null && (before.getType() == COMMA || before.getType() == ITEM_COMMA);
+    return comma && found.part(NAME, before.end(), found.start()).getText().indexOf('\n') >= 0;
+  }
+
   private static SyntaxProblem problem(
       Parser parser, RecognitionException mistake, WallToken found, WallToken before) {
     Token keyword = Expectations.keyword(parser.getContext());
@@ -202,6 +208,13 @@ final class LineRecovery extends DefaultErrorStrategy {
         && before != null
         && (before.getType() == NAME || before.getType() == STRING)) {
       return new BareNumber(found.getText(), found.range());
+    }
+    if (joinsNextLine(before, found)) {
+      return new Unexpected(
+          "end of line",
+          Expectations.words((WallParser) parser, mistake),
+          keyword == null ? "" : keyword.getText(),
+          before.range());
     }
     boolean putIn = found.start() == found.end();
     boolean end = type == NL || type == Token.EOF || type == RBRACE || putIn;

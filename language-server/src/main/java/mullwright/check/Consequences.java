@@ -83,6 +83,7 @@ final class Consequences {
         facts.segment(at).ifPresent(it -> doubled.add(it, at));
         facts.segment(twice.first()).ifPresent(it -> doubled.add(it, twice.first()));
       } else if (problem instanceof ModelProblem.BadProperty
+          || problem instanceof ModelProblem.CommaAtEnd
           || problem instanceof ModelProblem.WrongUnit
           || problem instanceof ModelProblem.UnitMissing
           || problem instanceof ModelProblem.UnknownName) {

@@ -27,6 +27,9 @@ final class SyntaxFixes {
     if (problem instanceof SyntaxProblem.StrayCharacter stray && stray.character().equals(".")) {
       return List.of(fix("Write ..", at, dots(problem.range(), text), ".."));
     }
+    if (problem instanceof SyntaxProblem.Unexpected && isComma(problem.range(), text)) {
+      return List.of(fix("Take the comma out", at, problem.range(), ""));
+    }
     if (problem instanceof SyntaxProblem.Garbled slip) {
       return joined(slip, at, text);
     }
@@ -48,6 +51,10 @@ final class SyntaxFixes {
       return List.of(insert("Close the quote", at, endOfWords(open.range(), text), "\""));
     }
     return List.of();
+  }
+
+  private static boolean isComma(TextRange range, String text) {
+    return range.end() <= text.length() && text.substring(range.start(), range.end()).equals(",");
   }
 
   /** A dot with the dots and blanks on both sides of it. */

@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
+import java.util.List;
 import mullwright.model.ModelProblem;
 
 /** A property its part does not have, or one written in another form than it is read in. */
@@ -14,6 +15,19 @@ public final class UnknownProperty implements TextRule {
   @Override
   public void check(TextFacts facts, Findings found) {
     for (ModelProblem problem : facts.problems()) {
+      if (problem instanceof ModelProblem.CommaAtEnd comma) {
+        found
+            .at(comma.origin())
+            .text()
+            .what(
+                "The comma joins the next line to this one, so that "
+                    + Words.quoted(comma.next())
+                    + " is read as more of "
+                    + Words.quoted(comma.property())
+                    + ".")
+            .mend("Take the comma out.")
+            .fix(new Fix("Take the comma out", List.of(new Fix.Edit(comma.origin(), ""))));
+      }
       if (problem instanceof ModelProblem.BadProperty bad) {
         if (bad.pattern().isEmpty()) {
           Findings.Draft draft =

@@ -105,6 +105,15 @@ public sealed interface ModelProblem {
       String kind, String property, String pattern, List<String> known, Origin origin)
       implements ModelProblem {}
 
+  /**
+   * A comma at the end of a property's line, so that the property of the next line is read as more
+   * of it.
+   *
+   * @param next the property that the next line begins with
+   * @param origin of the comma
+   */
+  record CommaAtEnd(String property, String next, Origin origin) implements ModelProblem {}
+
   /** A named limit was passed. */
   record TooMany(String limit, long allowed, long asked, Origin origin) implements ModelProblem {}
 }

@@ -156,6 +156,15 @@ final class Properties {
       }
     }
     unread.add(word);
+    Optional<String> next = swallowed(range, with);
+    if (next.isPresent()) {
+      first.putIfAbsent(next.get(), with.spot().at(range));
+      unread.add(next.get());
+      TextRange comma = comma(range, with).orElseThrow();
+      with.collector()
+          .problem(new ModelProblem.CommaAtEnd(word, next.get(), with.spot().at(comma)));
+      return Optional.empty();
+    }
     if (!with.spot().broken(statement.range())) {
       String pattern = schema.find(word).orElseThrow().pattern();
       with.collector()
@@ -164,6 +173,33 @@ final class Properties {
                   schema.kind(), word, pattern, List.of(), with.spot().at(range)));
     }
     return Optional.empty();
+  }
+
+  /** The property that a phrase begins with which a comma joined to the line above. */
+  private Optional<String> swallowed(TextRange phrase, Reading with) {
+    String text = with.spot().text(phrase);
+    int end = 0;
+    while (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+      end++;
+    }
+    String word = text.substring(0, end);
+    return schema.find(word).isPresent() && comma(phrase, with).isPresent()
+        ? Optional.of(word)
+        : Optional.empty();
+  }
+
+  /** The comma that ends the line above a phrase, if one does. */
+  private static Optional<TextRange> comma(TextRange phrase, Reading with) {
+    String above = with.spot().text(new TextRange(0, phrase.start()));
+    int line = above.lastIndexOf('\n');
+    if (line < 0 || !above.substring(line).isBlank()) {
+      return Optional.empty();
+    }
+    String ended = above.substring(above.lastIndexOf('\n', line - 1) + 1, line);
+    int remark = ended.indexOf("//");
+    String said = (remark < 0 ? ended : ended.substring(0, remark)).stripTrailing();
+    int comma = line - ended.length() + said.length() - 1;
+    return said.endsWith(",") ? Optional.of(new TextRange(comma, comma + 1)) : Optional.empty();
   }
 
   /** Tells that a phrase says nothing where it stands. */

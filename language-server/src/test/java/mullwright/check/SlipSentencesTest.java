@@ -91,6 +91,22 @@ class SlipSentencesTest {
     isOneError(NORTH, right, wrong, message);
   }
 
+  /** It is told where the comma is, not on the line that it joins to its own. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          11 @ 13'-0" | 11 @ 13'-0", | The line ends too early, in “floors”
+          exposure outdoor | exposure outdoor, | The line ends too early, in “exposure”
+          story drift 5/8" | story drift 5/8", | “exposure” is read as more of “story”
+          stick 9..21 | stick 9..21, | The line ends too early, in “stick”
+          """)
+  void aCommaAtTheEndOfALine(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+
   /** After rows, bays, ladder and the like a space is meant, so nothing but .. can be missing. */
   @ParameterizedTest
   @CsvSource(

@@ -307,6 +307,10 @@ class TextWordsTest {
         "Narrower statements override this splice everywhere."
             + " Take it out, or make the narrower ones narrower.");
     told.put(
+        new ModelProblem.CommaAtEnd("stock", "depth", HERE),
+        "The comma joins the next line to this one, so that “depth” is read as more of “stock”."
+            + " Take the comma out.");
+    told.put(
         new ModelProblem.BadProperty("anchor", "raech", "", List.of("reach", "use"), HERE),
         "An anchor has no property “raech”. Did you mean reach?");
     told.put(
