@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import mullwright.model.GlassWords;
 import mullwright.model.ModelProblem;
 import mullwright.model.NearNames;
 import mullwright.model.Origin;
@@ -94,7 +95,9 @@ public final class UnknownName implements TextRule {
     }
     String two = twoNames(name, unknown.candidates());
     return two.isEmpty()
-        ? Words.near(name, unknown.candidates()).stream().map(Words::asName).toList()
+        ? Words.near(name, unknown.candidates()).stream()
+            .map(near -> unknown.what().equals(GlassWords.KIND) ? near : Words.asName(near))
+            .toList()
         : PLACES.contains(unknown.what()) ? List.of(two, two.replace(", ", "..")) : List.of(two);
   }
 

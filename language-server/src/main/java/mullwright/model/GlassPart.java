@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Length;
+import mullwright.syntax.TextRange;
 
 /** Makes a glass: its layers from outdoors in the order of the text, with what is said of them. */
 final class GlassPart {
@@ -107,9 +108,36 @@ final class GlassPart {
     }
   }
 
-  private static void addWords(Layer layer, Properties.Phrase phrase, int from) {
+  private void addWords(Layer layer, Properties.Phrase phrase, int from) {
     for (int i = from; i < phrase.size(); i++) {
-      phrase.word(i).map(Given::value).ifPresent(layer.words()::add);
+      Optional<Given<String>> words = phrase.word(i);
+      words.map(Given::value).ifPresent(layer.words()::add);
+      if (layer.what().equals("ply")) {
+        words.ifPresent(this::look);
+      }
+    }
+  }
+
+  /** A slip in a treatment would count as no treatment, and nobody would see it. */
+  private void look(Given<String> words) {
+    Origin at = words.origin();
+    int start = 0;
+    for (String word : words.value().split(" ")) {
+      List<String> meant = GlassWords.meant(word);
+      if (!meant.isEmpty()) {
+        boolean asWritten = at.range().length() == words.value().length();
+        TextRange range =
+            new TextRange(at.range().start() + start, at.range().start() + start + word.length());
+        properties
+            .reading()
+            .collector()
+            .unknown(
+                GlassWords.KIND,
+                word,
+                meant,
+                asWritten ? new Origin(at.file(), at.segment(), range) : at);
+      }
+      start += word.length() + 1;
     }
   }
 

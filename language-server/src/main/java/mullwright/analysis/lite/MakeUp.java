@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import mullwright.analysis.glass.HeatTreatment;
 import mullwright.model.Given;
+import mullwright.model.GlassWords;
 import mullwright.model.Part;
 import mullwright.quantity.Length;
 
@@ -21,9 +21,6 @@ public record MakeUp(
     Part.Glass glass, List<Pane> panes, List<Length> spaces, Optional<String> outside) {
   /** Taken where no heat treatment is stated: the weakest. */
   private static final String WEAKEST = "the weakest heat treatment, taken as none is stated";
-
-  private static final Set<String> UNCOVERED =
-      Set.of("patterned", "wired", "sandblasted", "etched", "borosilicate");
 
   public MakeUp {
     panes = List.copyOf(panes);
@@ -111,19 +108,20 @@ public record MakeUp(
 
   private static Optional<String> uncovered(Part.Layer layer) {
     return words(layer).stream()
-        .filter(word -> UNCOVERED.contains(word.toLowerCase(Locale.ROOT)))
+        .filter(GlassWords::isOtherGlass)
         .findFirst()
         .map(word -> "ASTM E1300 as computed here covers clear float glass, and a ply is " + word);
   }
 
   private static Given<HeatTreatment> treatment(Part.Layer layer) {
-    String words = String.join(" ", layer.words()).toLowerCase(Locale.ROOT).replace('-', ' ');
+    String words =
+        " " + String.join(" ", layer.words()).toLowerCase(Locale.ROOT).replace('-', ' ') + " ";
     HeatTreatment found = null;
-    if (words.contains("heat strengthened") || has(layer, "HS")) {
+    if (words.contains(" heat strengthened ") || has(layer, "HS")) {
       found = HeatTreatment.HEAT_STRENGTHENED;
-    } else if (words.contains("tempered") || words.contains("toughened") || has(layer, "FT")) {
+    } else if (words.contains(" tempered ") || words.contains(" toughened ") || has(layer, "FT")) {
       found = HeatTreatment.FULLY_TEMPERED;
-    } else if (words.contains("annealed") || has(layer, "AN")) {
+    } else if (words.contains(" annealed ") || has(layer, "AN")) {
       found = HeatTreatment.ANNEALED;
     }
     return found == null
