@@ -40,7 +40,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     vscode.tasks.registerTaskProvider(TYPE, checks),
     vscode.workspace.onDidChangeConfiguration((change) => {
       if (["java", "server"].some((part) => change.affectsConfiguration(`mullwright.${part}`))) {
-        void running.restart();
+        void running.settingsChanged();
       }
     }),
   );

@@ -9,6 +9,11 @@ export interface Launch {
   extra: readonly string[];
 }
 
+/** Whether two launches start the same server in the same way. */
+export function same(one: Launch, other: Launch): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
 export interface Started {
   command: string;
   args: string[];

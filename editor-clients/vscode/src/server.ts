@@ -4,7 +4,7 @@ import { execFile } from "node:child_process";
 import * as vscode from "vscode";
 import { LanguageClientOptions, State } from "vscode-languageclient/node";
 import { findJava, Java, NoJava } from "./java";
-import { archive, argumentFile, Launch, serve } from "./launch";
+import { archive, argumentFile, Launch, same, serve } from "./launch";
 import { thisMachine } from "./machine";
 import { isLoopback } from "./page";
 import { Talk } from "./talk";
@@ -25,6 +25,7 @@ export class Server implements vscode.Disposable {
   private readonly moods = new vscode.EventEmitter<Mood>();
   readonly onMood = this.moods.event;
   private client: Talk | undefined;
+  private launched: Launch | undefined;
   private turn: Promise<void> = Promise.resolve();
 
   /** Shows a page of the server; set by whoever can. */
@@ -54,6 +55,20 @@ export class Server implements vscode.Disposable {
     await this.start();
   }
 
+  /** Starts the server anew if the settings now name another one, another Java or other arguments. */
+  async settingsChanged(): Promise<void> {
+    // first the client tells the server of the change: one that is being stopped takes no word
+    await new Promise((told) => setImmediate(told));
+    const wanted = await this.launch().then(
+      ({ launch }) => launch,
+      () => undefined, // the start tells why
+    );
+    // what a folder says that is not trusted changes nothing
+    if (!wanted || !this.launched || !same(wanted, this.launched)) {
+      await this.restart();
+    }
+  }
+
   // one after the other: a client that is only starting can neither be stopped nor forgotten
   private inTurn(does: () => Promise<void>): Promise<void> {
     this.turn = this.turn.then(does).catch((failed) => this.log.error(failed));
@@ -64,6 +79,7 @@ export class Server implements vscode.Disposable {
     this.moods.fire({ is: "starting" });
     try {
       const { launch, java } = await this.launch();
+      this.launched = launch;
       const archived = this.archived(launch, java);
       const started = serve(launch, archived);
       this.log.info(`${started.command} ${started.args.join(" ")}`);
@@ -82,6 +98,7 @@ export class Server implements vscode.Disposable {
   private async end(): Promise<void> {
     const client = this.client;
     this.client = undefined;
+    this.launched = undefined;
     if (client?.needsStop()) {
       await client.stop();
     }
@@ -165,7 +182,11 @@ export class Server implements vscode.Disposable {
       ...(mendable ? [settings, log] : [log]),
     );
     if (chosen === settings) {
-      await vscode.commands.executeCommand("workbench.action.openSettings", "mullwright");
+      // they are the machine's that runs the server: where that is another one, it has a page of its own
+      await vscode.commands.executeCommand(
+        `workbench.action.open${vscode.env.remoteName ? "Remote" : ""}Settings`,
+        { query: `@ext:${this.context.extension.id}` },
+      );
     } else if (chosen === log) {
       this.log.show();
     }

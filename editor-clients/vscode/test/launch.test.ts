@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { sentence, title, words } from "../src/commands";
-import { archive, check, serve } from "../src/launch";
+import { archive, check, same, serve } from "../src/launch";
 
 const launch = { java: "/jdk/bin/java", jar: "/ext/server/mullwright.jar", extra: ["-Xmx1g"] };
 
@@ -29,6 +29,13 @@ test("with an archive its argument file stands in place of the flags", () => {
     "/ext/server/mullwright.jar",
     "serve",
   ]);
+});
+
+test("another Java, jar or argument is another launch", () => {
+  assert.ok(same(launch, { ...launch, extra: [...launch.extra] }));
+  assert.ok(!same(launch, { ...launch, java: "/other/bin/java" }));
+  assert.ok(!same(launch, { ...launch, jar: "/other/mullwright.jar" }));
+  assert.ok(!same(launch, { ...launch, extra: [] }));
 });
 
 test("files with blanks stay one argument each", () => {

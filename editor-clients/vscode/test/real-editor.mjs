@@ -143,6 +143,16 @@ try {
   );
   assert.ok(!checked.stdout.includes(RULE), checked.stdout);
 
+  mkdirSync(join(project, ".vscode"));
+  writeFileSync(
+    join(project, ".vscode", "settings.json"),
+    JSON.stringify({ "mullwright.java.arguments": ["-Xmx1g"] }),
+  );
+  await page.waitForSelector(".statusbar-item:has-text('Mullwright') .codicon-loading");
+  await page.waitForSelector(".statusbar-item:has-text('Mullwright') .codicon-check");
+  assert.deepEqual(await page.locator(".notification-toast").allInnerTexts(), []);
+  await done("a setting starts the server anew");
+
   await page.keyboard.press("Control+K");
   await page.keyboard.press("v");
   await page.waitForSelector("iframe.webview, .notifications-toasts .notification-toast");
