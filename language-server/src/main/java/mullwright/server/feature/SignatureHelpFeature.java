@@ -89,7 +89,10 @@ public final class SignatureHelpFeature implements Feature {
       } else {
         parameter.setLabel(part.text());
       }
-      parameter.setDocumentation(Words.sentence(part.meaning()));
+      // editors show both, one below the other: the same sentence is not said twice
+      if (!part.meaning().equals(signature.meaning())) {
+        parameter.setDocumentation(Words.sentence(part.meaning()));
+      }
       parameters.add(parameter);
     }
     information.setParameters(parameters);
