@@ -109,9 +109,9 @@ test("a name that only begins like a keyword is a name", async () => {
 test("the same word is what its block makes of it", async () => {
   assert.equal((await inside("grid", "face South lines 1..5"))[0], "face keyword.control.statement");
   const part = await scopes(`catalog "C" {\n  profile m {\n    face 2 1/2"\n  }\n}\n`);
-  assert.ok(part.includes("face support.type.property-name"), part.join("\n"));
+  assert.ok(part.includes("face support.type.property"), part.join("\n"));
   const criteria = await inside("criteria", "metal temperature -10 F to 150 F");
-  assert.equal(criteria[0], "metal support.type.property-name");
+  assert.equal(criteria[0], "metal support.type.property");
   assert.ok(criteria.includes("F keyword.other.unit"));
 });
 

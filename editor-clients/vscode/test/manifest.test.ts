@@ -38,6 +38,12 @@ test("every setting is read, and every setting read is in the manifest", () => {
   assert.deepEqual([...new Set([...read, "trace.server"])].sort(), settings.sort());
 });
 
+test("no word that is right has the scope that light themes paint red", () => {
+  for (const file of ["package.json", "syntaxes/wall.tmLanguage.json"]) {
+    assert.doesNotMatch(readFileSync(file, "utf8"), /"(support\.type\.property-name|invalid)\b/, file);
+  }
+});
+
 test("the extension wakes for walls", () => {
   assert.deepEqual(manifest.activationEvents, ["onLanguage:wall"]);
 });
