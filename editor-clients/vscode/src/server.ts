@@ -138,6 +138,11 @@ export class Server implements vscode.Disposable {
       ],
       outputChannel: this.log,
       middleware: {
+        // the view at the side follows no piece if there are several: the one that carries most comes first
+        prepareCallHierarchy: async (document, position, token, next) => {
+          const pieces = await next(document, position, token);
+          return Array.isArray(pieces) ? pieces[0] : pieces;
+        },
         window: {
           // the server's own pages stand beside the text, not in a browser
           showDocument: async (asked, token, next) => {

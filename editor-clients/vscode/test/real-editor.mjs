@@ -143,6 +143,12 @@ try {
   );
   assert.ok(!checked.stdout.includes(RULE), checked.stdout);
 
+  const anchor = page.locator(".view-line", { hasText: "dead-load" }).first();
+  await anchor.locator("span span", { hasText: "dead-load" }).first().click();
+  await page.keyboard.press("Shift+Alt+H");
+  await page.waitForSelector(".sidebar .monaco-list-row[aria-level='2']:has-text('vertical')");
+  await done("what the anchor carries");
+
   mkdirSync(join(project, ".vscode"));
   writeFileSync(
     join(project, ".vscode", "settings.json"),
