@@ -1,4 +1,4 @@
-/** The task that checks all walls of a folder and fills the Problems view. */
+/** The task that checks all walls of a folder; without a server it fills the Problems view too. */
 import * as vscode from "vscode";
 import { check } from "./launch";
 import { Server } from "./server";
@@ -37,7 +37,8 @@ export class Checks implements vscode.TaskProvider {
       name,
       "mullwright",
       new vscode.ProcessExecution(command, args, { cwd: folder.uri.fsPath }),
-      MATCHERS,
+      // a server that runs shows the findings of all walls by itself, and keeps them up to date
+      this.server.talk ? [] : MATCHERS,
     );
     task.group = vscode.TaskGroup.Build;
     task.presentationOptions = { clear: true };

@@ -59,6 +59,16 @@ test("a task names the manifest's problem matchers", () => {
   );
 });
 
+test("what a task finds never takes the place of what the server finds", () => {
+  // the server's findings are kept under the name it gives them, and a task clears its own at its start
+  const feature = "../../language-server/src/main/java/mullwright/server/feature/DiagnosticFeature.java";
+  const server = /"identifier", "([^"]+)"/.exec(readFileSync(feature, "utf8"))?.[1];
+  assert.ok(server);
+  for (const matcher of manifest.contributes.problemMatchers) {
+    assert.notEqual(matcher.owner, server);
+  }
+});
+
 test("snippets are whole: each placeholder that is used again has been given", () => {
   const snippets: Record<string, { body: string[] }> = JSON.parse(
     readFileSync("snippets/wall.json", "utf8"),

@@ -113,6 +113,16 @@ try {
   assert.match(await row.first().innerText(), /The gap is 1\/4", it needs/);
   await done("problems names the finding");
 
+  await page.keyboard.press("F1");
+  await page.keyboard.type("Mullwright: Check All Walls");
+  await page.keyboard.press("Enter");
+  await page.waitForSelector(".terminal-tabs-entry, .part.panel .terminal");
+  await new Promise((later) => setTimeout(later, 8000));
+  await done("the check in the terminal");
+  await page.keyboard.press("Control+Shift+M");
+  await row.first().waitFor();
+  assert.equal(await row.count(), 1, "a check neither takes findings away nor doubles them");
+
   await row.first().dblclick();
   const line = page.locator(".view-line", { hasText: `gap` }).filter({ hasText: "splice" }).first();
   await line.locator("span span", { hasText: "splice" }).first().hover();
