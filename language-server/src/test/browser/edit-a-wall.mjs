@@ -133,6 +133,15 @@ try {
   assert.match(await page.locator("#word").innerText(), /changed since it was opened, so nothing was written/);
   assert.ok(readFileSync(wall, "utf8").endsWith("// looked over by another"));
   await done("a conflict with the disk is said");
+  await page.getByRole("button", { name: "Compare" }).click();
+  const compared = page.locator("dialog .editor.modified .view-line", { hasText: "by me" });
+  await until("both texts are seen", async () => {
+    const seen = await compared.boundingBox();
+    const frame = await page.locator("dialog").boundingBox();
+    return seen && frame && seen.y > frame.y && seen.y + seen.height < frame.y + frame.height;
+  });
+  await done("the disk and mine side by side");
+  await page.getByRole("dialog").getByRole("button", { name: "Close" }).click();
   await page.getByRole("button", { name: "Take the one on the disk" }).click();
   await until("taken", async () => (await line("looked over").innerText()).includes("by"));
   await until("clean", async () => page.locator("#save").isDisabled());

@@ -55,6 +55,7 @@ export function compare(monaco, title, theirs, mine) {
     originalEditable: false,
     automaticLayout: true,
     minimap: { enabled: false },
+    hideUnchangedRegions: { enabled: true },
   });
   editor.setModel({ original: texts[0], modified: texts[1] });
   dialog.onclose = () => {
