@@ -2,7 +2,7 @@
 // Takes the address of the page, the wall on disk (ferry-terminal/east.wall in a copy of the
 // examples) and a folder for pictures of each step.
 import assert from "node:assert/strict";
-import { appendFileSync, mkdirSync, readFileSync } from "node:fs";
+import { appendFileSync, existsSync, mkdirSync, readFileSync, unlinkSync } from "node:fs";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 
@@ -154,6 +154,14 @@ try {
     await page.keyboard.press("Control+End");
     return (await line("twice").count()) > 0;
   });
+
+  // the file is deleted while it is open: its text is not lost
+  const whole = readFileSync(wall, "utf8");
+  unlinkSync(wall);
+  await page.waitForSelector("#word:not([hidden]):has-text('no longer in the folder')");
+  await done("a file that is gone");
+  await page.getByRole("button", { name: "Write it anew" }).click();
+  await until("written anew", () => existsSync(wall) && readFileSync(wall, "utf8") === whole);
 
   // what a lens says in short, its click says piece by piece
   const lens = page.locator(".codelens-decoration a", { hasText: "10 lengths, carry 36 lites" });

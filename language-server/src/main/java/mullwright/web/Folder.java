@@ -135,7 +135,8 @@ final class Folder {
         edited.isEmpty()
             ? " is there already"
             : now.isEmpty() ? " was deleted since it was opened" : " changed since it was opened";
-    return "“" + path + "”" + what + ", so nothing was written over it.";
+    String so = now.isEmpty() ? ", so nothing was written." : ", so nothing was written over it.";
+    return "“" + path + "”" + what + so;
   }
 
   private static boolean mayEdit(String path) {

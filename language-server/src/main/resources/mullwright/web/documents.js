@@ -1,6 +1,10 @@
 // The texts the page holds: loaded when first needed, saved, and kept in step with the disk.
 import * as folder from "./folder.js";
 
+// kinds of change, LSP FileChangeType
+const CHANGED = 2;
+const DELETED = 3;
+
 export class Documents {
   #monaco;
   #session;
@@ -102,16 +106,23 @@ export class Documents {
     await this.save(path);
   }
 
+  /** Writes a text whose file is gone. */
+  async writeAnew(path) {
+    this.#held.get(path).version = undefined;
+    await this.save(path);
+  }
+
   /** The disk changed: takes over texts that were not edited here, and tells the server. */
-  async refresh(changedPaths) {
+  async refresh(changedPaths, gonePaths) {
     for (const path of changedPaths) {
       if (this.#held.has(path) && !this.isChanged(path)) {
-        // one that was deleted stays as it is here, and saving it says so
+        // one that goes meanwhile stays as it is here, and saving it says so
         await this.takeFromDisk(path).catch(() => undefined);
       }
     }
+    const told = (paths, type) => paths.map((path) => ({ uri: this.uri(path).toString(), type }));
     this.#session.wire.tell("workspace/didChangeWatchedFiles", {
-      changes: changedPaths.map((path) => ({ uri: this.uri(path).toString(), type: 2 })),
+      changes: [...told(changedPaths, CHANGED), ...told(gonePaths, DELETED)],
     });
   }
 }

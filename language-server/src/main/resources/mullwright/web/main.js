@@ -49,7 +49,7 @@ async function begin() {
 function gone(reason) {
   state("Not connected", true);
   say(reason || "The server is gone. Nothing you see here is checked or saved any more.", [
-    ["Try again", () => begin().catch(() => gone("The server does not answer. Start it again, and open the address it prints."))],
+    ["Try again", () => begin().catch(() => gone("The server does not answer. Start it again, and open the address it prints; what is not saved here can be copied over."))],
   ]);
 }
 
@@ -111,23 +111,39 @@ async function save() {
     await documents.save(path);
   } catch (failed) {
     if (failed instanceof Conflict) {
-      conflict(path, failed.message);
+      await conflict(path, failed.message);
     } else {
       say(`“${path}” was not saved: ${failed.message}`);
     }
   }
 }
 
-function conflict(path, sentence) {
+async function conflict(path, sentence) {
+  there = await list();
+  draw();
+  if (!isThere(path)) {
+    lost(path, sentence);
+    return;
+  }
   say(sentence, [
     ["Compare", async () => {
       const { text } = await read(path);
       const model = await documents.model(path);
       compare(monaco, `${path}: on the disk, and here`, text, model.getValue());
-      conflict(path, sentence);
+      await conflict(path, sentence);
     }],
     ["Take the one on the disk", () => documents.takeFromDisk(path).catch((failed) => say(failed.message))],
     ["Write mine over it", () => documents.keepMine(path).catch((failed) => say(failed.message))],
+    ["Close", () => {}],
+  ]);
+}
+
+const isThere = (path) => there.some((file) => file.path === path);
+
+/** The disk has nothing to compare with or to take: it was deleted, or has another name now. */
+function lost(path, sentence) {
+  say(`${sentence} Its text is still here.`, [
+    ["Write it anew", () => documents.writeAnew(path).catch((failed) => say(failed.message))],
     ["Close", () => {}],
   ]);
 }
@@ -137,10 +153,13 @@ async function look() {
   there = await list();
   const changed = there.filter(({ path, stamp }) => stamps.get(path) !== stamp).map(({ path }) => path);
   there.forEach(({ path }) => stamps.delete(path));
-  changed.push(...stamps.keys());
-  if (changed.length > 0) {
-    await documents.refresh(changed);
+  const gone = [...stamps.keys()];
+  if (changed.length > 0 || gone.length > 0) {
+    await documents.refresh(changed, gone);
     draw();
+    if (gone.includes(current)) {
+      lost(current, `“${current}” is no longer in the folder.`);
+    }
   }
 }
 
