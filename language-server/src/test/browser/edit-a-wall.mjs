@@ -181,6 +181,17 @@ try {
   await line("as mullion").waitFor();
   await done("in the dark");
 
+  // a page of half the width and height, as at 200 %: the open file is in sight
+  await page.setViewportSize({ width: 680, height: 450 });
+  await page.getByRole("button", { name: "captured.wall" }).click();
+  await page.getByRole("button", { name: "east.wall" }).click();
+  await until("the open file is in sight", async () => {
+    const list = await page.locator("#files").boundingBox();
+    const row = await page.locator('#files [aria-current="true"]').boundingBox();
+    return row.y >= list.y && row.y + row.height <= list.y + list.height;
+  });
+  await done("enlarged");
+
   assert.deepEqual(foreign, [], "nothing is asked of another machine");
   // the browser itself tells of the refused save
   const unseen = wrong.filter((said) => !said.includes("412 (Precondition Failed)"));

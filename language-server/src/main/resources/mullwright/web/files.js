@@ -25,9 +25,25 @@ export function draw(files, about, open) {
     drawn.push(nothing);
   }
   const focused = list.contains(document.activeElement) && document.activeElement.dataset.path;
+  const top = list.scrollTop;
   list.replaceChildren(...drawn);
+  list.scrollTop = top;
+  keepInSight(list);
   if (focused) {
     list.querySelector(`[data-path="${CSS.escape(focused)}"]`)?.focus();
+  }
+}
+
+// what was kept in sight, and in how high a list
+let kept = [];
+
+/** The open file stays in sight where the list is short, until the reader scrolls. */
+function keepInSight(list) {
+  const shown = list.querySelector('[aria-current="true"]');
+  const now = [shown?.dataset.path, list.clientHeight];
+  if (now.some((value, i) => value !== kept[i])) {
+    kept = now;
+    shown?.scrollIntoView({ block: "nearest" });
   }
 }
 

@@ -181,6 +181,8 @@ function drawNow() {
   const rows = findings.all(current);
   const count = (path, severity) =>
     rows.filter((row) => row.path === path && row.severity === severity).length;
+  // first, as it takes room from the files where the page is narrow
+  drawFindings(rows, open);
   files.draw(
     there,
     (path) => ({
@@ -191,7 +193,6 @@ function drawNow() {
     }),
     open,
   );
-  drawFindings(rows, open);
   const changed = current !== undefined && documents.isChanged(current);
   element("save").disabled = !changed;
   element("place").textContent = current === undefined ? settings.folder : `${settings.folder} / ${current}`;
