@@ -46,6 +46,7 @@ function M.attach(buffer)
       workspace_folders = { { uri = vim.uri_from_fname(root), name = root } },
       on_attach = function(_, attached)
         vim.api.nvim_buf_set_option(attached, "omnifunc", "v:lua.vim.lsp.omnifunc")
+        vim.api.nvim_buf_set_option(attached, "formatexpr", "v:lua.vim.lsp.formatexpr(#{timeout_ms:5000})")
       end,
       on_exit = function()
         servers[root] = nil
@@ -77,6 +78,74 @@ local function client_of(buffer)
     end
   end
   return nil
+end
+
+-- Asks the server to run one of its commands on the wall of a buffer; the answer goes to a function.
+local function run(command, answered)
+  local buffer = vim.api.nvim_get_current_buf()
+  local client = client_of(buffer)
+  if not client then
+    vim.notify("The Mullwright server does not run for this text.", vim.log.levels.WARN)
+    return
+  end
+  client.request("workspace/executeCommand", {
+    command = command,
+    arguments = { vim.uri_from_bufnr(buffer) },
+  }, function(refused, answer)
+    vim.schedule(function()
+      if refused then
+        vim.notify(refused.message, vim.log.levels.WARN)
+      elseif not vim.lsp.handlers["window/showDocument"] then
+        -- from 0.8 on the server shows it by itself
+        answered(answer)
+      end
+    end)
+  end, buffer)
+end
+
+-- What opens an address in a browser, by machine.
+local openers = { "xdg-open", "open", "explorer.exe" }
+
+--- Shows the live drawing of the wall in a browser.
+function M.drawing()
+  run("mullwright.preview", function(answer)
+    for _, opener in ipairs(openers) do
+      if vim.fn.executable(opener) == 1 then
+        vim.fn.jobstart({ opener, answer.uri }, { detach = true })
+        return
+      end
+    end
+    -- the server has told the address
+  end)
+end
+
+--- What can be shown, as the server spells it.
+M.shown = { "Lengths", "Takeoff", "Glass", "Tickets", "Cut", "Sequence", "Calculations", "Explain" }
+
+--- Shows what the command line prints of the wall, in a window of its own.
+function M.show(what)
+  if not vim.tbl_contains(M.shown, what) then
+    vim.notify("“" .. what .. "” cannot be shown; these can: " .. table.concat(M.shown, ", ") .. ".", vim.log.levels.WARN)
+    return
+  end
+  run("mullwright.show" .. what, function(answer)
+    vim.cmd("split " .. vim.fn.fnameescape(vim.uri_to_fname(answer)))
+  end)
+end
+
+local function commands()
+  vim.api.nvim_create_user_command("MullwrightDrawing", M.drawing, {})
+  vim.api.nvim_create_user_command("MullwrightMoveLine", M.move_line, {})
+  vim.api.nvim_create_user_command("MullwrightShow", function(given)
+    M.show(given.args)
+  end, {
+    nargs = 1,
+    complete = function(begun)
+      return vim.tbl_filter(function(what)
+        return vim.startswith(what, begun)
+      end, M.shown)
+    end,
+  })
 end
 
 --- Asks how far the grid line at the cursor is to move, and again if the server refuses the answer;
@@ -113,6 +182,7 @@ end
 --- Takes settings and attaches every wall file that is opened from here on.
 function M.setup(given)
   settings = vim.tbl_extend("force", settings, given or {})
+  commands()
   local group = vim.api.nvim_create_augroup("mullwright", { clear = true })
   if vim.lsp.config and vim.lsp.enable then
     vim.lsp.config("mullwright", {

@@ -59,6 +59,33 @@ class NeovimIT {
     assertThat(said).contains("is no length with its unit", "moved").doesNotContain("gave up");
   }
 
+  @Test
+  void everyCommandShowsWhatItSaysAndStandsInTheHelp() throws Exception {
+    Tools.needed("neovim", "nvim", "--version");
+    EditorTalk talk = new EditorTalk("neovim", workspace);
+
+    String said = script(talk, "commands.lua");
+
+    assertThat(said)
+        .contains("laid out", "shown Lengths", "shown Calculations", "completes Cut Calculations")
+        .contains("refused", "opens http://127.0.0.1:", "help mullwright.txt *:MullwrightShow*")
+        .doesNotContain("gave up");
+  }
+
+  @Test
+  void theTagsOfTheHelpAreThoseNeovimMakes() throws Exception {
+    Tools.needed("neovim", "nvim", "--version");
+    Path kept = Tools.project().resolve("editor-clients/neovim/doc");
+    Files.copy(kept.resolve("mullwright.txt"), workspace.resolve("mullwright.txt"));
+
+    Tools.run(
+        workspace,
+        Map.of(),
+        List.of("nvim", "--headless", "--clean", "-c", "helptags " + workspace, "-c", "quit"));
+
+    assertThat(workspace.resolve("tags")).hasSameTextualContentAs(kept.resolve("tags"));
+  }
+
   /** What a script of the client's own tests says. */
   private static String script(EditorTalk talk, String name) throws Exception {
     return talk.run(
