@@ -3,10 +3,14 @@ package mullwright.server;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 import org.eclipse.lsp4j.jsonrpc.MessageConsumer;
 import org.eclipse.lsp4j.jsonrpc.MessageIssueException;
 import org.eclipse.lsp4j.jsonrpc.MessageIssueHandler;
 import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
+import org.eclipse.lsp4j.jsonrpc.messages.NotificationMessage;
+import org.eclipse.lsp4j.jsonrpc.messages.RequestMessage;
 
 /**
  * Reads messages, each after a header that says how long it is (LSP 3.17, "Base Protocol"). What
@@ -125,16 +129,26 @@ final class MessageReader {
       listening = false;
       return;
     }
+    // UTF-8 is the only one the protocol knows
+    String text = new String(message, StandardCharsets.UTF_8);
     try {
-      // UTF-8 is the only one the protocol knows
-      peer.consume(json.parseMessage(new String(message, StandardCharsets.UTF_8)));
+      peer.consume(json.parseMessage(text));
     } catch (MessageIssueException flawed) {
-      peer.handle(flawed.getRpcMessage(), flawed.getIssues());
+      // one whose id stands behind what cannot be read looks like a notice
+      boolean notice = flawed.getRpcMessage() instanceof NotificationMessage;
+      Optional<RequestMessage> request = notice ? Unreadable.request(text) : Optional.empty();
+      peer.handle(request.isPresent() ? request.get() : flawed.getRpcMessage(), flawed.getIssues());
     } catch (StackOverflowError tooDeep) {
       log.unreadable("A message is nested too deep and is passed over.");
     } catch (RuntimeException unreadable) {
-      log.unreadable(
-          "A message could not be read and is passed over: " + Unreadable.words(unreadable) + ".");
+      Unreadable.request(text)
+          .ifPresentOrElse(
+              request -> peer.handle(request, List.of(Unreadable.issue(text, unreadable))),
+              () ->
+                  log.unreadable(
+                      "A message could not be read and is passed over: "
+                          + Unreadable.words(unreadable)
+                          + "."));
     }
   }
 

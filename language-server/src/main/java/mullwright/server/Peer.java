@@ -190,18 +190,15 @@ final class Peer implements Endpoint, MessageConsumer, MessageIssueHandler, Meth
     return response;
   }
 
-  /** A message whose parameters cannot be read: a request gets an error, the rest is told once. */
+  /** A message that cannot be read: a request gets an error, the rest is told once. */
   @Override
   public void handle(Message message, List<MessageIssue> issues) {
     if (message instanceof RequestMessage request) {
       ResponseMessage response = responseTo(request);
       response.setError(
           new ResponseError(
-              issues.get(0).getIssueCode(),
-              "The parameters of '"
-                  + request.getMethod()
-                  + "' cannot be read: "
-                  + Unreadable.words(issues.get(0)),
+              Unreadable.code(request, issues.get(0)),
+              Unreadable.what(request) + ": " + Unreadable.words(issues.get(0)),
               null));
       out.consume(response);
       return;

@@ -116,6 +116,58 @@ class NonsenseTest {
     leave(talk);
   }
 
+  /** JSON-RPC 2.0, "Error object"; LSP 3.17, "Response Message". */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{'jsonrpc':'2.0','id':5,'method':'textDocument/hover','params':'here'} | 5 | -32602",
+        "{'jsonrpc':'2.0','id':5,'method':'textDocument/hover','params':{'workDoneToken':{}}}"
+            + " | 5 | -32602",
+        "{'jsonrpc':'2.0','method':'textDocument/hover','params':'here','id':5} | 5 | -32602",
+        "{'jsonrpc':'2.0','id':'five','method':'workspace/symbol','params':[]} | five | -32602",
+        "{'jsonrpc':'2.0','id':4294967296,'method':'workspace/symbol','params':{'query':''}}"
+            + " | 4294967296 | -32600",
+        "{'jsonrpc':'2.0','id':{},'method':'workspace/symbol'} | null | -32600",
+        "[{'jsonrpc':'2.0','id':5,'method':'shutdown'}] | null | -32600",
+        "42 | null | -32600",
+        "{'jsonrpc':'2.0','id':5,'method':'workspace/symbol','params':{ | 5 | -32700",
+        "{'jsonrpc':'2.0', | null | -32700",
+        "no JSON | null | -32700"
+      })
+  void whoeverMayWaitForAnAnswerGetsAnError(String request, String id, int code) {
+    RawTalk talk = begun();
+    talk.say(request);
+    JsonObject answer = talk.next();
+    assertThat(answer.get("id").isJsonNull() ? "null" : answer.get("id").getAsString())
+        .isEqualTo(id);
+    JsonObject error = answer.getAsJsonObject("error");
+    assertThat(error.get("code").getAsInt()).isEqualTo(code);
+    assertThat(error.get("message").getAsString())
+        .contains("cannot be read")
+        .doesNotContain("Exception:", "'null'");
+    talk.say(HOVER);
+    assertThat(talk.next().get("id").getAsInt()).as("nothing else is told").isEqualTo(7);
+    leave(talk);
+  }
+
+  /** Two that answer each other's errors would never end. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{'jsonrpc':'2.0','id':null,'error':{'code':-32700,'message':'what?'}}",
+        "{'jsonrpc':'2.0','id':{},'result':null}",
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':5}"
+      })
+  void anAnswerAndANoticeThatCannotBeReadAreNotAnswered(String unreadable) {
+    RawTalk talk = begun();
+    talk.say(unreadable);
+    assertThat(talk.next().get("method").getAsString()).isEqualTo("window/logMessage");
+    talk.say(HOVER);
+    assertThat(talk.next().get("id").getAsInt()).isEqualTo(7);
+    leave(talk);
+  }
+
   @Test
   void anIdMayBeAText() {
     RawTalk talk = new RawTalk();
