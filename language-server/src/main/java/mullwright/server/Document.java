@@ -42,7 +42,7 @@ public record Document(View view, String address, String path, ParsedFile file) 
   /** The offset of a position; one outside the text counts as the nearest inside. */
   public int offset(Position position) {
     LineTable lines = file.lines();
-    int line = position.getLine();
+    int line = Route.needed(position, "position").getLine();
     if (line < 0 || line >= lines.count()) {
       return lines.offset(line, 0);
     }

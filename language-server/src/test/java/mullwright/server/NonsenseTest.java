@@ -151,6 +151,38 @@ class NonsenseTest {
     leave(talk);
   }
 
+  /** JSON-RPC 2.0, "Invalid params": whatever is left out, nothing in the server breaks. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "textDocument/selectionRange | 'positions':[null] | position",
+        "textDocument/semanticTokens/range | 'range':{} | position",
+        "textDocument/inlayHint | 'range':{} | position",
+        "textDocument/rangeFormatting | 'range':{} | position",
+        "textDocument/codeAction | 'range':{} | position",
+        "workspace/diagnostic | 'previousResultIds':[null] | previousResultIds",
+        "workspace/willRenameFiles | 'files':[null] | files",
+        "workspace/willRenameFiles | 'files':[{}] | files.oldUri"
+      })
+  void whatIsLeftOutInsideIsToldByItsName(String method, String parameters, String missing) {
+    RawTalk talk = begun();
+    talk.say(
+        "{'jsonrpc':'2.0','method':'textDocument/didOpen','params':{'textDocument':{'uri':"
+            + "'untitled:here','languageId':'wall','version':1,'text':'wall W {'}}}");
+    talk.say(
+        "{'jsonrpc':'2.0','id':5,'method':'"
+            + method
+            + "','params':{'textDocument':{'uri':'untitled:here'},"
+            + parameters
+            + "}}");
+    JsonObject error = talk.answer(5).getAsJsonObject("error");
+    assertThat(error.get("code").getAsInt()).isEqualTo(-32602);
+    assertThat(error.get("message").getAsString())
+        .isEqualTo("The parameters lack '" + missing + "'.");
+    leave(talk);
+  }
+
   /** Two that answer each other's errors would never end. */
   @ParameterizedTest
   @ValueSource(

@@ -78,8 +78,9 @@ public final class FileRenameFeature implements Feature {
     for (View view : desk.views()) {
       List<UsePaths.Move> moves = new ArrayList<>();
       for (FileRename rename : renames) {
-        Optional<String> from = view.path(rename.getOldUri());
-        Optional<String> to = view.path(rename.getNewUri());
+        Optional<String> from =
+            view.path(Route.needed(Route.needed(rename, "files").getOldUri(), "files.oldUri"));
+        Optional<String> to = view.path(Route.needed(rename.getNewUri(), "files.newUri"));
         if (from.isPresent() && to.isPresent()) {
           moves.add(new UsePaths.Move(from.get(), to.get()));
         }

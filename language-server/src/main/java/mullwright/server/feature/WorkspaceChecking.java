@@ -13,6 +13,7 @@ import mullwright.server.Diagnostics;
 import mullwright.server.Fingerprint;
 import mullwright.server.Piecemeal;
 import mullwright.server.Progress;
+import mullwright.server.Route;
 import mullwright.server.View;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Snapshot;
@@ -42,7 +43,7 @@ final class WorkspaceChecking implements Piecemeal {
     this.desk = desk;
     if (parameters.getPreviousResultIds() != null) {
       for (PreviousResultId id : parameters.getPreviousResultIds()) {
-        previous.put(id.getUri(), id.getValue());
+        previous.put(Route.needed(id, "previousResultIds").getUri(), id.getValue());
       }
     }
     List<View> views = desk.views();
