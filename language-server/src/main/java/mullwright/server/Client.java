@@ -65,6 +65,22 @@ public final class Client {
     return words;
   }
 
+  /** The whole numbers of the list at that path, none if it is no list. */
+  public List<Integer> numbers(String path) {
+    List<Integer> numbers = new ArrayList<>();
+    capability(path)
+        .filter(JsonElement::isJsonArray)
+        .map(JsonElement::getAsJsonArray)
+        .orElseGet(JsonArray::new)
+        .forEach(
+            number -> {
+              if (number.isJsonPrimitive() && number.getAsJsonPrimitive().isNumber()) {
+                numbers.add(number.getAsInt());
+              }
+            });
+    return numbers;
+  }
+
   /**
    * True if it fetches diagnostics itself and can be told to fetch again; then none are pushed,
    * since clients that get both show both.

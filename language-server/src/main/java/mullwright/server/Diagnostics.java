@@ -32,14 +32,18 @@ public final class Diagnostics {
    *
    * @param related other places that have a part in it
    * @param codes the way to the page of its rule
+   * @param fades shows what is of no use as such
    * @param data how many mends the server has for it; one without any need not be asked about
    */
-  private record Uses(Client client, boolean related, boolean codes, boolean data) {
+  private record Uses(Client client, boolean related, boolean codes, boolean fades, boolean data) {
     static Uses of(Client client) {
       return new Uses(
           client,
           client.can("textDocument.publishDiagnostics.relatedInformation"),
           client.describesCodes(),
+          client
+              .numbers("textDocument.publishDiagnostics.tagSupport.valueSet")
+              .contains(DiagnosticTag.Unnecessary.getValue()),
           client.can("textDocument.publishDiagnostics.dataSupport"));
     }
   }
@@ -76,6 +80,7 @@ public final class Diagnostics {
   static String shape(Client client) {
     Uses uses = Uses.of(client);
     return (uses.related() ? "related " : "")
+        + (uses.fades() ? "fades " : "")
         + (uses.data() ? "data " : "")
         + (uses.codes() ? client.rulePages().address("") : "");
   }
@@ -97,7 +102,7 @@ public final class Diagnostics {
     String message = finding.message() + (more.isEmpty() ? "" : " (" + more + ")");
     Diagnostic diagnostic = new Diagnostic(range, message, severity(finding.severity()), SOURCE);
     diagnostic.setCode(finding.rule());
-    if (finding.rule().equals(Unused.NAME)) {
+    if (uses.fades() && finding.rule().equals(Unused.NAME)) {
       diagnostic.setTags(List.of(DiagnosticTag.Unnecessary));
     }
     if (uses.related() && !finding.related().isEmpty()) {

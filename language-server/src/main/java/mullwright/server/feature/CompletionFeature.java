@@ -23,10 +23,10 @@ import org.eclipse.lsp4j.MarkupKind;
  *
  * <p>Answers {@code textDocument/completion} and, with the page of an offer, {@code
  * completionItem/resolve} (LSP 3.17). Heeds, below {@code textDocument.completion}, {@code
- * completionItem.snippetSupport}, {@code completionItem.insertReplaceSupport}, {@code
- * completionItem.labelDetailsSupport}, {@code completionItem.documentationFormat} and {@code
- * completionList.itemDefaults}. Items bring their own range, since names hold {@code -} and {@code
- * .}, at which editors end a word.
+ * completionItemKind}, {@code completionItem.snippetSupport}, {@code
+ * completionItem.insertReplaceSupport}, {@code completionItem.labelDetailsSupport}, {@code
+ * completionItem.documentationFormat} and {@code completionList.itemDefaults}. Items bring their
+ * own range, since names hold {@code -} and {@code .}, at which editors end a word.
  */
 @AutoService(Feature.class)
 public final class CompletionFeature implements Feature {

@@ -29,6 +29,7 @@ final class CompletionItems {
   private final boolean replaces;
   private final boolean details;
   private final boolean rangeOnce;
+  private final KnownKinds kinds;
 
   CompletionItems(Document document, Client client) {
     this.document = document;
@@ -36,6 +37,7 @@ final class CompletionItems {
     this.replaces = client.can(ITEM + "insertReplaceSupport");
     this.details = client.can(ITEM + "labelDetailsSupport");
     this.rangeOnce = client.words(DEFAULTS).contains("editRange");
+    this.kinds = KnownKinds.of(client, "textDocument.completion.completionItemKind.valueSet");
   }
 
   /** The items at an offset; where the client takes it, what they share is told once. */
@@ -65,7 +67,7 @@ final class CompletionItems {
   private CompletionItem item(
       Offer offer, Range insert, Range replace, List<CompletionItem> before) {
     CompletionItem item = new CompletionItem(offer.text());
-    item.setKind(offer.kind());
+    item.setKind(kinds.offer(offer.kind()));
     if (details) {
       CompletionItemLabelDetails beside = new CompletionItemLabelDetails();
       beside.setDescription(offer.detail());

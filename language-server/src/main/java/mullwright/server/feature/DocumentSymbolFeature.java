@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.server.Client;
+import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.Feature;
 import mullwright.server.Route;
@@ -27,8 +28,9 @@ import org.eclipse.lsp4j.SymbolKind;
  * statements.
  *
  * <p>Answers {@code textDocument/documentSymbol} (LSP 3.17). Heeds {@code
- * textDocument.documentSymbol.hierarchicalDocumentSymbolSupport}: without it the outline is flat.
- * Read from the tree alone, so broken text has an outline too.
+ * textDocument.documentSymbol.hierarchicalDocumentSymbolSupport}: without it the outline is flat;
+ * and {@code textDocument.documentSymbol.symbolKind}. Read from the tree alone, so broken text has
+ * an outline too.
  */
 @AutoService(Feature.class)
 public final class DocumentSymbolFeature implements Feature {
@@ -41,8 +43,8 @@ public final class DocumentSymbolFeature implements Feature {
             DocumentSymbolParams::getTextDocument,
             (parameters, document, desk) ->
                 desk.client().can("textDocument.documentSymbol.hierarchicalDocumentSymbolSupport")
-                    ? outline(document, desk.cancel())
-                    : flat(document, desk.cancel())));
+                    ? outline(document, kinds(desk), desk.cancel())
+                    : flat(document, kinds(desk), desk.cancel())));
   }
 
   @Override
@@ -50,18 +52,22 @@ public final class DocumentSymbolFeature implements Feature {
     server.addProperty("documentSymbolProvider", true);
   }
 
-  static List<DocumentSymbol> outline(Document document, Cancel cancel) {
+  private static KnownKinds kinds(Desk desk) {
+    return KnownKinds.of(desk.client(), "textDocument.documentSymbol.symbolKind.valueSet");
+  }
+
+  static List<DocumentSymbol> outline(Document document, KnownKinds kinds, Cancel cancel) {
     List<DocumentSymbol> symbols = new ArrayList<>();
     List<Segment> segments = document.file().segments();
     for (int i = 0; i < segments.size(); i++) {
       cancel.check();
-      symbols.addAll(symbols(document, i, segments.get(i).statements()));
+      symbols.addAll(symbols(document, i, segments.get(i).statements(), kinds));
     }
     return symbols;
   }
 
   private static List<DocumentSymbol> symbols(
-      Document document, int segment, List<Statement> statements) {
+      Document document, int segment, List<Statement> statements, KnownKinds kinds) {
     List<DocumentSymbol> symbols = new ArrayList<>();
     for (Statement statement : statements) {
       if (statement.kind() == StatementKind.UNKNOWN) {
@@ -71,18 +77,23 @@ public final class DocumentSymbolFeature implements Feature {
       Range shown = document.range(segment, shown(statement));
       DocumentSymbol symbol =
           new DocumentSymbol(
-              name(document, segment, statement), kind(statement), whole, shown, detail(statement));
+              name(document, segment, statement),
+              kinds.symbol(kind(statement)),
+              whole,
+              shown,
+              detail(statement));
       statement
           .block()
-          .ifPresent(block -> symbol.setChildren(symbols(document, segment, block.statements())));
+          .ifPresent(
+              block -> symbol.setChildren(symbols(document, segment, block.statements(), kinds)));
       symbols.add(symbol);
     }
     return symbols;
   }
 
-  private static List<SymbolInformation> flat(Document document, Cancel cancel) {
+  private static List<SymbolInformation> flat(Document document, KnownKinds kinds, Cancel cancel) {
     List<SymbolInformation> flat = new ArrayList<>();
-    flatten(document, outline(document, cancel), null, flat);
+    flatten(document, outline(document, kinds, cancel), null, flat);
     return flat;
   }
 

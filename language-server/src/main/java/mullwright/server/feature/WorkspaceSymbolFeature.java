@@ -24,7 +24,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
  *
  * <p>Answers {@code workspace/symbol} (LSP 3.17). A name is found if it holds the letters of the
  * question in their order, capital or small; those that fit best come first. What a symbol is made
- * from is read to find it, so nothing is left to resolve.
+ * from is read to find it, so nothing is left to resolve. Heeds {@code
+ * workspace.symbol.symbolKind}.
  */
 @AutoService(Feature.class)
 public final class WorkspaceSymbolFeature implements Feature {
@@ -49,10 +50,13 @@ public final class WorkspaceSymbolFeature implements Feature {
 
   static List<WorkspaceSymbol> found(String question, Desk desk) {
     List<WorkspaceSymbol> found = new ArrayList<>();
+    KnownKinds kinds = KnownKinds.of(desk.client(), "workspace.symbol.symbolKind.valueSet");
     for (View view : desk.views()) {
       for (String path : view.snapshot().walls()) {
         desk.cancel().check();
-        view.snapshot().reading(path).ifPresent(reading -> collect(question, reading, view, found));
+        view.snapshot()
+            .reading(path)
+            .ifPresent(reading -> collect(question, reading, view, kinds, found));
       }
     }
     // stable: equally good ones stay in the order of paths and text
@@ -68,7 +72,7 @@ public final class WorkspaceSymbolFeature implements Feature {
   }
 
   private static void collect(
-      String question, Reading reading, View view, List<WorkspaceSymbol> found) {
+      String question, Reading reading, View view, KnownKinds kinds, List<WorkspaceSymbol> found) {
     for (Reference reference : reading.model().references()) {
       Symbol symbol = reference.symbol();
       if (reference.definition()
@@ -80,7 +84,7 @@ public final class WorkspaceSymbolFeature implements Feature {
                     found.add(
                         new WorkspaceSymbol(
                             symbol.name(),
-                            kind(symbol.kind()),
+                            kinds.symbol(kind(symbol.kind())),
                             Either.forLeft(location),
                             symbol.scope().isEmpty() ? null : "wall " + symbol.scope())));
       }
