@@ -10,8 +10,8 @@ import mullwright.workspace.Cancel;
  *
  * <p>Work the editor asked for with a token of its own is told under that. For other work a token
  * is made once the work has gone on for a while, and nothing is told before the editor has taken
- * it: what is over at once is never told. Used by one thread, but for {@link #taken} and {@link
- * #cancel}.
+ * it: what is over at once is never told. Used by one thread, but for {@link #taken}, {@link
+ * #cancel} and {@link #end}.
  */
 public final class Progress {
   /** Work shorter than this is told to nobody who did not ask, in nanoseconds. */
@@ -28,6 +28,8 @@ public final class Progress {
   private volatile boolean cancelled;
   private boolean started;
   private boolean begun;
+  private boolean told;
+  private volatile boolean ended;
   private int lastPercent = -1;
 
   /**
@@ -98,7 +100,7 @@ public final class Progress {
 
   /** True once something may be told. */
   private boolean ready() {
-    if (ask != null) {
+    if (ask != null && !ended) {
       long now = clock.getAsLong();
       since = started ? since : now;
       started = true;
@@ -118,10 +120,16 @@ public final class Progress {
     return value;
   }
 
-  /** The work is done, or given up. */
+  /**
+   * The work is done, or given up; on any thread. Nothing is told after it, even if the work has
+   * not heard yet that it is given up.
+   */
   public void end() {
-    if (begun) {
-      tell(kind("end"));
+    synchronized (this) {
+      if (told && !ended) {
+        send(kind("end"));
+      }
+      ended = true;
     }
     atEnd.run();
   }
@@ -132,7 +140,14 @@ public final class Progress {
     return value;
   }
 
-  private void tell(JsonObject value) {
+  private synchronized void tell(JsonObject value) {
+    if (!ended) {
+      told = true;
+      send(value);
+    }
+  }
+
+  private void send(JsonObject value) {
     JsonObject parameters = new JsonObject();
     if (token instanceof Number number) {
       parameters.addProperty("token", number);

@@ -144,7 +144,7 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
   /** Answers on the worker; the future is the way to take the question back. */
   private CompletableFuture<Object> answered(
       Answer answer, Lapse lapse, Optional<Progress> progress) {
-    Question question = new Question(new CompletableFuture<>(), lapse, progress);
+    Question question = new Question(new Future(progress), lapse, progress);
     Cancel cancel =
         lapse == Lapse.NEVER
             ? question::isTakenBack
@@ -200,6 +200,24 @@ final class Service implements Endpoint, JsonRpcMethodProvider {
       notices.session().forget();
     }
     question.fail(fault);
+  }
+
+  /**
+   * Taken back by the client, a request is answered at once, whatever the worker is at; the
+   * client's token holds until then and no longer (LSP 3.17, "Client Initiated Progress").
+   */
+  private static final class Future extends CompletableFuture<Object> {
+    private final Optional<Progress> progress;
+
+    Future(Optional<Progress> progress) {
+      this.progress = progress;
+    }
+
+    @Override
+    public boolean cancel(boolean mayInterrupt) {
+      progress.ifPresent(Progress::end);
+      return super.cancel(mayInterrupt);
+    }
   }
 
   /** A request until it is answered; what was told of its progress ends before the answer. */

@@ -118,6 +118,57 @@ class ProgressTest {
     }
   }
 
+  /** LSP 3.17, "Client Initiated Progress": the token is valid until the answer is sent. */
+  @Test
+  void nothingIsToldUnderATokenOnceItsRequestIsTakenBack() {
+    for (int i = 0; i < 40; i++) {
+      Conversation.write(folder, "w" + i + ".wall", WallTalk.WALL.text());
+    }
+    RawTalk talk = new RawTalk();
+    talk.say(
+        RawTalk.INITIALIZE.replace(
+            "'params':{", "'params':{'rootUri':'" + Conversation.address(folder) + "',"));
+    talk.answer(1);
+    talk.say(
+        "{'jsonrpc':'2.0','id':2,'method':'workspace/diagnostic','params':"
+            + "{'previousResultIds':[],'workDoneToken':'walls'}}");
+    assertThat(told(talk.next())).isEqualTo("begin");
+    talk.say("{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':2}}");
+    String last = "";
+    JsonObject next = talk.next();
+    while (!next.has("id")) {
+      last = told(next);
+      next = talk.next();
+    }
+    assertThat(last).isEqualTo("end");
+    assertThat(next.getAsJsonObject("error").get("code").getAsInt()).isEqualTo(-32800);
+    talk.say("{'jsonrpc':'2.0','id':3,'method':'shutdown'}");
+    assertThat(talk.next().get("id").getAsInt()).isEqualTo(3);
+    talk.say("{'jsonrpc':'2.0','method':'exit'}");
+    assertThat(talk.end()).isZero();
+  }
+
+  private static String told(JsonObject message) {
+    assertThat(message.get("method").getAsString()).isEqualTo("$/progress");
+    return message.getAsJsonObject("params").getAsJsonObject("value").get("kind").getAsString();
+  }
+
+  @Test
+  void nothingIsToldOrAskedOnceItIsOver() {
+    Progress progress = new Progress(editor, 7, "Checking", null, now::get, () -> {});
+    progress.report(0, 4, "east.wall");
+    progress.end();
+    progress.report(1, 4, "west.wall");
+    progress.end();
+    assertThat(told).containsExactly("begin 0", "end");
+    Progress ours = ofOurOwn();
+    ours.goesOn();
+    ours.end();
+    now.addAndGet(Progress.A_WHILE);
+    ours.goesOn();
+    assertThat(asked).isEmpty();
+  }
+
   private static List<String> kinds(Conversation talk, String token) {
     List<String> kinds = new ArrayList<>();
     talk.heard.progress.forEach(
