@@ -80,6 +80,59 @@ class ShapeTest extends WallTalk {
         .containsExactly(project, wall);
   }
 
+  /** Editors that keep a tree of folds drop one that reaches out of the one around it. */
+  @Test
+  void foldsComeInTheOrderOfTheTextAndLieWithinEachOtherAlsoInBrokenText() {
+    talk.replace(
+        address,
+        """
+        // as drawn,
+        // revision B
+        wall W {
+          lites {
+            span{drel all
+            vision V1 all
+          }
+        }
+
+        // the other
+        // wall
+        wall X {
+          grid {
+            lines A..C
+            floor L1
+          }
+        }
+        """);
+    List<FoldingRange> folds = await(text.foldingRange(new FoldingRangeRequestParams(which)));
+    assertThat(folds).extracting(FoldingRange::getStartLine).isSorted().contains(0, 2, 3, 4, 9, 11);
+    for (FoldingRange outer : folds) {
+      for (FoldingRange inner : folds) {
+        boolean reachesOut =
+            outer.getStartLine() < inner.getStartLine()
+                && inner.getStartLine() <= outer.getEndLine()
+                && outer.getEndLine() < inner.getEndLine();
+        assertThat(reachesOut).as(outer + " and " + inner).isFalse();
+      }
+    }
+  }
+
+  /** LSP 3.17, "The parent selection range containing this range": one that is the same is none. */
+  @Test
+  void noSelectionIsTheSameAsTheNextAlsoInBrokenText() {
+    String broken = "project \"Harbour\r\n  revision C\r\n  criteria {\r\n    wind service\r\n";
+    talk.replace(address, broken);
+    List<Position> places = new ArrayList<>();
+    for (int line = 0; line < 4; line++) {
+      places.add(new Position(line, 4));
+    }
+    for (SelectionRange at : await(text.selectionRange(new SelectionRangeParams(which, places)))) {
+      for (SelectionRange is = at; is.getParent() != null; is = is.getParent()) {
+        assertThat(is.getParent().getRange()).isNotEqualTo(is.getRange());
+      }
+    }
+  }
+
   @Test
   void everySelectionLiesWithinTheNextAndHasTheLine() {
     String commented = WALL.text().replace("horizontal all", "horizontal all // as drawn");

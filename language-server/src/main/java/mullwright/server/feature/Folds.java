@@ -60,7 +60,14 @@ final class Folds {
     Set<Fold> kept =
         new HashSet<>(
             found.stream().sorted(Comparator.comparingInt(Fold::depth)).limit(limit).toList());
-    return found.stream().filter(kept::contains).map(Fold::range).toList();
+    // outer ones before those within; a run of comments is known after the blocks behind it
+    return found.stream()
+        .filter(kept::contains)
+        .map(Fold::range)
+        .sorted(
+            Comparator.comparingInt(FoldingRange::getStartLine)
+                .thenComparing(FoldingRange::getEndLine, Comparator.reverseOrder()))
+        .toList();
   }
 
   private void blocks(List<Statement> statements, int start, int depth, Run uses) {
@@ -80,7 +87,7 @@ final class Folds {
   }
 
   private void block(Block block, int first, int start, int depth) {
-    int end = start + block.range().end();
+    int end = block.closed() ? start + block.range().end() : end(block, start);
     int last = lines.line(end) - (block.closed() ? 1 : 0);
     int count = block.statements().size();
     FoldingRange fold =
@@ -98,6 +105,16 @@ final class Folds {
       fold.setEndLine(close.getLine());
       fold.setEndCharacter(close.getCharacter());
     }
+  }
+
+  /** Where what stands in a block that nothing closes ends: behind it may come an outer brace. */
+  private int end(Block block, int start) {
+    CharSequence text = document.file().text();
+    int end = start + block.range().end();
+    while (end > start + block.range().start() && Character.isWhitespace(text.charAt(end - 1))) {
+      end--;
+    }
+    return end;
   }
 
   private FoldingRange fold(int first, int last, String kind, int depth, String text) {

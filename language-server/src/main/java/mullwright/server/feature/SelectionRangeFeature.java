@@ -17,6 +17,7 @@ import mullwright.syntax.Token;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.Cursor;
 import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.SelectionRange;
 import org.eclipse.lsp4j.SelectionRangeParams;
 
@@ -59,7 +60,11 @@ public final class SelectionRangeFeature implements Feature {
   static SelectionRange ranges(Document document, int offset) {
     SelectionRange range = null;
     for (TextRange around : around(document, offset)) {
-      range = new SelectionRange(document.range(around.start(), around.end()), range);
+      Range shown = document.range(around.start(), around.end());
+      // one that begins within a line end begins where the line does
+      if (range == null || !range.getRange().equals(shown)) {
+        range = new SelectionRange(shown, range);
+      }
     }
     return range;
   }
