@@ -105,7 +105,10 @@ final class Unreadable {
 
   static String words(Throwable cause) {
     String why = cause == null || cause.getMessage() == null ? "" : cause.getMessage();
-    String words = why.replaceFirst("^([a-z]+\\.)+\\w+: ", "").replaceFirst("(?s)[.]?(\n.*)?$", "");
+    String words =
+        why.replaceFirst("^([a-z]+\\.)+\\w+: ", "")
+            .replaceFirst("(?s)[.]?(\n.*)?$", "")
+            .replaceFirst("^Use JsonReader\\S+ to accept malformed JSON", "Malformed JSON");
     return words.length() > WORDS ? words.substring(0, WORDS) + "…" : words;
   }
 }

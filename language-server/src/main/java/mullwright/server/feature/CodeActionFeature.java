@@ -121,7 +121,10 @@ public final class CodeActionFeature implements Feature {
     if (only != null && !only.isEmpty()) {
       return only.stream()
           .anyMatch(
-              wanted -> wanted.isEmpty() || kind.equals(wanted) || kind.startsWith(wanted + "."));
+              wanted ->
+                  Route.needed(wanted, "context.only").isEmpty()
+                      || kind.equals(wanted)
+                      || kind.startsWith(wanted + "."));
     }
     boolean byHand = context != null && context.getTriggerKind() == CodeActionTriggerKind.Invoked;
     return byHand || !kind.startsWith(CodeActionKind.Source);

@@ -75,7 +75,7 @@ public final class FormattingFeature implements Feature {
   }
 
   private static TextRange range(Document document, Range range) {
-    int start = document.offset(range.getStart());
+    int start = document.offset(Route.needed(range, "ranges").getStart());
     return new TextRange(start, Math.max(start, document.offset(range.getEnd())));
   }
 
