@@ -38,7 +38,13 @@ final class Session {
   private String touched = "";
 
   /** A document the client has open, and its version. */
-  record Open(String address, Roots.Held held, Integer version) {}
+  record Open(String address, Roots.Held held, Integer version) {
+    boolean isSameFileAs(Open other) {
+      return other != null
+          && held.root() == other.held.root()
+          && held.path().equals(other.held.path());
+    }
+  }
 
   /**
    * @param rules asked for when the first text is read
@@ -172,7 +178,12 @@ final class Session {
     shown.remove(address);
     beside.close(address);
     Open was = open.remove(address);
-    if (was != null) {
+    Optional<Open> other = open.values().stream().filter(is -> is.isSameFileAs(was)).findFirst();
+    if (other.isPresent()) {
+      // the same file under another spelling stays open, with the text it has
+      was.held.root().spell(was.held.path(), other.get().address);
+      was.held.root().number(was.held.path(), other.get().version);
+    } else if (was != null) {
       was.held.root().workspace().close(was.held.path());
       was.held.root().number(was.held.path(), null);
       roots.release(address);

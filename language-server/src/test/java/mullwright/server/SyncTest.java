@@ -117,6 +117,23 @@ class SyncTest {
     }
   }
 
+  /** As an editor does that reaches a file by two ways, such as a link in the file system. */
+  @Test
+  void aFileOpenUnderTwoSpellingsStaysOpenUntilBothAreClosed() {
+    try (Conversation talk = Conversation.greeted("sync", folder)) {
+      String address = Conversation.address(folder.resolve("east.wall"));
+      String other = address.replace("east.wall", "%65ast.wall");
+      talk.open(address, WALL);
+      talk.open(other, WALL);
+      talk.closeDocument(other);
+      int version = talk.change(address, range(6, 4, 6, 7), "roww");
+      assertThat(unreadable(talk.heard.of(address, version))).hasSize(1);
+      assertThat(talk.heard.logged).isEmpty();
+      talk.closeDocument(address);
+      assertThat(talk.heard.next(address).getDiagnostics()).isEmpty();
+    }
+  }
+
   @Test
   void appliesAnEditOfADocumentThatIsNotOpenToNothing() {
     try (Conversation talk = Conversation.greeted("sync", folder)) {
