@@ -212,6 +212,12 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           plain(
               "Blocks or parentheses stand more than " + it.allowed() + " deep in one another.",
               "Close those that are done, or take some out.");
+      case "tokens" ->
+          plain(
+              "This block is longer than "
+                  + it.allowed()
+                  + " words, values, marks and lines: it is not read.",
+              "Split it, and bring the parts together by use.");
       case "operators" ->
           plain(
               "This value has more than " + it.allowed() + " operators.",

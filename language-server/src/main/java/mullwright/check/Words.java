@@ -15,6 +15,9 @@ final class Words {
   /** How many near names are offered. */
   private static final int OFFERED = 3;
 
+  /** How many letters of what was written are quoted. */
+  static final int QUOTED = 120;
+
   /** How many names are listed. */
   private static final int LISTED = 12;
 
@@ -28,9 +31,17 @@ final class Words {
 
   private Words() {}
 
-  /** The name in quotes a reader can tell from the sentence round it. */
+  /**
+   * The name in quotes a reader can tell from the sentence round it; of one that is longer than any
+   * name its beginning.
+   */
   static String quoted(String name) {
-    return "\u201c" + name + "\u201d";
+    return "\u201c" + (name.length() > QUOTED ? beginning(name) + "\u2026" : name) + "\u201d";
+  }
+
+  private static String beginning(String name) {
+    boolean splits = Character.isHighSurrogate(name.charAt(QUOTED - 1));
+    return name.substring(0, splits ? QUOTED - 1 : QUOTED);
   }
 
   /** The few candidates a slip of the pen away from what was written, nearest first. */

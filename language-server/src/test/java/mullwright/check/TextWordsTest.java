@@ -163,6 +163,10 @@ class TextWordsTest {
         "Blocks or parentheses stand more than 64 deep in one another."
             + " Close those that are done, or take some out.");
     told.put(
+        new SyntaxProblem.TooMuch("tokens", 200, RANGE),
+        "This block is longer than 200 words, values, marks and lines: it is not read."
+            + " Split it, and bring the parts together by use.");
+    told.put(
         new SyntaxProblem.TooMuch("operators", 9, RANGE),
         "This value has more than 9 operators. Give parts of it names by let.");
     told.put(
@@ -425,6 +429,20 @@ class TextWordsTest {
     TextFacts facts = new TextFacts(model, Map.of(FILE, ParsedFile.parse("")));
     List<Rule> texts = Rules.find().all().stream().filter(TextRule.class::isInstance).toList();
     return new Checker(new Rules(texts)).check(facts, List.of(), () -> false).findings();
+  }
+
+  /** A word may be as long as a file; what is said of it is read in a tooltip. */
+  @Test
+  void ofAWordLongerThanAnyNameTheBeginningIsQuoted() {
+    String name = "z".repeat(Words.QUOTED);
+    assertThat(Words.quoted(name)).isEqualTo("“" + name + "”");
+    assertThat(Words.quoted(name + "z")).isEqualTo("“" + name + "…”");
+    // letters outside the first plane are two units, which are never parted
+    String wide = "z".repeat(Words.QUOTED - 1) + "😀";
+    assertThat(Words.quoted(wide)).isEqualTo("“" + "z".repeat(Words.QUOTED - 1) + "…”");
+    SyntaxProblem endless =
+        new SyntaxProblem.Unexpected("9".repeat(1 << 20), List.of("names"), "row", RANGE);
+    assertThat(SyntaxWords.of(endless).what()).hasSizeLessThan(200);
   }
 
   @Test
