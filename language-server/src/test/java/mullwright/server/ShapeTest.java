@@ -47,8 +47,12 @@ class ShapeTest extends WallTalk {
   }
 
   private List<FoldingRange> folds(String capability) {
+    return folds(capability, WALL.text());
+  }
+
+  private List<FoldingRange> folds(String capability, String of) {
     try (Conversation other = as(capability)) {
-      other.open(address, WALL.text());
+      other.open(address, of);
       return await(
           other.server.getTextDocumentService().foldingRange(new FoldingRangeRequestParams(which)));
     }
@@ -115,6 +119,13 @@ class ShapeTest extends WallTalk {
         assertThat(reachesOut).as(outer + " and " + inner).isFalse();
       }
     }
+  }
+
+  @Test
+  void blocksOnTheSameLinesAreOneFold() {
+    String text = "wall W { grid {\n  lines A..C\n  floor L1\n} }\n";
+    assertThat(folds("{\"lineFoldingOnly\": true}", text)).hasSize(1);
+    assertThat(folds("{}", text)).hasSize(2);
   }
 
   /** LSP 3.17, "The parent selection range containing this range": one that is the same is none. */

@@ -1,6 +1,7 @@
 package mullwright.server.feature;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -61,13 +62,21 @@ final class Folds {
         new HashSet<>(
             found.stream().sorted(Comparator.comparingInt(Fold::depth)).limit(limit).toList());
     // outer ones before those within; a run of comments is known after the blocks behind it
+    Set<List<Integer>> told = new HashSet<>();
     return found.stream()
         .filter(kept::contains)
         .map(Fold::range)
+        .filter(fold -> told.add(place(fold)))
         .sorted(
             Comparator.comparingInt(FoldingRange::getStartLine)
                 .thenComparing(FoldingRange::getEndLine, Comparator.reverseOrder()))
         .toList();
+  }
+
+  /** Of blocks that begin and end on the same lines an editor shows one. */
+  private static List<Integer> place(FoldingRange fold) {
+    return Arrays.asList(
+        fold.getStartLine(), fold.getStartCharacter(), fold.getEndLine(), fold.getEndCharacter());
   }
 
   private void blocks(List<Statement> statements, int start, int depth, Run uses) {
