@@ -10,8 +10,8 @@ import mullwright.workspace.Cancel;
  *
  * <p>Work the editor asked for with a token of its own is told under that. For other work a token
  * is made once the work has gone on for a while, and nothing is told before the editor has taken
- * it: what is over at once is never told. Used by one thread, but for {@link #taken}, {@link
- * #cancel} and {@link #end}.
+ * it: what is over at once is never told. Work may go on in several threads at once; how far it is
+ * one of them tells.
  */
 public final class Progress {
   /** Work shorter than this is told to nobody who did not ask, in nanoseconds. */
@@ -22,12 +22,12 @@ public final class Progress {
   private final String title;
   private final LongSupplier clock;
   private final Runnable atEnd;
-  private Runnable ask;
+  private volatile Runnable ask;
   private long since;
   private volatile boolean taken;
   private volatile boolean cancelled;
-  private boolean started;
-  private boolean begun;
+  private volatile boolean started;
+  private volatile boolean begun;
   private boolean told;
   private volatile boolean ended;
   private int lastPercent = -1;
@@ -76,6 +76,12 @@ public final class Progress {
   /** The work goes on; nobody knows how far it is. */
   void goesOn() {
     if (ready() && !begun) {
+      beginOnce();
+    }
+  }
+
+  private synchronized void beginOnce() {
+    if (!begun) {
       tell(begin());
     }
   }
@@ -85,7 +91,7 @@ public final class Progress {
    *
    * @param what is worked on now
    */
-  public void report(int done, int all, String what) {
+  public synchronized void report(int done, int all, String what) {
     int percent = all == 0 ? 100 : (int) (100L * done / all);
     if (!ready() || percent == lastPercent) {
       return;
@@ -102,14 +108,22 @@ public final class Progress {
   private boolean ready() {
     if (ask != null && !ended) {
       long now = clock.getAsLong();
-      since = started ? since : now;
-      started = true;
+      if (!started) {
+        since = now;
+        started = true;
+      }
       if (now - since >= A_WHILE) {
-        ask.run();
-        ask = null;
+        askOnce();
       }
     }
     return taken;
+  }
+
+  private synchronized void askOnce() {
+    if (ask != null) {
+      ask.run();
+      ask = null;
+    }
   }
 
   private JsonObject begin() {

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Phaser;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import mullwright.workspace.Cancel;
 import org.eclipse.lsp4j.ExecuteCommandParams;
@@ -151,6 +153,54 @@ class ProgressTest {
   private static String told(JsonObject message) {
     assertThat(message.get("method").getAsString()).isEqualTo("$/progress");
     return message.getAsJsonObject("params").getAsJsonObject("value").get("kind").getAsString();
+  }
+
+  /** LSP 3.17, "Work Done Progress Begin": rules are run in two threads, which both look up. */
+  @Test
+  void workThatGoesOnInTwoThreadsBeginsOnce() {
+    AtomicInteger begins = new AtomicInteger();
+    AtomicInteger asks = new AtomicInteger();
+    Editor counts =
+        new Editor() {
+          @Override
+          public void notify(String method, Object parameters) {
+            JsonObject value = ((JsonObject) parameters).getAsJsonObject("value");
+            begins.addAndGet(value.get("kind").getAsString().equals("begin") ? 1 : 0);
+          }
+
+          @Override
+          public CompletableFuture<Object> request(String method, Object parameters) {
+            asks.incrementAndGet();
+            return CompletableFuture.completedFuture(null);
+          }
+        };
+    int rounds = 5000;
+    for (int i = 0; i < rounds; i++) {
+      Progress[] ours = new Progress[1];
+      AtomicLong clock = new AtomicLong();
+      ours[0] =
+          new Progress(
+              counts,
+              "ours",
+              "Reading walls",
+              () -> counts.request("create", null).thenRun(ours[0]::taken),
+              clock::get,
+              () -> {});
+      ours[0].goesOn();
+      clock.set(Progress.A_WHILE);
+      Phaser together = new Phaser(2);
+      Runnable work =
+          () -> {
+            together.arriveAndAwaitAdvance();
+            ours[0].goesOn();
+            ours[0].goesOn();
+          };
+      CompletableFuture<Void> other = CompletableFuture.runAsync(work);
+      work.run();
+      other.join();
+    }
+    assertThat(asks).hasValue(rounds);
+    assertThat(begins).hasValue(rounds);
   }
 
   @Test
