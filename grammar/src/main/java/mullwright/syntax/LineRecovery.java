@@ -188,7 +188,7 @@ final class LineRecovery extends DefaultErrorStrategy {
       return new BlockNotTaken(new Word(word.getText(), false, word.range()), found.range());
     }
     if (keyword != null && before == keyword && keyword.getType() == CATALOG_PART) {
-      String apart = LineMends.apart(before.getText(), List.copyOf(Keywords.PART_KINDS), Set.of());
+      String apart = WordSlips.apart(before.getText(), List.copyOf(Keywords.PART_KINDS), Set.of());
       if (!apart.isEmpty()) {
         return new Garbled(
             Garbled.How.RUN_TOGETHER, before.getText(), List.of(apart), "", before.range());

@@ -110,7 +110,7 @@ final class StatementTyper extends LineTyper {
   @Override
   boolean glued(WallToken token) {
     List<String> words = kind.clauses().stream().map(ClauseWord::spelling).toList();
-    String apart = LineMends.apart(token.getText(), words, Set.of());
+    String apart = WordSlips.apart(token.getText(), words, Set.of());
     int blank = apart.indexOf(' ');
     if (blank < 0 || !Character.isDigit(apart.charAt(blank + 1))) {
       return false;

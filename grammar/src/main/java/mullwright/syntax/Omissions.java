@@ -1,0 +1,164 @@
+package mullwright.syntax;
+
+import static mullwright.syntax.antlr.WallLexer.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import mullwright.syntax.SyntaxProblem.Garbled;
+import mullwright.syntax.SyntaxProblem.Garbled.How;
+import org.antlr.v4.runtime.TokenStream;
+
+/** A clause word, a comma or the dots of a range left out. */
+final class Omissions extends SlipPlace {
+  /** How many texts are offered; more would not help to choose. */
+  private static final int OFFERED = 2;
+
+  Omissions(TokenStream tokens, StatementKind kind) {
+    super(tokens, kind);
+  }
+
+  /** What is left out before the word that cannot stand here, or null. */
+  SyntaxProblem find() {
+    int from = found.start();
+    List<String> meant = new ArrayList<>();
+    String phrase = phrase();
+    if (before.getType() == BY_OTHERS) {
+      from = before.start();
+      for (ClauseWord clause : kind.clauses()) {
+        if (clause.spelling().endsWith(" by") && !said.contains(clause)) {
+          meant.add(clause.spelling() + " " + phrase);
+        }
+      }
+    } else if (before.getType() == ISOLATED_BY || before.getType() == SPREAD_BY) {
+      meant.add("by " + phrase);
+    } else if (before.getType() == BEDDED_ON) {
+      meant.add("on " + phrase);
+    } else if (afterWholePart() && !strangersFollow()) {
+      if (needsPlace() && !said.contains(ClauseWord.AT) && fits(ClauseWord.AT)) {
+        meant.add(ClauseWord.AT.spelling() + " " + phrase);
+        return new Garbled(How.WORD_LEFT_OUT, phrase, meant, inside(), range(from));
+      }
+      boolean one = oneMore();
+      if (one && betweenLines()) {
+        return new Garbled(How.RANGE_LEFT_OUT, phrase, List.of(), inside(), range(from));
+      }
+      for (ClauseWord clause : kind.clauses()) {
+        boolean rare = one && clause.spelling().indexOf(' ') > 0;
+        boolean other = clause == ClauseWord.AT && said.contains(ClauseWord.SPACED);
+        if (!said.contains(clause) && !rare && !other && fits(clause)) {
+          meant.add(clause.spelling() + " " + phrase);
+        }
+      }
+      if (one && meant.size() <= 1) {
+        How how =
+            !meant.isEmpty()
+                ? How.WORD_OR_COMMA_LEFT_OUT
+                : mayRange() ? How.COMMA_OR_RANGE_LEFT_OUT : How.COMMA_LEFT_OUT;
+        return new Garbled(how, phrase, meant, inside(), range(from));
+      }
+    }
+    return meant.isEmpty()
+        ? null
+        : new Garbled(
+            How.WORD_LEFT_OUT,
+            tokensText(from),
+            meant.subList(0, Math.min(OFFERED, meant.size())),
+            inside(),
+            range(from));
+  }
+
+  /** True if the statement says nothing without a place. */
+  private boolean needsPlace() {
+    return switch (kind) {
+      case LINE, FLOOR, ROW, SPLICE, BRACKET, DEAD_LOAD, WIND_LOAD, CLIP -> true;
+      default -> false;
+    };
+  }
+
+  /** True if what was read before is whole, so that something new begins here. */
+  private boolean afterWholePart() {
+    return switch (before.getType()) {
+      case NAME,
+          STRING,
+          ALL,
+          NUMBER,
+          LENGTH,
+          COUNT,
+          UNIT,
+          REFERENCE,
+          RPAREN,
+          DIRECTION,
+          OTHERS,
+          SPLICES,
+          OPERABLE,
+          GLASS,
+          EDGE ->
+          true;
+      default -> false;
+    };
+  }
+
+  /** True if more words follow that nothing joins: what is wrong is more than a slip. */
+  private boolean strangersFollow() {
+    int next = tokens.LA(2);
+    return found.getType() == NAME && (next == NAME || next == STRING || beginsValue(next));
+  }
+
+  /** True if a comma may have been meant: a name stands after a list of names. */
+  private boolean oneMore() {
+    boolean names = before.getType() == NAME && found.getType() == NAME;
+    if (!names) {
+      // distances and places of lines stand in lists
+      boolean lists = kind.clauses().contains(ClauseWord.SPACED);
+      boolean values = beginsValue(before.getType()) || unit();
+      return lists && values && beginsValue(found.getType());
+    }
+    WallToken earlier = (WallToken) tokens.LT(-2);
+    int type = earlier == null ? 0 : earlier.getType();
+    boolean listed =
+        switch (type) {
+          case ITEM_COMMA, RANGE, EXCEPT, ABOVE, BELOW, OF, AT, BAYS, ROWS, ONLY, THROUGH -> true;
+          default -> false;
+        };
+    boolean argument =
+        switch (kind) {
+          case LINES_STATEMENT,
+              FLOORS,
+              VERTICAL,
+              HORIZONTAL,
+              SPLICE,
+              REINFORCE,
+              BRACKET,
+              DEAD_LOAD,
+              WIND_LOAD,
+              CLIP,
+              LADDER,
+              STICK ->
+              type == Keywords.type(kind);
+          default -> false;
+        };
+    return listed || argument;
+  }
+
+  /** True if a space from one name to another is wanted, which no single name is. */
+  private boolean betweenLines() {
+    WallToken earlier = (WallToken) tokens.LT(-2);
+    return mayRange()
+        && switch (earlier.getType()) {
+          case BAYS, ROWS, ONLY -> true;
+          default ->
+              (kind == StatementKind.LADDER || kind == StatementKind.STICK)
+                  && earlier.getType() == Keywords.type(kind);
+        };
+  }
+
+  /** True if the two names may be the ends of a range. */
+  private boolean mayRange() {
+    WallToken earlier = (WallToken) tokens.LT(-2);
+    return before.getType() == NAME
+        && found.getType() == NAME
+        && earlier != null
+        && earlier.getType() != RANGE
+        && tokens.LA(2) != RANGE;
+  }
+}
