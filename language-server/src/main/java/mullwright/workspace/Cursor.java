@@ -60,18 +60,29 @@ public record Cursor(
 
   private static BlockKind descend(
       List<Statement> statements, int offset, BlockKind outer, List<Statement> enclosing) {
+    Statement before = null;
     for (Statement statement : statements) {
-      if (!statement.range().touches(offset)) {
-        continue;
+      if (statement.range().touches(offset)) {
+        enclosing.add(statement);
+        return statement
+            .block()
+            .filter(block -> inside(block, offset))
+            .map(block -> descend(block.statements(), offset, block.kind(), enclosing))
+            .orElse(outer);
       }
-      enclosing.add(statement);
-      if (statement.block().isPresent() && inside(statement.block().get(), offset)) {
-        Block block = statement.block().get();
-        return descend(block.statements(), offset, block.kind(), enclosing);
-      }
-      return outer;
+      before = statement.range().end() < offset ? statement : before;
     }
-    return outer;
+    // a block that nobody has closed yet goes on behind its last word
+    Statement open = before;
+    Optional<Block> goesOn =
+        Optional.ofNullable(open).flatMap(Statement::block).filter(block -> !block.closed());
+    return goesOn
+        .map(
+            block -> {
+              enclosing.add(open);
+              return descend(block.statements(), offset, block.kind(), enclosing);
+            })
+        .orElse(outer);
   }
 
   private static boolean inside(Block block, int offset) {
