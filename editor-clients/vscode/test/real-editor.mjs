@@ -158,6 +158,8 @@ try {
   await page.keyboard.press("Shift+Alt+H");
   await page.waitForSelector(".sidebar .monaco-list-row[aria-level='2']:has-text('vertical')");
   await done("what the anchor carries");
+  await page.keyboard.press("Control+Shift+E");
+  await anchor.locator("span span", { hasText: "dead-load" }).first().click();
 
   mkdirSync(join(project, ".vscode"));
   writeFileSync(
