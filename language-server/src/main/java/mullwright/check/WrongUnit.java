@@ -2,6 +2,7 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import mullwright.model.ModelProblem;
 import mullwright.quantity.Kind;
@@ -10,6 +11,9 @@ import mullwright.quantity.Unit;
 /** A quantity of the wrong kind, or a number without the unit it needs. */
 @AutoService(Rule.class)
 public final class WrongUnit implements TextRule {
+  private static final String BARE_LENGTH =
+      "Write its unit; for bare lengths one line such as units inches says it for the whole file.";
+
   @Override
   public About about() {
     return About.of(Group.TEXT, Severity.ERROR);
@@ -32,24 +36,34 @@ public final class WrongUnit implements TextRule {
                     + ".")
             .mend(mend(wrong.expected()));
       } else if (problem instanceof ModelProblem.UnitMissing bare) {
+        boolean length = bare.expected().equals(Kind.LENGTH.words());
         Findings.Draft draft =
             found
                 .at(bare.origin())
                 .text()
                 .what("The " + bare.what() + " " + Words.quoted(bare.number()) + " has no unit.")
-                .mend(
-                    "Write its unit; for bare lengths one line such as units inches says it for the"
-                        + " whole file.");
+                .mend(length ? BARE_LENGTH : mend(bare.expected()));
         facts
             .textAt(bare.origin())
             .filter(bare.number()::equals)
             .ifPresent(
-                number -> {
-                  draft.fix(Fixes.replace(bare.origin(), number + "\""));
-                  draft.fix(Fixes.replace(bare.origin(), number + " mm"));
-                });
+                number ->
+                    units(bare.expected())
+                        .forEach(unit -> draft.fix(Fixes.replace(bare.origin(), number + unit))));
       }
     }
+  }
+
+  /** What may be written behind a number of that kind. */
+  private static List<String> units(String expected) {
+    if (expected.equals(Kind.LENGTH.words())) {
+      return List.of("\"", " mm");
+    }
+    return kind(expected).map(Unit::of).orElse(List.of()).stream()
+        .map(Unit::symbol)
+        // as it is typed
+        .map(symbol -> " " + (symbol.startsWith("°") ? symbol.substring(1) : symbol))
+        .toList();
   }
 
   private static String quantity(String words) {

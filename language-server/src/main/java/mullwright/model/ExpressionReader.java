@@ -65,7 +65,7 @@ final class ExpressionReader {
     Origin origin = spot.at(expression.range());
     if (known.isEmpty() || value.bare() && asked != Kind.LENGTH) {
       String text = spot.text(expression.range());
-      collector.problem(new ModelProblem.UnitMissing(what, text, origin));
+      collector.problem(new ModelProblem.UnitMissing(what, asked.words(), text, origin));
       return Optional.empty();
     }
     if (!known.get().is(asked)) {
@@ -199,7 +199,9 @@ final class ExpressionReader {
     Unit unit = beside.quantity().is(Kind.LENGTH) ? scope.unit() : null;
     if (unit == null) {
       Origin origin = spot.at(side.range());
-      collector.problem(new ModelProblem.UnitMissing("number", spot.text(side.range()), origin));
+      String expected = beside.quantity().dimension().words();
+      collector.problem(
+          new ModelProblem.UnitMissing("number", expected, spot.text(side.range()), origin));
       return null;
     }
     return Quantity.of(value.quantity().si(), unit);

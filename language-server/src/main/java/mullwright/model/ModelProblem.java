@@ -47,8 +47,13 @@ public sealed interface ModelProblem {
   record WrongUnit(String what, String expected, String found, Origin origin)
       implements ModelProblem {}
 
-  /** A bare number where no {@code units} says what it is, or a needed unit is missing. */
-  record UnitMissing(String what, String number, Origin origin) implements ModelProblem {}
+  /**
+   * A bare number where no {@code units} says what it is, or a needed unit is missing.
+   *
+   * @param expected the kind of quantity, in words
+   */
+  record UnitMissing(String what, String expected, String number, Origin origin)
+      implements ModelProblem {}
 
   /** A value that cannot be computed: division by zero, inexact division, out of range. */
   record BadValue(Reason reason, String text, Optional<String> offer, Origin origin)

@@ -234,10 +234,13 @@ class TextWordsTest {
         new ModelProblem.WrongUnit("value added", "m2 kg", "angle", HERE),
         "The value added must be m2 kg, not an angle. Give both sides the same kind of quantity.");
     told.put(
-        new ModelProblem.UnitMissing("height", "3", HERE),
+        new ModelProblem.UnitMissing("height", "length", "3", HERE),
         "The height “3” has no unit."
             + " Write its unit; for bare lengths one line such as units inches says it for the"
             + " whole file.");
+    told.put(
+        new ModelProblem.UnitMissing("metal", "temperature", "60", HERE),
+        "The metal “60” has no unit. Write it with a unit of temperature: °F, °C or K.");
     told.put(
         bad(BadValue.Reason.DIVISION_BY_ZERO, "5 / 0"),
         "“5 / 0” divides by zero. Divide by another number.");

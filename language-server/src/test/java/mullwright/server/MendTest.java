@@ -16,6 +16,28 @@ import org.junit.jupiter.api.Test;
 
 /** Diagnostics and the actions that mend them. */
 class MendTest extends WallTalk {
+  /** A length would be wrong there, whatever `units` says of bare numbers. */
+  @Test
+  void offersTheUnitsOfWhatIsAskedFor() {
+    int version = talk.replace(address, WALL.text().replace("set at 60 F", "set at 60"));
+    Diagnostic bare =
+        talk.heard.of(address, version).getDiagnostics().stream()
+            .filter(it -> it.getCode().getLeft().equals("wrong-unit"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(bare.getMessage().getLeft()).contains("60", "no unit", "F").doesNotContain("inches");
+    assertThat(
+            await(
+                text.codeAction(
+                    new CodeActionParams(
+                        which, bare.getRange(), new CodeActionContext(List.of(bare))))))
+        .extracting(Either::getRight)
+        .filteredOn(it -> it.getKind().equals(CodeActionKind.QuickFix) && it.getEdit() != null)
+        .extracting(it -> it.getEdit().getChanges().get(address).get(0).getNewText())
+        .contains("60 F", "60 C")
+        .doesNotContain("60\"", "60 mm");
+  }
+
   @Test
   void mendsAMisspeltName() {
     int version = talk.change(address, WALL.range("useL2"), "L22");
