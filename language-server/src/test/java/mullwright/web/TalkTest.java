@@ -99,7 +99,9 @@ class TalkTest {
 
     JsonObject answer(int id) throws InterruptedException {
       JsonObject message = hear();
-      while (!message.has("id") || message.get("id").getAsInt() != id) {
+      while (!message.has("id")
+          || message.get("id").isJsonNull()
+          || message.get("id").getAsInt() != id) {
         message = hear();
       }
       return message;
@@ -170,6 +172,10 @@ class TalkTest {
   void nonsenseCostsNothingButItself() throws Exception {
     Page page = new Page();
     page.send("no JSON at all");
+    // answered under null, since nobody can tell what was asked (JSON-RPC 2.0, "Response object")
+    JsonObject refused = page.hear();
+    assertThat(refused.get("id").isJsonNull()).isTrue();
+    assertThat(refused.getAsJsonObject("error").get("code").getAsInt()).isEqualTo(-32700);
     page.send("");
     page.send("{\"jsonrpc\":\"2.0\"}");
     page.initialize();
