@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * What a client said of itself when it began the talk.
@@ -51,34 +53,25 @@ public final class Client {
 
   /** The words of the list at that path, none if it is no list. */
   public List<String> words(String path) {
-    List<String> words = new ArrayList<>();
-    capability(path)
-        .filter(JsonElement::isJsonArray)
-        .map(JsonElement::getAsJsonArray)
-        .orElseGet(JsonArray::new)
-        .forEach(
-            word -> {
-              if (word.isJsonPrimitive() && word.getAsJsonPrimitive().isString()) {
-                words.add(word.getAsString());
-              }
-            });
-    return words;
+    return list(path, JsonPrimitive::isString, JsonPrimitive::getAsString);
   }
 
   /** The whole numbers of the list at that path, none if it is no list. */
   public List<Integer> numbers(String path) {
-    List<Integer> numbers = new ArrayList<>();
-    capability(path)
-        .filter(JsonElement::isJsonArray)
-        .map(JsonElement::getAsJsonArray)
-        .orElseGet(JsonArray::new)
-        .forEach(
-            number -> {
-              if (number.isJsonPrimitive() && number.getAsJsonPrimitive().isNumber()) {
-                numbers.add(number.getAsInt());
-              }
-            });
-    return numbers;
+    return list(path, JsonPrimitive::isNumber, JsonPrimitive::getAsInt);
+  }
+
+  private <T> List<T> list(
+      String path, Predicate<JsonPrimitive> right, Function<JsonPrimitive, T> read) {
+    List<T> list = new ArrayList<>();
+    if (capability(path).orElse(null) instanceof JsonArray all) {
+      for (JsonElement each : all) {
+        if (each instanceof JsonPrimitive value && right.test(value)) {
+          list.add(read.apply(value));
+        }
+      }
+    }
+    return list;
   }
 
   /**
