@@ -189,18 +189,27 @@ final class Conversation implements AutoCloseable {
     /** What the client's settings are; null if it has none. */
     volatile Object settings;
 
-    /** The next diagnostics for that address. */
+    /** The next diagnostics for that address; those of others before them are passed over. */
     PublishDiagnosticsParams next(String address) {
+      PublishDiagnosticsParams next = nextOf("for " + address);
+      while (!next.getUri().equals(address)) {
+        next = nextOf("for " + address);
+      }
+      return next;
+    }
+
+    /** The next diagnostics, whatever they are for. */
+    PublishDiagnosticsParams next() {
+      return nextOf("for any text");
+    }
+
+    private PublishDiagnosticsParams nextOf(String what) {
       try {
-        while (true) {
-          PublishDiagnosticsParams next = diagnostics.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
-          if (next == null) {
-            throw new AssertionError("no diagnostics came for " + address + "; logged: " + logged);
-          }
-          if (next.getUri().equals(address)) {
-            return next;
-          }
+        PublishDiagnosticsParams next = diagnostics.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        if (next == null) {
+          throw new AssertionError("no diagnostics came " + what + "; logged: " + logged);
         }
+        return next;
       } catch (InterruptedException stopped) {
         throw new AssertionError(stopped);
       }

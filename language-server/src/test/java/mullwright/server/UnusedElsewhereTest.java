@@ -2,12 +2,19 @@ package mullwright.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.junit.jupiter.api.Test;
 
 /** A part is unused only if no file of the workspace names it. */
 class UnusedElsewhereTest extends ProtocolTalk {
+  /** The rules of the findings of each file as last told. */
+  private final Map<String, List<String>> told = new HashMap<>();
+
   /**
    * A part that only a wall of another file uses is unused in its own file, not in the workspace.
    */
@@ -22,18 +29,18 @@ class UnusedElsewhereTest extends ProtocolTalk {
             + "\n"
             + west.replace("V1", "V9");
     String address = open("walls/both.wall", text);
-    assertThat(rules(address)).doesNotContain("unused");
+    comes(address, rules -> !rules.contains("unused"));
     CodeAction split =
         picked(titled(actions(address, text, "wall West"), "Move wall West to a file"));
     String made = Conversation.address(folder.resolve("walls/west.wall"));
     String left = after(split, address, text);
     talk.open(made, after(split, made, ""));
     talk.replace(address, left);
-    assertThat(rules(address)).doesNotContain("unused");
     assertThat(titles(actions(address, left, "V9"))).noneMatch(it -> it.startsWith("Take"));
-    assertThat(rules(made)).doesNotContain("unknown-name");
+    comes(address, rules -> !rules.contains("unused"));
+    comes(made, rules -> !rules.contains("unknown-name"));
     talk.replace(made, "wall West {\n}\n");
-    assertThat(rules(address)).contains("unused");
+    comes(address, rules -> rules.contains("unused"));
     assertThat(titles(actions(address, left, "V9"))).contains("Take V9 out");
   }
 
@@ -53,9 +60,12 @@ class UnusedElsewhereTest extends ProtocolTalk {
     assertThat(after(move, address, text)).isEqualTo(text.replace(part, ""));
   }
 
-  private List<String> rules(String address) {
-    return talk.heard.next(address).getDiagnostics().stream()
-        .map(it -> it.getCode().getLeft())
-        .toList();
+  /** Waits until a file's findings are right; those of two files come in any order. */
+  private void comes(String address, Predicate<List<String>> right) {
+    while (!told.containsKey(address) || !right.test(told.get(address))) {
+      PublishDiagnosticsParams next = talk.heard.next();
+      told.put(
+          next.getUri(), next.getDiagnostics().stream().map(it -> it.getCode().getLeft()).toList());
+    }
   }
 }
