@@ -16,8 +16,8 @@ class NestedFoldersTest {
 
   @TempDir Path folder;
 
-  private final WorkspaceFolder outer = new WorkspaceFolder();
-  private final WorkspaceFolder inner = new WorkspaceFolder();
+  private final WorkspaceFolder outer = new WorkspaceFolder("", "outer");
+  private final WorkspaceFolder inner = new WorkspaceFolder("", "inner");
 
   private String east() {
     Conversation.write(folder, SmallCatalog.PATH, SmallCatalog.TEXT);
