@@ -101,8 +101,12 @@ record AnchorParts(WallFacts facts, PlacedAnchor it) {
         .orElse(0.0);
   }
 
+  // sorted: the map has another order at every start, and so the sum might have another last digit
   private static double strength(Part.Anchor part) {
-    return part.capacities().values().stream().mapToDouble(given -> given.value().toSi()).sum();
+    return part.capacities().values().stream()
+        .mapToDouble(given -> given.value().toSi())
+        .sorted()
+        .sum();
   }
 
   private static double slot(Part.Anchor part) {
