@@ -145,14 +145,16 @@ public final class Snapshot {
 
   /** The wall files of the workspace, open or on disk, in alphabetical order. */
   public Collection<String> walls() {
-    Set<String> paths = new TreeSet<>(files.walls());
-    paths.addAll(buffers.keySet());
-    return Collections.unmodifiableSet(paths);
+    return withBuffers(files.walls());
   }
 
   /** The same as they were listed when first asked for, with the buffers: cheap to ask again. */
   Collection<String> listed() {
-    Set<String> paths = new TreeSet<>(disk.walls());
+    return withBuffers(disk.walls());
+  }
+
+  private Collection<String> withBuffers(List<String> onDisk) {
+    Set<String> paths = new TreeSet<>(onDisk);
     paths.addAll(buffers.keySet());
     return Collections.unmodifiableSet(paths);
   }
