@@ -27,7 +27,7 @@ final class SegmentReader {
       problems.addAll(recovery.problems());
       statements = new StatementBuilder(step.comments(), typed, problems).build(tree);
     }
-    problems.sort(Comparator.comparingInt(problem -> problem.range().start()));
+    problems.sort((one, other) -> Integer.compare(one.range().start(), other.range().start()));
     String own = text.substring(cut.start(), cut.end());
     List<SyntaxProblem> told = limited(oncePerLine(problems, own));
     return new Segment(own, statements, step.comments(), told);

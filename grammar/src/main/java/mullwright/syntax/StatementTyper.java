@@ -256,14 +256,23 @@ final class StatementTyper extends LineTyper {
             || previousIs(EVERY)
             || slot == Slot.COUNTED
             || slot == Slot.VALUES && rawWord(1, "equal");
-    return counts && token.getText().chars().allMatch(Character::isDigit);
+    return counts && isNumber(token.getText());
+  }
+
+  private static boolean isNumber(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (!Character.isDigit(text.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
   boolean digitName(WallToken token) {
     if (slot == Slot.COUNTED && token.getType() == DIGIT_WORD && token.getText().endsWith("x")) {
       String count = token.getText().substring(0, token.getText().length() - 1);
-      if (count.chars().allMatch(Character::isDigit)) {
+      if (isNumber(count)) {
         emit(token.part(COUNT, token.start(), token.end() - 1));
         emit(token.part(TIMES, token.end() - 1, token.end()));
         return true;

@@ -1,7 +1,6 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
-import java.util.Comparator;
 import java.util.List;
 import mullwright.analysis.wall.AnchorDemand;
 import mullwright.layout.PlacedAnchor;
@@ -22,14 +21,15 @@ public final class AnchorOverCapacity implements AnchorRule {
   @Override
   public void check(PlacedAnchor it, WallFacts facts, Findings found) {
     List<AnchorDemand> demands = AnchorDemand.all(facts.analysis(), it);
-    demands.stream()
-        .filter(AnchorDemand::passed)
-        .max(Comparator.comparingDouble(AnchorDemand::share))
-        .ifPresent(
-            worst -> {
-              Findings.Draft draft = tell(it, worst, facts, found);
-              new AnchorParts(facts, it).strongerFor(demands).ifPresent(draft::fix);
-            });
+    AnchorDemand worst = null;
+    for (AnchorDemand demand : demands) {
+      boolean worse = worst == null || demand.share() > worst.share();
+      worst = demand.passed() && worse ? demand : worst;
+    }
+    if (worst != null) {
+      Findings.Draft draft = tell(it, worst, facts, found);
+      new AnchorParts(facts, it).strongerFor(demands).ifPresent(draft::fix);
+    }
   }
 
   private static Findings.Draft tell(

@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -109,7 +110,9 @@ public final class Checker {
       findings.addAll(part.findings());
       failures.addAll(part.failures());
     }
-    return new Checked(findings.stream().distinct().sorted(Checker::inOrder).toList(), failures);
+    List<Finding> all = new ArrayList<>(new LinkedHashSet<>(findings));
+    all.sort(Checker::inOrder);
+    return new Checked(all, failures);
   }
 
   private static int inOrder(Finding one, Finding other) {

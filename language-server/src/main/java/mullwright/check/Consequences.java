@@ -28,10 +28,13 @@ import mullwright.syntax.TextRange;
  * <p>Costs nothing while the text has no mistake.
  */
 final class Consequences {
-  private static final Pattern WORD_ENDS = Pattern.compile("[^\\p{L}\\p{N}_.-]+");
+  /** Made when something is wrong. */
+  private static final class Patterns {
+    static final Pattern WORD_ENDS = Pattern.compile("[^\\p{L}\\p{N}_.-]+");
 
-  /** A line of units, inside a block of which the first line may be what could not be read. */
-  private static final Pattern UNITS = Pattern.compile("(?m)^\\s*units\\b");
+    /** A line of units, inside a block of which the first line may be what could not be read. */
+    static final Pattern UNITS = Pattern.compile("(?m)^\\s*units\\b");
+  }
 
   private static final Set<String> UNIT_SYSTEMS =
       Set.of("units", "inches", "feet", "millimetres", "metres");
@@ -129,7 +132,7 @@ final class Consequences {
         String text = LineSet.text(segment, at);
         addWords(path, text);
         useLost |= text.contains(".wall");
-        if (text.contains("{") && UNITS.matcher(segment.text()).find()) {
+        if (text.contains("{") && Patterns.UNITS.matcher(segment.text()).find()) {
           unitless.add(path);
         }
         facts
@@ -141,7 +144,7 @@ final class Consequences {
   }
 
   private void addWords(String path, String line) {
-    for (String word : WORD_ENDS.split(line)) {
+    for (String word : Patterns.WORD_ENDS.split(line)) {
       words.add(word);
       if (UNIT_SYSTEMS.contains(word)) {
         unitless.add(path);

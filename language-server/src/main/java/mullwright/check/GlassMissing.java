@@ -25,13 +25,13 @@ public final class GlassMissing implements WallRule, TextRule {
   public void check(WallFacts facts, Findings found) {
     boolean readWhole = facts.litesReadWhole();
     MissingGlass missing = new MissingGlass(facts);
-    Optional<Origin> last = new StatementEdits(facts.text()).lastLite(facts.wall());
-    Origin place = last.or(() -> block(facts)).orElse(facts.wall().origin());
+    Origin place = null;
     for (Cell it : facts.layout().cells()) {
       if (it.opening().isPresent()) {
         continue;
       }
       if (it.use().isEmpty() && readWhole) {
+        place = place == null ? place(facts) : place;
         Findings.Draft draft =
             found
                 .at(place)
@@ -48,6 +48,13 @@ public final class GlassMissing implements WallRule, TextRule {
 
   private static Grid.Row rowBelow(Cell it, WallFacts facts) {
     return facts.wall().grid().rows().get(it.below());
+  }
+
+  private static Origin place(WallFacts facts) {
+    return new StatementEdits(facts.text())
+        .lastLite(facts.wall())
+        .or(() -> block(facts))
+        .orElse(facts.wall().origin());
   }
 
   // an empty block still says where the lite belongs

@@ -1,7 +1,6 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +34,14 @@ public final class HoleMisaligned implements WallRule {
   }
 
   private static Optional<HoleMatch> worst(List<HoleMatch> matches) {
-    return matches.stream()
-        .filter(match -> !match.meets() || slack(match).signum() < 0)
-        .min(Comparator.comparing(HoleMatch::left));
+    HoleMatch worst = null;
+    for (HoleMatch match : matches) {
+      boolean fails = !match.meets() || slack(match).signum() < 0;
+      if (fails && (worst == null || match.left().isShorterThan(worst.left()))) {
+        worst = match;
+      }
+    }
+    return Optional.ofNullable(worst);
   }
 
   // what is likely where that can be said, else the worst

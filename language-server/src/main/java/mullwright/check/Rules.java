@@ -1,5 +1,6 @@
 package mullwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
@@ -12,15 +13,16 @@ import java.util.ServiceLoader;
 public record Rules(List<Rule> all) {
   public Rules {
     // spelled out: the library's comparators are made at run time, at every start
-    all = all.stream().sorted((one, other) -> one.name().compareTo(other.name())).toList();
+    List<Rule> sorted = new ArrayList<>(all);
+    sorted.sort((one, other) -> one.name().compareTo(other.name()));
+    all = List.copyOf(sorted);
   }
 
   /** Finds every rule by itself. */
   public static Rules find() {
-    return new Rules(
-        ServiceLoader.load(Rule.class, Rules.class.getClassLoader()).stream()
-            .map(ServiceLoader.Provider::get)
-            .toList());
+    List<Rule> found = new ArrayList<>();
+    ServiceLoader.load(Rule.class, Rules.class.getClassLoader()).forEach(found::add);
+    return new Rules(found);
   }
 
   /** The rule of that name, present or former. */

@@ -1,7 +1,6 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.wall.JointObstacle;
@@ -47,9 +46,16 @@ public final class SpliceOnHorizontal implements SpliceRule {
 
   private static Optional<JointObstacle> worst(
       List<JointObstacle> obstacles, SpliceJoint joint, Length half) {
-    return obstacles.stream()
-        .filter(obstacle -> obstacle.clearance(joint, half).signum() < 0)
-        .min(Comparator.comparing(obstacle -> obstacle.clearance(joint, half)));
+    JointObstacle worst = null;
+    Length least = Length.ZERO;
+    for (JointObstacle obstacle : obstacles) {
+      Length clearance = obstacle.clearance(joint, half);
+      if (clearance.isShorterThan(least)) {
+        worst = obstacle;
+        least = clearance;
+      }
+    }
+    return Optional.ofNullable(worst);
   }
 
   private static Findings.Draft tell(

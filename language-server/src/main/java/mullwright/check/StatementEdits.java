@@ -292,9 +292,14 @@ record StatementEdits(TextFacts facts) {
   }
 
   private Optional<Origin> last(Wall wall, StatementKind kind) {
-    return block(wall, kind).stream()
-        .max(Comparator.comparingInt(s -> s.range().start()))
-        .map(s -> new Origin(wall.origin().file(), wall.origin().segment(), s.range()));
+    Origin last = null;
+    for (Statement statement : block(wall, kind)) {
+      TextRange range = statement.range();
+      if (last == null || range.start() > last.range().start()) {
+        last = new Origin(wall.origin().file(), wall.origin().segment(), range);
+      }
+    }
+    return Optional.ofNullable(last);
   }
 
   /** True if a statement stands in that wall's own block, and not in one it is like. */

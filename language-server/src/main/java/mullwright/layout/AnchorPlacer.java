@@ -1,7 +1,6 @@
 package mullwright.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.model.AnchorUse;
@@ -76,14 +75,17 @@ final class AnchorPlacer {
   // where the row steps at the line, the stretch nearer to the place that was chosen for it
   private Optional<Length> row(AnchorUse use) {
     Length chosen = use.place().elevation();
-    List<Length> heights = new ArrayList<>(2);
+    Length nearest = null;
     for (Side side : Side.values()) {
-      frame
-          .bars
-          .named(use.place(), frame.lines.bay(use.line(), side))
-          .ifPresent(bar -> heights.add(bar.yAt(frame.lines.x(use.line()))));
+      Optional<Bar> bar = frame.bars.named(use.place(), frame.lines.bay(use.line(), side));
+      if (bar.isPresent()) {
+        Length y = bar.get().yAt(frame.lines.x(use.line()));
+        boolean nearer =
+            nearest == null || y.minus(chosen).abs().isShorterThan(nearest.minus(chosen).abs());
+        nearest = nearer ? y : nearest;
+      }
     }
-    return heights.stream().min(Comparator.comparing(y -> y.minus(chosen).abs()));
+    return Optional.ofNullable(nearest);
   }
 
   private int verticalAt(int line, Length y) {

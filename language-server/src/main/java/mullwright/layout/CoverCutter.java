@@ -35,6 +35,15 @@ final class CoverCutter {
       Given<Length> end,
       Given<Length> joint,
       Optional<Length> stock) {
+    private static Optional<Length> longest(List<Part.Stock> stock) {
+      Length longest = null;
+      for (Part.Stock each : stock) {
+        Length length = each.length().value();
+        longest = longest == null ? length : Length.max(longest, length);
+      }
+      return Optional.ofNullable(longest);
+    }
+
     static Cover of(
         CoverPiece.What what,
         Part part,
@@ -42,14 +51,7 @@ final class CoverCutter {
         Given<Length> end,
         Given<Length> joint,
         List<Part.Stock> stock) {
-      return new Cover(
-          what,
-          part.name(),
-          width,
-          width.value().half(),
-          end,
-          joint,
-          stock.stream().map(it -> it.length().value()).max(Length::compareTo));
+      return new Cover(what, part.name(), width, width.value().half(), end, joint, longest(stock));
     }
   }
 

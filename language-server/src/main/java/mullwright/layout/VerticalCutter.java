@@ -26,7 +26,8 @@ final class VerticalCutter {
       splices.add(new ArrayList<>());
     }
     frame.wall.members().splices().forEach(splice -> splices.get(splice.line()).add(splice));
-    Comparator<Members.Splice> fromBelow = Comparator.comparing(splice -> splice.at().elevation());
+    Comparator<Members.Splice> fromBelow =
+        (one, other) -> one.at().elevation().compareTo(other.at().elevation());
     for (int line = 0; line < lines; line++) {
       splices.get(line).sort(fromBelow);
       cut(line);

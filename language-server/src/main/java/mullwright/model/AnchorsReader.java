@@ -2,7 +2,6 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,10 +67,13 @@ final class AnchorsReader {
       }
     }
     narrower.reportShadowed();
-    anchors.sort(
-        Comparator.comparingInt(AnchorUse::line)
-            .thenComparing(anchor -> anchor.place().elevation()));
+    anchors.sort(AnchorsReader::inOrder);
     return anchors;
+  }
+
+  private static int inOrder(AnchorUse one, AnchorUse other) {
+    int order = Integer.compare(one.line(), other.line());
+    return order == 0 ? one.place().elevation().compareTo(other.place().elevation()) : order;
   }
 
   private AnchorUse anchor(Narrower.Resolved resolved, int line, int key) {

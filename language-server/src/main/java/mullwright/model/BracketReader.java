@@ -1,7 +1,6 @@
 package mullwright.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Kind;
@@ -51,10 +50,13 @@ final class BracketReader {
       }
     }
     narrower.reportShadowed();
-    brackets.sort(
-        Comparator.comparingInt(Members.Bracket::line)
-            .thenComparing(bracket -> bracket.at().elevation()));
+    brackets.sort(BracketReader::inOrder);
     return brackets;
+  }
+
+  private static int inOrder(Members.Bracket one, Members.Bracket other) {
+    int order = Integer.compare(one.line(), other.line());
+    return order == 0 ? one.at().elevation().compareTo(other.at().elevation()) : order;
   }
 
   private void facets(Claim claim) {

@@ -2,7 +2,6 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +49,7 @@ final class FloorReader {
     }
     order.run(this::place, this::circular);
     List<Entry> sorted = new ArrayList<>(floors.values());
-    sorted.sort(Comparator.comparing(entry -> entry.elevation().value()));
+    sorted.sort((one, other) -> one.elevation().value().compareTo(other.elevation().value()));
     checkOrder(sorted);
     NameIndex index = new NameIndex("floor");
     sorted.forEach(entry -> index.add(entry.symbol(), entry.symbol().name()));

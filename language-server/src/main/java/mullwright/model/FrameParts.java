@@ -108,15 +108,15 @@ final class FrameParts {
   }
 
   private static Optional<Part.Notch> notch(Properties properties) {
-    return properties.phrases("notch").stream()
-        .filter(phrase -> phrase.length(0).isPresent() && phrase.length(1).isPresent())
-        .findFirst()
-        .map(
-            phrase ->
-                new Part.Notch(
-                    phrase.length(0).get().value(),
-                    phrase.length(1).get().value(),
-                    phrase.origin()));
+    for (Properties.Phrase phrase : properties.phrases("notch")) {
+      Optional<Given<Length>> depth = phrase.length(0);
+      Optional<Given<Length>> height = phrase.length(1);
+      if (depth.isPresent() && height.isPresent()) {
+        return Optional.of(
+            new Part.Notch(depth.get().value(), height.get().value(), phrase.origin()));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Given<Role> role(Properties properties) {

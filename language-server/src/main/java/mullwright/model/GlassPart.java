@@ -51,7 +51,7 @@ final class GlassPart {
     for (String what : List.of("ply", "space", "interlayer")) {
       layers(what);
     }
-    layers.sort(java.util.Comparator.comparingInt((Layer layer) -> layer.origin().range().start()));
+    layers.sort((one, other) -> Origin.inText(one.origin(), other.origin()));
     properties.phrases("coating").forEach(this::coat);
     Optional<Properties.Phrase> limit = properties.phrases("limit").stream().findFirst();
     Optional<Properties.Phrase> least = properties.phrases("least").stream().findFirst();

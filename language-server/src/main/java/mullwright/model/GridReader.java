@@ -185,7 +185,11 @@ final class GridReader {
   }
 
   private Grid.Row row(RowGroup.Instance row, int index) {
-    List<Integer> runs = bays.count() == 0 ? List.of() : row.bays().stream().boxed().toList();
+    List<Integer> runs = new ArrayList<>();
+    for (int bay = row.bays().nextSetBit(0); bay >= 0 && bays.count() > 0; ) {
+      runs.add(bay);
+      bay = row.bays().nextSetBit(bay + 1);
+    }
     return new Grid.Row(
         index,
         row.name(),

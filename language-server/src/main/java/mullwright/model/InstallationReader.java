@@ -29,8 +29,15 @@ final class InstallationReader {
 
   Installation read(WallText wall) {
     List<Said> all = wall.all(StatementKind.LADDER, StatementKind.STICK);
-    int top = all.stream().mapToInt(Said::layer).max().orElse(0);
-    all.stream().filter(said -> said.layer() == top).forEach(this::read);
+    int top = 0;
+    for (Said said : all) {
+      top = Math.max(top, said.layer());
+    }
+    for (Said said : all) {
+      if (said.layer() == top) {
+        read(said);
+      }
+    }
     return new Installation(stretches);
   }
 

@@ -2,7 +2,6 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +63,7 @@ final class LinePlan {
   /** From the left; of two at one place the one read first. */
   List<Entry> sorted() {
     List<Entry> sorted = new ArrayList<>(lines.values());
-    sorted.sort(Comparator.comparing(Entry::x));
+    sorted.sort((one, other) -> one.x().compareTo(other.x()));
     return sorted;
   }
 

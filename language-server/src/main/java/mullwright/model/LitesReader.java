@@ -80,7 +80,9 @@ final class LitesReader {
     Optional<Clause.Selecting> rows = said.clause(ClauseWord.ROWS, Clause.Selecting.class);
     BitSet partly = new BitSet();
     BitSet reach = reach(bays, rows, reader, partly);
-    partly.stream().forEach(cell -> collector.problem(partFilled(said, cell)));
+    for (int cell = partly.nextSetBit(0); cell >= 0; cell = partly.nextSetBit(cell + 1)) {
+      collector.problem(partFilled(said, cell));
+    }
     boolean somewhere = bays.isEmpty() || !bays.get().isEmpty();
     if (reach.isEmpty() && somewhere && cells.count() > 0 && !said.broken()) {
       if (rows.isEmpty() || !reader.spaces(rows.get().selection(), names.rows()).isEmpty()) {

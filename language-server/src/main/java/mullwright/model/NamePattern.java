@@ -121,10 +121,19 @@ final class NamePattern {
   }
 
   private static boolean isUpper(String text) {
-    return text.chars().allMatch(c -> c >= 'A' && c <= 'Z');
+    return within(text, 'A', 'Z');
   }
 
   private static boolean isLower(String text) {
-    return text.chars().allMatch(c -> c >= 'a' && c <= 'z');
+    return within(text, 'a', 'z');
+  }
+
+  private static boolean within(String text, char first, char last) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < first || text.charAt(i) > last) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -329,12 +329,13 @@ final class Narrower {
    */
   void reportShadowed() {
     Set<Said> holding = Collections.newSetFromMap(new IdentityHashMap<>());
+    int top = 0;
     for (Claim claim : claims) {
+      top = Math.max(top, claim.said.layer());
       if (claim.holds) {
         holding.add(claim.said);
       }
     }
-    int top = claims.stream().mapToInt(claim -> claim.said.layer()).max().orElse(0);
     for (Claim claim : claims) {
       if (claim.said.layer() == top && holding.add(claim.said)) {
         List<Origin> by =

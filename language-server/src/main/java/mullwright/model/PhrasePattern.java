@@ -174,9 +174,11 @@ final class PhrasePattern {
 
   /** {@code #} and six hexadecimal digits: red, green, blue. */
   private static boolean isColour(String text) {
-    return text.length() == 7
-        && text.charAt(0) == '#'
-        && text.chars().skip(1).allMatch(c -> Character.digit(c, 16) >= 0 && c < 128);
+    boolean colour = text.length() == 7 && text.charAt(0) == '#';
+    for (int i = 1; colour && i < text.length(); i++) {
+      colour = Character.digit(text.charAt(i), 16) >= 0 && text.charAt(i) < 128;
+    }
+    return colour;
   }
 
   private static List<Integer> upTo(int most) {

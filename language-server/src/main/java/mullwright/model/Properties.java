@@ -231,8 +231,13 @@ final class Properties {
     return facts;
   }
 
+  private Optional<Phrase> first(String word) {
+    List<Phrase> all = phrases(word);
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
+  }
+
   Optional<Given<Length>> length(String word) {
-    return phrases(word).stream().findFirst().flatMap(phrase -> phrase.length(0));
+    return first(word).flatMap(phrase -> phrase.length(0));
   }
 
   /** The length, or the schema's default. */
@@ -300,12 +305,12 @@ final class Properties {
   }
 
   Optional<Given<Quantity>> quantity(String word) {
-    return phrases(word).stream().findFirst().flatMap(phrase -> phrase.quantity(0));
+    return first(word).flatMap(phrase -> phrase.quantity(0));
   }
 
   /** A word, a name or text. */
   Optional<Given<String>> word(String word) {
-    return phrases(word).stream().findFirst().flatMap(phrase -> phrase.word(0));
+    return first(word).flatMap(phrase -> phrase.word(0));
   }
 
   /** The word, or the schema's default. */

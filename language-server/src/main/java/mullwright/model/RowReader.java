@@ -2,7 +2,6 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -72,7 +71,7 @@ final class RowReader {
         });
     List<RowGroup.Instance> rows = new ArrayList<>();
     groups.forEach(group -> rows.addAll(group.instances()));
-    rows.sort(Comparator.comparing(row -> row.at().left()));
+    rows.sort((one, other) -> one.at().left().compareTo(other.at().left()));
     return rows;
   }
 

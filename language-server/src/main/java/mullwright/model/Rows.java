@@ -37,7 +37,11 @@ final class Rows {
         int at = bay;
         lists.get(bay).sort(Comparator.comparing(row -> middle(row, at)));
       }
-      byBay.add(lists.get(bay).stream().mapToInt(Integer::intValue).toArray());
+      int[] inBay = new int[lists.get(bay).size()];
+      for (int i = 0; i < inBay.length; i++) {
+        inBay[i] = lists.get(bay).get(i);
+      }
+      byBay.add(inBay);
     }
     findSteps();
   }

@@ -1,7 +1,6 @@
 package mullwright.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Length;
@@ -52,10 +51,13 @@ final class SpliceReader {
       }
     }
     narrower.reportShadowed();
-    splices.sort(
-        Comparator.comparingInt(Members.Splice::line)
-            .thenComparing(splice -> splice.at().elevation()));
+    splices.sort(SpliceReader::inOrder);
     return splices;
+  }
+
+  private static int inOrder(Members.Splice one, Members.Splice other) {
+    int order = Integer.compare(one.line(), other.line());
+    return order == 0 ? one.at().elevation().compareTo(other.at().elevation()) : order;
   }
 
   private void facets(Claim claim) {

@@ -1,10 +1,12 @@
 package mullwright.quantity;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The closed table of units, each with its kind, its spellings and its exact factor to SI.
@@ -107,13 +109,7 @@ public enum Unit {
   MINUTE(Kind.TIME, Rational.of(60), "min"),
   HOUR(Kind.TIME, Exact.HOUR, "h");
 
-  private static final Map<String, List<Unit>> BY_SPELLING =
-      Arrays.stream(values())
-          .flatMap(unit -> unit.spellings.stream().map(spelling -> Map.entry(spelling, unit)))
-          .collect(
-              Collectors.groupingBy(
-                  Map.Entry::getKey,
-                  Collectors.mapping(Map.Entry::getValue, Collectors.toUnmodifiableList())));
+  private static final Map<String, List<Unit>> BY_SPELLING = bySpelling();
 
   private final Kind kind;
   private final Rational factor;
@@ -129,6 +125,17 @@ public enum Unit {
     this.factor = factor;
     this.offset = offset;
     this.spellings = List.of(spellings);
+  }
+
+  private static Map<String, List<Unit>> bySpelling() {
+    Map<String, List<Unit>> found = new HashMap<>();
+    for (Unit unit : values()) {
+      for (String spelling : unit.spellings) {
+        found.computeIfAbsent(spelling, any -> new ArrayList<>(2)).add(unit);
+      }
+    }
+    found.replaceAll((spelling, units) -> List.copyOf(units));
+    return Collections.unmodifiableMap(found);
   }
 
   /** The unit of that spelling; of those that share it, the first declared. */

@@ -3,11 +3,11 @@ package mullwright.quantity;
 import java.util.Optional;
 
 /**
- * A literal in the plain spelling nearly all have ({@code 32 psf}, {@code 9.3545 in4}, {@code 7}),
- * read in one pass over the characters; what is not plain is left to {@link QuantityReader}.
+ * A literal in the plain spelling nearly all have ({@code 32 psf}, {@code -10 F}, {@code 7}), read
+ * in one pass over the characters; what is not plain is left to {@link QuantityReader}.
  *
- * <p>Plain: at most fifteen digits, a point among them at most; spaces or none; a unit that begins
- * with a letter of ASCII, or none.
+ * <p>Plain: a minus or none; at most fifteen digits, a point among them at most; spaces or none; a
+ * unit that begins with a letter of ASCII, or none.
  *
  * @param number its exact value
  * @param unit as spelled, or ""
@@ -22,7 +22,8 @@ record UsualNumber(Rational number, String unit, int unitAt) {
     long digits = 0;
     long scale = 0;
     int count = 0;
-    int at = 0;
+    boolean negative = text.startsWith("-");
+    int at = negative ? 1 : 0;
     for (; at < text.length(); at++) {
       char c = text.charAt(at);
       if (c == '.' && scale == 0 && count > 0) {
@@ -44,7 +45,10 @@ record UsualNumber(Rational number, String unit, int unitAt) {
     }
     return isUnit(text, at)
         ? Optional.of(
-            new UsualNumber(Rational.of(digits, Math.max(1, scale)), text.substring(at), at))
+            new UsualNumber(
+                Rational.of(negative ? -digits : digits, Math.max(1, scale)),
+                text.substring(at),
+                at))
         : Optional.empty();
   }
 

@@ -27,9 +27,13 @@ import mullwright.workspace.DiskFiles;
  */
 final class Roots {
   private static final List<String> ROOT_MARKS = List.of(".mullwright", ".git");
-  private static final Pattern USE = Pattern.compile("(?m)^use\\s+\"([^\"\\r\\n]*)\"");
   private static final int STEPS_UP = 4;
   private static final String BUFFER = "buffer.wall";
+
+  /** Made for the first file that lies outside of all folders. */
+  private static final class Patterns {
+    static final Pattern USE = Pattern.compile("(?m)^use\\s+\"([^\"\\r\\n]*)\"");
+  }
 
   private final Map<Path, Root> folders = new LinkedHashMap<>();
   private final Map<Path, Root> strays = new LinkedHashMap<>();
@@ -55,8 +59,12 @@ final class Roots {
   }
 
   private boolean isOutermost(Path folder) {
-    return folders.keySet().stream()
-        .noneMatch(other -> folder.startsWith(other) && !folder.equals(other));
+    for (Path other : folders.keySet()) {
+      if (folder.startsWith(other) && !folder.equals(other)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   void remove(String folder) {
@@ -164,7 +172,7 @@ final class Roots {
   /** How many folders up the farthest {@code use} of a text leads, within reason. */
   private static int stepsUp(String text) {
     int most = 0;
-    Matcher use = USE.matcher(text);
+    Matcher use = Patterns.USE.matcher(text);
     while (use.find()) {
       int steps = 0;
       int depth = 0;

@@ -262,6 +262,30 @@ class ServerProcessIT {
     return message;
   }
 
+  @Test
+  void whatIsCheckedFirstMakesFewClassesOnTheSpot() throws IOException {
+    for (String file : List.of("catalog/captured.wall", "ferry-terminal/east.wall")) {
+      Path to = folder.resolve(file);
+      Files.createDirectories(to.getParent());
+      Files.copy(Tools.project().resolve("examples").resolve(file), to);
+    }
+    Path loaded = folder.resolve("loaded.txt");
+    RawTalk talk =
+        started(
+            List.of("-Xlog:class+load:file=" + loaded, "-jar", Tools.jar().toString()),
+            List.of("serve", "--no-cache"));
+    greet(talk, "'processId':null,'rootUri':'" + folder.toUri() + "',");
+    Path wall = folder.resolve("ferry-terminal/east.wall");
+    talk.say(openedAsItIs(wall.toUri().toString(), Files.readString(wall)));
+    published(talk, wall.toUri().toString());
+    leave(talk);
+    // each is linked by the library at run time, which costs a start as much as ten plain classes
+    assertThat(Files.readString(loaded))
+        .contains("mullwright.layout.LayoutBuilder")
+        .doesNotContain("java.util.Comparator$$Lambda")
+        .doesNotContain("java.util.stream.Collectors", "java.util.stream.IntPipeline");
+  }
+
   /** What a schedule says that was written to a file. */
   private static String told(JsonObject answer) throws IOException {
     return Files.readString(Path.of(java.net.URI.create(answer.get("result").getAsString())));

@@ -1,7 +1,6 @@
 package mullwright.analysis.beam;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -67,7 +66,7 @@ public final class BeamResponse {
     for (Beam.Support support : beam.supports()) {
       all.add(new Reaction(support.at(), reactions[pieces.mesh().nodeAt(support.at())]));
     }
-    all.sort(Comparator.comparingDouble(Reaction::at));
+    all.sort((one, other) -> Double.compare(one.at(), other.at()));
     return List.copyOf(all);
   }
 

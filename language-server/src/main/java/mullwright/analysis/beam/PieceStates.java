@@ -1,7 +1,5 @@
 package mullwright.analysis.beam;
 
-import java.util.Arrays;
-
 /**
  * State at the start of every piece, and at the end of the last: deflection, slope, moment, shear,
  * line load and its gradient.
@@ -80,6 +78,11 @@ final class PieceStates {
   }
 
   boolean finite() {
-    return Arrays.stream(values).allMatch(Double::isFinite);
+    for (double value : values) {
+      if (!Double.isFinite(value)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,7 +1,6 @@
 package mullwright.analysis.lite;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import mullwright.analysis.Guard;
@@ -63,7 +62,11 @@ public record UnitStrength(List<Pane> panes, List<Ply> plies) {
 
   /** The ply that governs. */
   public Ply governing() {
-    return plies.stream().min(Comparator.comparingDouble(Ply::resistance)).orElseThrow();
+    Ply governing = plies.get(0);
+    for (Ply ply : plies) {
+      governing = ply.resistance() < governing.resistance() ? ply : governing;
+    }
+    return governing;
   }
 
   /** Load resistance [Pa]. */
@@ -156,11 +159,11 @@ public record UnitStrength(List<Pane> panes, List<Ply> plies) {
     if (unit.panes().size() == 1) {
       return GlassTypeFactor.solve(new GlassTypeFactor.Single(treatment, GlassTypeFactor.SHORT));
     }
-    HeatTreatment other =
-        unit.panes().get(1 - pane).plies().stream()
-            .map(GlassUnit.Ply::treatment)
-            .min(Comparator.naturalOrder())
-            .orElseThrow();
+    List<GlassUnit.Ply> plies = unit.panes().get(1 - pane).plies();
+    HeatTreatment other = plies.get(0).treatment();
+    for (GlassUnit.Ply ply : plies) {
+      other = ply.treatment().compareTo(other) < 0 ? ply.treatment() : other;
+    }
     return GlassTypeFactor.solve(
         new GlassTypeFactor.InDoubleUnit(treatment, other, GlassTypeFactor.SHORT));
   }

@@ -1,7 +1,6 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -120,7 +119,12 @@ public record HoleMatch(
   }
 
   private static Optional<Part.Hole> nearest(List<Part.Hole> holes, Part.Hole to) {
-    return holes.stream().min(Comparator.comparing((Part.Hole hole) -> distance(hole, to)));
+    Part.Hole nearest = null;
+    for (Part.Hole hole : holes) {
+      boolean nearer = nearest == null || distance(hole, to).isShorterThan(distance(nearest, to));
+      nearest = nearer ? hole : nearest;
+    }
+    return Optional.ofNullable(nearest);
   }
 
   private static Length distance(Part.Hole one, Part.Hole other) {

@@ -14,7 +14,10 @@ final class LineCentres {
   LineCentres(WallLayout layout) {
     Grid grid = layout.wall().grid();
     bays = grid.bays();
-    x = grid.lines().stream().mapToDouble(line -> line.x().toMetres()).toArray();
+    x = new double[grid.lines().size()];
+    for (Grid.Line line : grid.lines()) {
+      x[line.index()] = line.x().toMetres();
+    }
     // a line may be stated by the outer edge of its member's face
     for (VerticalPiece piece : layout.verticals()) {
       x[piece.line()] = piece.x().toMetres();

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import mullwright.analysis.beam.Beam;
 import mullwright.analysis.beam.BeamAnswer;
 import mullwright.analysis.beam.BeamProblem;
@@ -178,19 +180,17 @@ final class RunBuilder {
                 Math.min(0, end.least().value())));
       }
     }
-    List<Double> between =
-        holding.getOrDefault(index, List.of()).stream()
-            .map(end -> centres.of(end.line()) - left)
-            .distinct()
-            .sorted()
-            .toList();
+    Set<Double> between = new TreeSet<>();
+    for (var end : holding.getOrDefault(index, List.of())) {
+      between.add(centres.of(end.line()) - left);
+    }
     List<Double> propped =
         weight.under(piece).stream().map(v -> centres.of(v.line()) - left).toList();
     List<HorizontalLoads.Down> downs =
         weight.borne(piece).stream()
             .map(b -> new HorizontalLoads.Down(b.at(), b.newtons(), b.standsOn(piece)))
             .toList();
-    spans[index] = horizontals.span(piece, points, between, propped, downs);
+    spans[index] = horizontals.span(piece, points, List.copyOf(between), propped, downs);
     return spans[index];
   }
 

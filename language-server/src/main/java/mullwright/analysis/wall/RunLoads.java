@@ -1,7 +1,6 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import mullwright.analysis.beam.BeamLoad;
 import mullwright.analysis.beam.HingedBeam;
@@ -67,8 +66,13 @@ final class RunLoads {
                 cell.index(), from, to, centres.width(cell) / 2, MemberWind.ofLite(wind, cell)));
       }
     }
-    found.sort(Comparator.comparingDouble(Tributary::from).thenComparingInt(Tributary::cell));
+    found.sort(RunLoads::fromBelow);
     return wind.fromSite() ? SpanWind.of(found, supports, bottom, top) : found;
+  }
+
+  private static int fromBelow(Tributary one, Tributary other) {
+    int order = Double.compare(one.from(), other.from());
+    return order == 0 ? Integer.compare(one.cell(), other.cell()) : order;
   }
 
   /** Height of a row's centre [m]; of the daylight edge where it slopes or is none. */

@@ -1,6 +1,5 @@
 package mullwright.analysis.wall;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -206,6 +205,8 @@ public final class SolvedBeam {
 
   // the first of equal ones, so that the order of the cases decides
   private static Peak higher(Peak one, Peak other, ToDoubleFunction<Peak> by) {
-    return one == null || Comparator.comparingDouble(by).compare(other, one) > 0 ? other : one;
+    return one == null || Double.compare(by.applyAsDouble(other), by.applyAsDouble(one)) > 0
+        ? other
+        : one;
   }
 }

@@ -1,6 +1,5 @@
 package mullwright.analysis.wall;
 
-import java.util.Comparator;
 import java.util.Optional;
 import mullwright.derivation.Derivation;
 import mullwright.model.Given;
@@ -18,10 +17,13 @@ public record StockReach(Given<Length> longest, Given<Length> endTrim) {
 
   /** The reach of a profile in a wall; empty if its catalog states no stock length. */
   public static Optional<StockReach> of(Part.Profile profile, Wall wall) {
-    return profile.stock().stream()
-        .map(Part.Stock::length)
-        .max(Comparator.comparing(Given::value))
-        .map(longest -> new StockReach(longest, wall.fabrication().endTrim()));
+    Given<Length> longest = null;
+    for (Part.Stock stock : profile.stock()) {
+      boolean longer = longest == null || stock.length().value().isLongerThan(longest.value());
+      longest = longer ? stock.length() : longest;
+    }
+    return Optional.ofNullable(longest)
+        .map(length -> new StockReach(length, wall.fabrication().endTrim()));
   }
 
   /** Longest piece. */
