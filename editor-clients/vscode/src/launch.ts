@@ -28,6 +28,7 @@ const FLAGS = [
   "-Xlog:all=warning:stderr",
   "-XX:+UseSerialGC",
   "-XX:TieredStopAtLevel=1",
+  "-XX:CICompilerCount=1",
 ];
 
 /** The argument file that `mullwright archive` writes beside the jar. */

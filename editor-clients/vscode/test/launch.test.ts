@@ -13,6 +13,7 @@ test("the server is started with its flags, then the user's", () => {
       "-Xlog:all=warning:stderr",
       "-XX:+UseSerialGC",
       "-XX:TieredStopAtLevel=1",
+      "-XX:CICompilerCount=1",
       "-Xmx1g",
       "-jar",
       "/ext/server/mullwright.jar",

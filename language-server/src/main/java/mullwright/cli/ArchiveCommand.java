@@ -47,9 +47,11 @@ final class ArchiveCommand implements Callable<Integer> {
       Files.deleteIfExists(archive);
       try (ScratchFolder folder = ScratchFolder.make()) {
         FirstTalk.walls(folder.path());
+        Path classes = folder.path().resolve("classes");
         // the second server finds what the first has kept, and so loads what reads it
         talk(jar, folder.path(), List.of());
-        talk(jar, folder.path(), List.of("-XX:ArchiveClassesAtExit=" + unfinished));
+        talk(jar, folder.path(), List.of("-XX:DumpLoadedClassList=" + classes));
+        dump(jar, classes, unfinished);
       }
       if (Files.exists(unfinished)) {
         Files.move(unfinished, archive, StandardCopyOption.REPLACE_EXISTING);
@@ -89,10 +91,12 @@ final class ArchiveCommand implements Callable<Integer> {
     lines.add("-XX:+DisplayVMOutputToStderr");
     lines.add("-XX:+UseSerialGC");
     lines.add("-XX:TieredStopAtLevel=1");
+    // a second compiler takes from a start on two cores more than it gives
+    lines.add("-XX:CICompilerCount=1");
     lines.add("-XX:-UsePerfData");
     lines.add("-Xmn64m");
     // begins small, and grows for the rare wall of tens of thousands of cells
-    lines.add("-Xms256m");
+    lines.add("-Xms80m");
     lines.add("-Xmx2g");
     if (System.getProperty("os.name").equals("Linux")) {
       // the first touch of each small page of the heap is a seventh of a cold start; other systems
@@ -105,11 +109,7 @@ final class ArchiveCommand implements Callable<Integer> {
   }
 
   private static void talk(Path jar, Path folder, List<String> options) throws IOException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-Xlog:disable");
-    command.add("-XX:+UseSerialGC");
-    command.add("-XX:TieredStopAtLevel=1");
+    List<String> command = java();
     command.add("-Dmullwright.cache=" + folder.resolve("cache"));
     command.addAll(options);
     command.addAll(List.of("-jar", jar.toString(), "serve"));
@@ -117,14 +117,55 @@ final class ArchiveCommand implements Callable<Integer> {
         new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
     try {
       FirstTalk.with(server.getInputStream(), server.getOutputStream(), folder);
-      if (!server.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-        throw new IOException("the server did not end");
+      awaitEnd(server, "the server");
+    } finally {
+      server.destroyForcibly();
+    }
+  }
+
+  /**
+   * Puts those classes, the library's own and ours, into one archive. One that holds only what
+   * stands not in Java's own would be mapped beside it, and a start pays for the pages of both.
+   */
+  private static void dump(Path jar, Path classes, Path archive) throws IOException {
+    List<String> command = java();
+    command.add("-Xshare:dump");
+    command.add("-XX:SharedClassListFile=" + classes);
+    command.add("-XX:SharedArchiveFile=" + archive);
+    command.addAll(List.of("-jar", jar.toString()));
+    Process dump =
+        new ProcessBuilder(command)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      awaitEnd(dump, "the dump of classes");
+    } finally {
+      dump.destroyForcibly();
+    }
+    if (dump.exitValue() != 0) {
+      Files.deleteIfExists(archive);
+    }
+  }
+
+  /** This Java, of the kind that an archive is made for. */
+  private static List<String> java() {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Xlog:disable");
+    command.add("-XX:+UseSerialGC");
+    command.add("-XX:TieredStopAtLevel=1");
+    return command;
+  }
+
+  private static void awaitEnd(Process process, String what) throws IOException {
+    try {
+      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        throw new IOException(what + " did not end");
       }
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new IOException("it was interrupted", stopped);
-    } finally {
-      server.destroyForcibly();
     }
   }
 
