@@ -3,11 +3,13 @@ package mullwright.linking;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Enumeration;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -16,6 +18,7 @@ import java.util.zip.ZipOutputStream;
 /** Links the classes of one package tree in a jar ahead; the rest of the jar stays as it is. */
 public final class LinkAhead {
   private static final String CLASS = ".class";
+  private static final String SERVICES = "META-INF/services/";
 
   private LinkAhead() {}
 
@@ -38,7 +41,8 @@ public final class LinkAhead {
     try (ZipFile from = new ZipFile(jar.toFile());
         ZipOutputStream into =
             new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(unfinished)))) {
-      LinkedClasses linked = new LinkedClasses(classes(from, folder));
+      LinkedClasses linked =
+          new LinkedClasses(classes(from, folder), new Services(providers(from, folder)));
       for (Enumeration<? extends ZipEntry> all = from.entries(); all.hasMoreElements(); ) {
         ZipEntry entry = all.nextElement();
         Map<String, byte[]> instead = linked.instead(className(entry.getName()));
@@ -63,6 +67,29 @@ public final class LinkAhead {
       }
     }
     return classes;
+  }
+
+  /** What the jar lists for each service of that folder, by internal names. */
+  private static Map<String, List<String>> providers(ZipFile jar, String folder)
+      throws IOException {
+    Map<String, List<String>> providers = new LinkedHashMap<>();
+    for (Enumeration<? extends ZipEntry> all = jar.entries(); all.hasMoreElements(); ) {
+      ZipEntry entry = all.nextElement();
+      if (entry.getName().startsWith(SERVICES) && !entry.isDirectory()) {
+        String service = entry.getName().substring(SERVICES.length()).replace('.', '/');
+        if (service.startsWith(folder)) {
+          String listed = new String(bytes(jar, entry), StandardCharsets.UTF_8);
+          providers.put(
+              service,
+              listed
+                  .lines()
+                  .map(line -> line.replaceFirst("#.*", "").strip().replace('.', '/'))
+                  .filter(line -> !line.isEmpty())
+                  .toList());
+        }
+      }
+    }
+    return providers;
   }
 
   private static String className(String entry) {

@@ -19,11 +19,15 @@ final class LinkedClasses {
   private final Map<String, ClassNode> classes = new LinkedHashMap<>();
   private final Map<String, Map<String, byte[]>> made = new LinkedHashMap<>();
   private final Set<ClassNode> changed = new LinkedHashSet<>();
+  private final Services services;
+  private final Set<String> listed = new LinkedHashSet<>();
 
   /**
    * @param bytes the classes by their names ({@code mullwright/model/Wall}); all that share a nest
+   * @param services what they look for at run time
    */
-  LinkedClasses(Map<String, byte[]> bytes) {
+  LinkedClasses(Map<String, byte[]> bytes, Services services) {
+    this.services = services;
     bytes.forEach(
         (name, code) -> {
           ClassNode type = new ClassNode();
@@ -54,6 +58,13 @@ final class LinkedClasses {
     Map<String, Lambdas> open = new LinkedHashMap<>();
     for (MethodNode method : type.methods) {
       if (RecordMethods.write(type, method)) {
+        changed.add(type);
+      }
+      for (String service : services.link(method)) {
+        if (listed.add(service)) {
+          made.computeIfAbsent(type.name, any -> new LinkedHashMap<>())
+              .put(Services.lister(service), services.listing(service));
+        }
         changed.add(type);
       }
       int depth = method.maxStack;
@@ -93,13 +104,12 @@ final class LinkedClasses {
     if (host.nestMembers != null) {
       nest.addAll(host.nestMembers);
     }
-    Map<String, byte[]> siblings = new LinkedHashMap<>();
+    Map<String, byte[]> siblings = made.computeIfAbsent(type.name, any -> new LinkedHashMap<>());
     for (Lambdas together : all) {
       nest.add(together.name());
       siblings.put(together.name(), together.bytes(type, host.name));
     }
     host.nestMembers = nest;
-    made.put(type.name, siblings);
     changed.add(host);
     changed.add(type);
   }

@@ -1,5 +1,6 @@
 package mullwright.linking;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.tree.ClassNode;
 import org.objectweb.asm.tree.InvokeDynamicInsnNode;
+import org.objectweb.asm.tree.MethodInsnNode;
 
 /** A program linked ahead says what it said before: the compiler and the Java machine are asked. */
 class LinkAheadTest {
@@ -54,6 +56,9 @@ class LinkAheadTest {
         Files.copy(file, out);
         out.closeEntry();
       }
+      out.putNextEntry(new ZipEntry("META-INF/services/shapes.Shapes$Sided"));
+      out.write("shapes.Shapes$Triangle # three\n\nshapes.Shapes$Square\n".getBytes(UTF_8));
+      out.closeEntry();
       out.putNextEntry(new ZipEntry("other/words.txt"));
       out.write(new byte[] {1, 2, 3});
       out.closeEntry();
@@ -80,6 +85,30 @@ class LinkAheadTest {
     assertThat(sites(jar)).contains("metafactory", "altMetafactory", "equals", "hashCode");
     LinkAhead.jar(jar, "shapes/");
     assertThat(sites(jar)).containsOnly("altMetafactory", "toString");
+  }
+
+  @Test
+  void providersOfWhichAllAreTakenAreListedAhead() throws IOException {
+    assertThat(lookedFor(jar)).containsExactly("iterator", "forEach", "findFirst", "iterator");
+    LinkAhead.jar(jar, "shapes/");
+    // the first alone may be meant, and of what the jar does not list nothing is known
+    assertThat(lookedFor(jar)).containsExactly("findFirst", "iterator");
+  }
+
+  /** How what is looked for at run time is used. */
+  private static List<String> lookedFor(Path jar) throws IOException {
+    try (ZipFile zip = new ZipFile(jar.toFile())) {
+      return zip.stream()
+          .filter(entry -> entry.getName().endsWith(".class"))
+          .flatMap(entry -> type(zip, entry).methods.stream())
+          .flatMap(method -> Stream.of(method.instructions.toArray()))
+          .filter(MethodInsnNode.class::isInstance)
+          .map(MethodInsnNode.class::cast)
+          .filter(call -> call.owner.equals("java/util/ServiceLoader"))
+          .map(call -> call.name)
+          .filter(name -> !name.equals("load"))
+          .toList();
+    }
   }
 
   /** What the call sites ask of the Java machine: a lambda's factory, or a record's method. */
