@@ -67,13 +67,10 @@ final class AnchorsReader {
       }
     }
     narrower.reportShadowed();
-    anchors.sort(AnchorsReader::inOrder);
+    anchors.sort(
+        (one, other) ->
+            LinePlaces.inOrder(one.line(), one.place(), other.line(), other.place()));
     return anchors;
-  }
-
-  private static int inOrder(AnchorUse one, AnchorUse other) {
-    int order = Integer.compare(one.line(), other.line());
-    return order == 0 ? one.place().elevation().compareTo(other.place().elevation()) : order;
   }
 
   private AnchorUse anchor(Narrower.Resolved resolved, int line, int key) {

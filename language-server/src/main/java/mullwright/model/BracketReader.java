@@ -50,13 +50,10 @@ final class BracketReader {
       }
     }
     narrower.reportShadowed();
-    brackets.sort(BracketReader::inOrder);
+    brackets.sort(
+        (one, other) ->
+            LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
     return brackets;
-  }
-
-  private static int inOrder(Members.Bracket one, Members.Bracket other) {
-    int order = Integer.compare(one.line(), other.line());
-    return order == 0 ? one.at().elevation().compareTo(other.at().elevation()) : order;
   }
 
   private void facets(Claim claim) {

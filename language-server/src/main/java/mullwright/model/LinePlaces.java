@@ -46,6 +46,12 @@ final class LinePlaces {
     this.lines = Math.max(1, names.lines().size());
   }
 
+  /** The order of things on lines: by line, then from below. */
+  static int inOrder(int line, Height at, int otherLine, Height otherAt) {
+    int order = Integer.compare(line, otherLine);
+    return order == 0 ? at.elevation().compareTo(otherAt.elevation()) : order;
+  }
+
   int line(int key) {
     return key % lines;
   }

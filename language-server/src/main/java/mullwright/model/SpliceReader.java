@@ -51,13 +51,10 @@ final class SpliceReader {
       }
     }
     narrower.reportShadowed();
-    splices.sort(SpliceReader::inOrder);
+    splices.sort(
+        (one, other) ->
+            LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
     return splices;
-  }
-
-  private static int inOrder(Members.Splice one, Members.Splice other) {
-    int order = Integer.compare(one.line(), other.line());
-    return order == 0 ? one.at().elevation().compareTo(other.at().elevation()) : order;
   }
 
   private void facets(Claim claim) {
