@@ -85,7 +85,9 @@ final class AnchorPlacer {
         nearest = nearer ? y : nearest;
       }
     }
-    return Optional.ofNullable(nearest);
+    return nearest == null
+        ? frame.bars.elsewhere(use.place(), frame.lines.x(use.line()))
+        : Optional.of(nearest);
   }
 
   private int verticalAt(int line, Length y) {

@@ -35,7 +35,7 @@ final class BareStretches {
       take.accept(piece.bottom(), piece.top());
       return;
     }
-    List<Stretch> bare = both(bare(left, piece.line()), bare(right, piece.line()));
+    List<Stretch> bare = both(bare(piece, Side.LEFT), bare(piece, Side.RIGHT));
     Length from = piece.bottom();
     for (Stretch stretch : bare) {
       Length to = Length.min(stretch.from(), piece.top());
@@ -94,16 +94,22 @@ final class BareStretches {
     return none[bay];
   }
 
-  private List<Stretch> bare(int bay, int line) {
+  // beside a sloped horizontal a stretch is bare only where it is so over the whole of the
+  // vertical's face on that side: what covers the rest has its longest length, as the vertical has
+  private List<Stretch> bare(VerticalPiece piece, Side side) {
     List<Stretch> bare = new ArrayList<>();
+    int bay = frame.lines.bay(piece.line(), side);
     List<Bar> bars = bay < 0 ? List.of() : frame.bars.ofBay(bay);
     if (bars.isEmpty()) {
       bare.add(new Stretch(Run.FAR.negated(), Run.FAR));
       return bare;
     }
-    Length x = frame.lines.x(line);
-    Length lowest = bars.get(0).lowerEdge(x);
-    Length highest = bars.get(bars.size() - 1).upperEdge(x);
+    Length half = piece.profile().face().value().half();
+    Length near = frame.lines.near(piece.line(), side, half);
+    Length far = frame.lines.far(piece.line(), side, half);
+    Length lowest = Length.min(bars.get(0).lowerEdge(near), bars.get(0).lowerEdge(far));
+    Bar last = bars.get(bars.size() - 1);
+    Length highest = Length.max(last.upperEdge(near), last.upperEdge(far));
     for (Span span : frame.openings.of(bay)) {
       if (!span.bare()) {
         lowest = Length.min(lowest, span.bottom());
@@ -111,8 +117,12 @@ final class BareStretches {
       } else {
         bare.add(
             new Stretch(
-                span.sill().map(bar -> bar.upperEdge(x)).orElse(span.bottom()),
-                span.head().map(bar -> bar.lowerEdge(x)).orElse(span.top())));
+                span.sill()
+                    .map(bar -> Length.max(bar.upperEdge(near), bar.upperEdge(far)))
+                    .orElse(span.bottom()),
+                span.head()
+                    .map(bar -> Length.min(bar.lowerEdge(near), bar.lowerEdge(far)))
+                    .orElse(span.top())));
       }
     }
     bare.add(new Stretch(Run.FAR.negated(), lowest));

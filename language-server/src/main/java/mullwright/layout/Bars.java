@@ -158,6 +158,25 @@ final class Bars {
     return Optional.empty();
   }
 
+  /**
+   * The height of a row's centre where the row itself does not run, as beside a door that took it:
+   * by one of its bars in another bay, since the height of a row given by an edge is not its
+   * centre's.
+   */
+  Optional<Length> elsewhere(Height height, Length x) {
+    if (height.base().isEmpty() || height.offset().signum() != 0) {
+      return Optional.empty();
+    }
+    for (int row : rowsByName.getOrDefault(height.base().get(), List.of())) {
+      for (Bar bar : byRow[row]) {
+        if (bar != null && bar.line().yAt(x).equals(height.elevation())) {
+          return Optional.of(bar.yAt(x));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The bar whose centre is at that height in the middle of the bay. */
   Optional<Bar> at(Length height, int bay) {
     return byBay.get(bay).stream().filter(bar -> bar.middle().equals(height)).findFirst();

@@ -69,6 +69,20 @@ final class Lines {
     return centres[line];
   }
 
+  /** The edge of its vertical's face towards that side. */
+  Length near(int line, Side side, Length halfFace) {
+    return side == Side.LEFT ? centres[line].minus(halfFace) : centres[line].plus(halfFace);
+  }
+
+  /**
+   * How far the horizontals of that side reach over its vertical's face: to its centre, where the
+   * other bay's take over; to its outer edge if there is no other bay.
+   */
+  Length far(int line, Side side, Length halfFace) {
+    Side other = side == Side.LEFT ? Side.RIGHT : Side.LEFT;
+    return bay(line, other) >= 0 ? centres[line] : near(line, other, halfFace);
+  }
+
   /** True if the wall turns there. */
   boolean corner(int line) {
     return corners[line];

@@ -44,8 +44,8 @@ final class RunEnds {
         Bar bar = named.get();
         y = bar.yAt(lines.x(line));
         // butting from above it ends at the upper edge, from below at the lower
-        at.add(bar, near(line, side, half), !bottom);
-        at.add(bar, far(line, side, half), !bottom);
+        at.add(bar, lines.near(line, side, half), !bottom);
+        at.add(bar, lines.far(line, side, half), !bottom);
       }
     }
     if (y == null) {
@@ -64,8 +64,8 @@ final class RunEnds {
       List<Bar> all = bars.ofBay(bay);
       if (!all.isEmpty()) {
         Bar last = all.get(bottom ? 0 : all.size() - 1);
-        at.add(last, near(line, side, half), bottom);
-        at.add(last, far(line, side, half), bottom);
+        at.add(last, lines.near(line, side, half), bottom);
+        at.add(last, lines.far(line, side, half), bottom);
       }
       for (Span span : openings.of(bay)) {
         if (bottom ? span.openBelow() : span.openAbove()) {
@@ -101,17 +101,6 @@ final class RunEnds {
 
   private static boolean beyond(Length one, Length other, boolean bottom) {
     return bottom ? one.isShorterThan(other) : one.isLongerThan(other);
-  }
-
-  // the edge of the vertical's face in that bay
-  private Length near(int line, Side side, Length half) {
-    return side == Side.LEFT ? lines.x(line).minus(half) : lines.x(line).plus(half);
-  }
-
-  // its centre, where the other bay's horizontal takes over; its outer edge if there is no other
-  private Length far(int line, Side side, Length half) {
-    Side other = side == Side.LEFT ? Side.RIGHT : Side.LEFT;
-    return lines.bay(line, other) >= 0 ? lines.x(line) : near(line, other, half);
   }
 
   /** Keeps the lowest (or highest) of the ends it is given. */

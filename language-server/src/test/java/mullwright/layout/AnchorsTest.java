@@ -4,6 +4,7 @@ import static mullwright.layout.TestParts.in;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import mullwright.model.AnchorUse.Kind;
+import mullwright.model.Grid.OpeningKind;
 import mullwright.quantity.Length;
 import org.junit.jupiter.api.Test;
 
@@ -77,6 +78,23 @@ class AnchorsTest {
             .row("head", in(80));
     // sill 2" of face, lower edge at 0
     assertThat(height(wall.anchor(Kind.CLIP, "A", wall.at("sill"), null))).isEqualTo(in(1));
+  }
+
+  @Test
+  void aClipBesideADoorThatTookTheSillSitsAsHighAsTheOthers() {
+    TestWalls wall =
+        TestWalls.of(TestParts.inches())
+            .lines("A B C", in(60))
+            .floor("L1", in(0), in(6))
+            .rowByEdge("sill", in(0))
+            .row("door-head", in(86))
+            .row("head", in(140));
+    WallLayout layout =
+        wall.opening(OpeningKind.DOOR, "D1", "B", "C", wall.at("L1"), wall.at("door-head"))
+            .anchor(Kind.CLIP, "B C", wall.at("sill"), null)
+            .layOut();
+    // sill 2" of face, lower edge at 0: a row is the centre of its horizontal
+    assertThat(layout.anchors()).extracting(PlacedAnchor::y).containsExactly(in(1), in(1));
   }
 
   @Test

@@ -97,6 +97,27 @@ class OpeningsTest {
   }
 
   @Test
+  void besideADoorPlatesUnderARakedHeadHaveTheirLongestLengthToo() {
+    TestWalls wall =
+        TestWalls.of(TestParts.inches())
+            .lines("A B C D E", in(60))
+            .floor("L1", in(0), in(6))
+            .row("sill", in(2))
+            .row("door-head", in(86))
+            .slope("head", in(146), in(326), "A", "E");
+    WallLayout layout =
+        wall.opening(OpeningKind.DOOR, "D1", "A", "C", wall.at("L1"), wall.at("door-head"))
+            .layOut();
+    // slope 3 to 4, half of the head's 3" measured upright: 1 1/2" / 0.8 = 1 7/8"
+    // A: highest at its inner edge, x = 1 1/8": 146" + 27/32" + 1 7/8", from 84 3/4"
+    assertThat(onLine(layout, 0).top()).isEqualTo(in(4759, 32));
+    assertThat(covers(layout, "vertical A")).containsExactly(in(4759 - 2712, 32));
+    // C: highest at its right edge, x = 121 1/4": 146" + 90 15/16" + 1 7/8", from 1"
+    assertThat(onLine(layout, 2).top()).isEqualTo(in(3821, 16));
+    assertThat(covers(layout, "vertical C")).containsExactly(in(3821 - 16, 16));
+  }
+
+  @Test
   void betweenTwoDoorsThereIsNothingOnTheVertical() {
     TestWalls wall = shopFront();
     WallLayout layout =
