@@ -25,6 +25,7 @@ final class HorizontalBuilder {
   private final CellWeight weights;
   private final LineCentres centres;
   private final BeamMemory memory;
+  private final RowPieces rows;
 
   /** By row, then by bay: the cell over the row, and the cell under it; -1 for none. */
   private final int[][] over;
@@ -37,8 +38,8 @@ final class HorizontalBuilder {
   /** By profile: its rigidity both ways and its weight per length. */
   private final Map<Part.Profile, double[]> profiles = new IdentityHashMap<>();
 
-  /** Left, right, height, quarter of the glass, weight; null for a void. */
-  private static final int CELL = 5;
+  /** Left, right, height, quarter of the glass, weight, middle of the glass; null for a void. */
+  private static final int CELL = 6;
 
   /** How many numbers a cell puts into the key of a horizontal: its own, its side, two of wind. */
   private static final int KEYED = CELL + 3;
@@ -48,7 +49,9 @@ final class HorizontalBuilder {
       WindOnWall wind,
       CellWeight weights,
       LineCentres centres,
+      RowPieces rows,
       BeamMemory memory) {
+    this.rows = rows;
     this.layout = layout;
     this.wind = wind;
     this.weights = weights;
@@ -91,7 +94,8 @@ final class HorizontalBuilder {
       centres.right(cell),
       height,
       cell.glassWidth().toMetres() / 4,
-      weights.of(cell.index())
+      weights.of(cell.index()),
+      HorizontalWeights.middle(cell)
     };
   }
 
@@ -136,6 +140,7 @@ final class HorizontalBuilder {
           row[at + 1] = numbers[0] - left;
           row[at + 2] = numbers[1] - left;
           System.arraycopy(numbers, 2, row, at + 3, CELL - 2);
+          row[at + CELL] -= left;
           WindOnWall.Pressure pressure = wind(cell, strip).pressure();
           row[at + CELL + 1] = pressure.in();
           row[at + CELL + 2] = pressure.out();
@@ -251,7 +256,7 @@ final class HorizontalBuilder {
     double from = Math.max(0, cell[0] - start);
     double to = Math.min(span, cell[1] - start);
     if (from < to) {
-      double middle = (from + to) / 2;
+      double middle = cell[5] - start;
       edges.add(
           new HorizontalLoads.Edge(
               index,
@@ -268,16 +273,14 @@ final class HorizontalBuilder {
 
   /** Centre to centre of the rows round a cell [m]; its daylight where one slopes. */
   private double height(Cell cell) {
-    List<Grid.Row> rows = layout.wall().grid().rows();
-    boolean level =
-        cell.below() >= 0
-            && cell.above() >= 0
-            && cell.above() < rows.size()
-            && !rows.get(cell.below()).slopes()
-            && !rows.get(cell.above()).slopes();
-    return level
-        ? rows.get(cell.above()).left().elevation().toMetres()
-            - rows.get(cell.below()).left().elevation().toMetres()
-        : cell.daylightHeight().toMetres();
+    HorizontalPiece below = rows.in(cell.below(), cell.firstBay());
+    HorizontalPiece above = rows.in(cell.above(), cell.firstBay());
+    return below == null || above == null || slopes(below) || slopes(above)
+        ? cell.daylightHeight().toMetres()
+        : above.yLeft().minus(below.yLeft()).toMetres();
+  }
+
+  private static boolean slopes(HorizontalPiece piece) {
+    return !piece.yLeft().equals(piece.yRight());
   }
 }

@@ -22,7 +22,16 @@ public final class HorizontalTrace {
   /** One lite on it and nothing under it: then the closed form holds. */
   private static boolean simple(HorizontalSpan span) {
     long lites = span.loads().edges().stream().filter(edge -> edge.weight() > 0).count();
-    return lites <= 1 && span.loads().propped().isEmpty() && span.loads().downs().isEmpty();
+    return lites <= 1
+        && span.loads().propped().isEmpty()
+        && span.loads().downs().isEmpty()
+        && span.loads().edges().stream().allMatch(edge -> inTheMiddle(span, edge));
+  }
+
+  // to the tenth of a millimetre that is printed
+  private static boolean inTheMiddle(HorizontalSpan span, HorizontalLoads.Edge edge) {
+    return edge.weight() == 0
+        || Math.abs(edge.leftBlock() + edge.rightBlock() - span.length()) < 1e-4;
   }
 
   /** A moment by wind at a place and in a case. */
@@ -143,6 +152,15 @@ public final class HorizontalTrace {
                 Kind.LENGTH,
                 "setting block at the quarter point of the glass, from the left vertical",
                 "flat-glass trade handbook, from memory"));
+        if (!simple(span)) {
+          inputs.add(
+              Derivation.computed(
+                  "distance of the other block" + which,
+                  edge.rightBlock(),
+                  Kind.LENGTH,
+                  "setting block at the other quarter point, from the left vertical",
+                  "flat-glass trade handbook, from memory"));
+        }
       }
     }
     for (HorizontalLoads.Down down : span.loads().downs()) {

@@ -120,7 +120,7 @@ final class HorizontalWeights {
     if (cell.below() < 0 || cell.below() >= pieceAt.length) {
       return false;
     }
-    double middle = (centres.left(cell) + centres.right(cell)) / 2;
+    double middle = middle(cell);
     double quarter = cell.glassWidth().toMetres() / 4;
     int left = under(cell, middle - quarter);
     int right = under(cell, middle + quarter);
@@ -130,6 +130,12 @@ final class HorizontalWeights {
     point(left < 0 ? right : left, middle - quarter, weight / 2);
     point(right < 0 ? left : right, middle + quarter, weight / 2);
     return true;
+  }
+
+  /** Middle of what is set in a cell [m]; not of its bay where the members beside it differ. */
+  static double middle(Cell cell) {
+    return cell.left().plus(cell.right()).plus(cell.biteRight()).minus(cell.biteLeft()).toMetres()
+        / 2;
   }
 
   private int under(Cell cell, double x) {

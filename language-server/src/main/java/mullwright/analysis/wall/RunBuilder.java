@@ -69,8 +69,9 @@ final class RunBuilder {
     this.centres = centres;
     this.weight = weight;
     this.held = held;
-    this.loads = new RunLoads(layout, wind, centres);
-    this.horizontals = new HorizontalBuilder(layout, wind, weights, centres, memory);
+    RowPieces rows = new RowPieces(layout);
+    this.loads = new RunLoads(layout, wind, centres, rows);
+    this.horizontals = new HorizontalBuilder(layout, wind, weights, centres, rows, memory);
     List<VerticalPiece> pieces = new ArrayList<>();
     for (VerticalPiece piece : layout.verticals()) {
       if (!pieces.isEmpty() && piece.spliceBelow() < 0) {

@@ -32,10 +32,22 @@ final class RunLoads {
   private final List<List<Cell>> cellsOfLine;
   private final double widestHalfFace;
 
-  RunLoads(WallLayout layout, WindOnWall wind, LineCentres centres) {
+  private final RowPieces rows;
+
+  /**
+   * Where a row passes a line.
+   *
+   * @param y height of its centre [m]
+   * @param slack how far below or above that the frame may end there if nothing is beyond the row
+   *     [m]
+   */
+  private record Pass(double y, double slack) {}
+
+  RunLoads(WallLayout layout, WindOnWall wind, LineCentres centres, RowPieces rows) {
     this.layout = layout;
     this.wind = wind;
     this.centres = centres;
+    this.rows = rows;
     Grid grid = layout.wall().grid();
     this.cellsOfLine = Lists.of(grid.lines().size());
     for (Cell cell : layout.cells()) {
@@ -56,11 +68,13 @@ final class RunLoads {
     List<Tributary> found = new ArrayList<>();
     for (Cell cell : cellsOfLine.get(pieces.get(0).line())) {
       boolean open = cell.opening().filter(o -> o.kind() == Grid.OpeningKind.VOID).isPresent();
-      double from = Math.max(bottom, rowHeight(cell.below(), cell.bottom()));
-      double to = Math.min(top, rowHeight(cell.above(), cell.top()));
+      Pass below = pass(cell, cell.below(), pieces.get(0), cell.bottom());
+      Pass above = pass(cell, cell.above(), pieces.get(0), cell.top());
+      double from = Math.max(bottom, below.y());
+      double to = Math.min(top, above.y());
       if (!open && from < to) {
-        from = from - bottom <= widestHalfFace + RunSupport.SAME_HEIGHT ? bottom : from;
-        to = top - to <= widestHalfFace + RunSupport.SAME_HEIGHT ? top : to;
+        from = from - bottom <= below.slack() ? bottom : from;
+        to = top - to <= above.slack() ? top : to;
         found.add(
             new Tributary(
                 cell.index(), from, to, centres.width(cell) / 2, MemberWind.ofLite(wind, cell)));
@@ -75,13 +89,36 @@ final class RunLoads {
     return order == 0 ? Integer.compare(one.cell(), other.cell()) : order;
   }
 
-  /** Height of a row's centre [m]; of the daylight edge where it slopes or is none. */
-  double rowHeight(int row, Length daylightEdge) {
-    List<Grid.Row> rows = layout.wall().grid().rows();
-    if (row < 0 || row >= rows.size() || rows.get(row).slopes()) {
-      return daylightEdge.toMetres();
+  // where the row under or over a cell passes the line; the daylight edge where no horizontal is
+  private Pass pass(Cell cell, int row, VerticalPiece vertical, Length daylightEdge) {
+    double slack = widestHalfFace + RunSupport.SAME_HEIGHT;
+    List<Grid.Bay> bays = layout.wall().grid().bays();
+    int bay =
+        bays.get(cell.firstBay()).left() == vertical.line() ? cell.firstBay() : cell.lastBay();
+    HorizontalPiece piece = rows.in(row, bay);
+    if (piece == null) {
+      return new Pass(bare(row, daylightEdge).toMetres(), slack);
     }
-    return rows.get(row).left().elevation().toMetres();
+    double y = piece.yLeft().toMetres();
+    double rise = piece.yRight().toMetres() - y;
+    if (rise == 0) {
+      return new Pass(y, slack);
+    }
+    double left = piece.left().toMetres();
+    double slope = rise / (piece.right().toMetres() - left);
+    double half = vertical.profile().face().value().toMetres() / 2;
+    // half a face measured straight up, and what the row rises over half the vertical's face
+    return new Pass(
+        y + slope * (vertical.x().toMetres() - left),
+        slack * Math.hypot(1, slope) + Math.abs(slope) * half);
+  }
+
+  // a row nobody made a horizontal of
+  private Length bare(int row, Length daylightEdge) {
+    List<Grid.Row> given = layout.wall().grid().rows();
+    return row < 0 || row >= given.size() || given.get(row).slopes()
+        ? daylightEdge
+        : given.get(row).left().elevation();
   }
 
   /** What the brackets on a run bring, from below. */

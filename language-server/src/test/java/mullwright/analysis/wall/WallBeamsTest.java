@@ -78,6 +78,37 @@ class WallBeamsTest {
   }
 
   @Test
+  void theWindOnASlopedRowReachesTheEdgeOfTheFrameToo() {
+    WallText wall =
+        new WallText(
+            WIND
+                + """
+                  grid {
+                    lines A..C spaced 2 @ 60
+                    row sill at 0 to 90
+                    row head at 300
+                  }
+                  members {
+                    vertical all as mullion
+                    horizontal all as rail-broad
+                  }
+                  anchors {
+                    clip all at sill, head
+                  }
+                  lites {
+                    vision G all
+                  }
+                  """);
+    // slope 3 to 4; half of the sill's 4" measured upright is 2 / 0.8 = 2 1/2", and the vertical's
+    // 1/32" bring 0.75 / 32 more: from 45 − 2.523 to 302, at 12.5 lb/in
+    double all = 12.5 * (302 - 45 + 2.5 + 0.75 / 32);
+    close((wall.load("B", 0).in() + wall.load("B", 1).in()) / LB, all);
+    // an end member has half of it, A from 0 − 2.523, C from 90 − 2.523
+    close((wall.load("A", 0).in() + wall.load("A", 1).in()) / LB, all / 2 + 6.25 * 45);
+    close((wall.load("C", 0).in() + wall.load("C", 1).in()) / LB, all / 2 - 6.25 * 45);
+  }
+
+  @Test
   void twoEqualSpans() {
     WallText wall = spans("floor L2 at 144", "288", "", "dead-load all at L2 part angle");
     // CHECK 1.1b: M_B = −32 400, M+ = 18 225, R = 675/2250/675, Δ = 0.3639

@@ -69,6 +69,22 @@ final class WallText {
           depth 6"
           Ix 1.5 in4
         }
+        profile mullion-broad {
+          role mullion
+          face 8 1/16"
+          depth 6"
+          Ix 8 in4
+          mass 2.4 lb/ft
+          bite 0"
+        }
+        profile rail-broad {
+          role intermediate
+          face 4"
+          depth 6"
+          Ix 8 in4
+          mass 2.2 lb/ft
+          bite 0"
+        }
         reinforcement flat {
           Ix 5.2083 in4
           Sx 2.0833 in3

@@ -144,6 +144,31 @@ class WeightPathTest {
   }
 
   @Test
+  void aLiteBetweenUnequalMembersWeighsMoreOnTheOneItIsNearer() {
+    WallText wall =
+        wall(
+            """
+              vertical A as mullion-broad
+              vertical B, C as mullion
+              horizontal all
+            """,
+            """
+              clip all at sill, head
+              dead-load all at L2 part angle
+            """);
+    HorizontalSpan rail = wall.horizontal("horizontal rail, bay A-B");
+    double[] ends = wall.analysis().weightFrom(rail.piece());
+    // half faces of 4 1/32" and 1/32": the glass, 55 15/16" by 71 15/16", has its middle 2" right
+    // of the bay's; statics: W × (30 ± 2) / 60
+    double lite = 55.9375 * 71.9375 * 0.0254 * 0.0254 * 15 * 9.80665;
+    assertThat(ends[1] - ends[0]).isCloseTo(lite * 4 / 60, within(1e-6));
+    // the beam of the rail brings the same, but for its own weight centre to centre: 4 1/8" at 2.2
+    // lb/ft more, half of it 1.7 N
+    SolvedBeam beam = rail.weight().orElseThrow();
+    assertThat(beam.reactions(60 * 0.0254).greatest().value()).isCloseTo(ends[1], within(2.0));
+  }
+
+  @Test
   void whatHangsUnderAHorizontalPullsAtItsEnds() {
     WallText wall =
         wall(
