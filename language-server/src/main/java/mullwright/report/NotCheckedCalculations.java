@@ -10,7 +10,7 @@ import mullwright.layout.LayoutIndex;
 import mullwright.layout.PieceRef;
 import mullwright.layout.WallLayout;
 
-/** What of a wall's members was not checked, and why. */
+/** What of a wall's members and splices was not checked, and why. */
 @AutoService(CalculationSection.class)
 public final class NotCheckedCalculations implements CalculationSection {
   private static final List<String> NEVER =
@@ -19,6 +19,7 @@ public final class NotCheckedCalculations implements CalculationSection {
           "connections: shear blocks, clips, bolts and welds",
           "forces of brackets along the wall",
           "twist of horizontals by glass off their axis",
+          "weight of plates, caps, gaskets, shear blocks and anchors: it is in no load here",
           "earthquake");
 
   @Override
@@ -36,6 +37,7 @@ public final class NotCheckedCalculations implements CalculationSection {
     layout
         .horizontals()
         .forEach(h -> members.add(new PieceRef(PieceRef.Kind.HORIZONTAL, h.index())));
+    layout.splices().forEach(s -> members.add(new PieceRef(PieceRef.Kind.SPLICE, s.index())));
     for (PieceRef member : members) {
       for (String why : NotChecked.of(wall.facts().analysis(), member)) {
         pieces.computeIfAbsent(why, any -> new ArrayList<>()).add(index.name(member));

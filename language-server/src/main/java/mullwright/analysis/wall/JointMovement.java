@@ -68,8 +68,8 @@ public final class JointMovement {
   public static Optional<JointMovement> of(WallAnalysis analysis, SpliceJoint joint) {
     Criteria criteria = analysis.layout().wall().criteria();
     List<VerticalPiece> verticals = analysis.layout().verticals();
-    Optional<PlacedAnchor> lower = nearest(analysis, verticals.get(joint.below()), joint);
-    Optional<PlacedAnchor> upper = nearest(analysis, verticals.get(joint.above()), joint);
+    Optional<PlacedAnchor> lower = growsFrom(analysis, verticals.get(joint.below()), joint);
+    Optional<PlacedAnchor> upper = growsFrom(analysis, verticals.get(joint.above()), joint);
     if (criteria.temperature().isEmpty() || lower.isEmpty() || upper.isEmpty()) {
       return Optional.empty();
     }
@@ -102,7 +102,8 @@ public final class JointMovement {
                     SystemPart.sleeve(analysis.layout(), joint)));
   }
 
-  private static Optional<PlacedAnchor> nearest(
+  /** The dead-load anchor a length grows from at a joint: its nearest. */
+  static Optional<PlacedAnchor> growsFrom(
       WallAnalysis analysis, VerticalPiece piece, SpliceJoint joint) {
     PlacedAnchor nearest = null;
     for (PlacedAnchor anchor : analysis.anchorsOn(piece)) {

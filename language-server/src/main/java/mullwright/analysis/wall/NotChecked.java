@@ -2,23 +2,46 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import mullwright.analysis.beam.BeamAnswer;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PieceRef;
+import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
 import mullwright.model.Part;
 
-/** Says what of a member could not be checked, and which fact is missing. */
+/** Says what of a member or a splice could not be checked, and which fact is missing. */
 public final class NotChecked {
   private NotChecked() {}
 
-  /** One clause for each; none for what is no member. */
+  /** One clause for each; none for what is neither. */
   public static List<String> of(WallAnalysis analysis, PieceRef piece) {
     return switch (piece.kind()) {
       case VERTICAL -> vertical(analysis, analysis.layout().verticals().get(piece.index()));
       case HORIZONTAL -> horizontal(analysis, analysis.layout().horizontals().get(piece.index()));
+      case SPLICE -> splice(analysis, analysis.layout().splices().get(piece.index()));
       default -> List.of();
     };
+  }
+
+  private static List<String> splice(WallAnalysis analysis, SpliceJoint joint) {
+    if (JointMovement.of(analysis, joint).isPresent()) {
+      return List.of();
+    }
+    if (analysis.layout().wall().criteria().temperature().isEmpty()) {
+      return List.of("movement at a splice, since the project gives no temperature of the metal");
+    }
+    List<VerticalPiece> verticals = analysis.layout().verticals();
+    List<String> loose =
+        Stream.of(verticals.get(joint.below()), verticals.get(joint.above()))
+            .filter(piece -> JointMovement.growsFrom(analysis, piece, joint).isEmpty())
+            .map(VerticalPiece::name)
+            .toList();
+    return List.of(
+        "movement at a splice, since "
+            + String.join(" and ", loose)
+            + (loose.size() == 1 ? " has" : " have")
+            + " no dead-load anchor to grow from");
   }
 
   private static List<String> vertical(WallAnalysis analysis, VerticalPiece piece) {
@@ -81,7 +104,8 @@ public final class NotChecked {
               + profile.alloy().get().value()
               + " are not tabulated here");
     } else if (profile.iy().isEmpty() || profile.j().isEmpty()) {
-      found.add("buckling sideways, since " + profile.name() + " does not state Iy and J");
+      String missing = profile.j().isPresent() ? "Iy" : profile.iy().isPresent() ? "J" : "Iy and J";
+      found.add("buckling sideways, since " + profile.name() + " does not state " + missing);
     }
   }
 }
