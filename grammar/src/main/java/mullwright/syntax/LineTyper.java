@@ -242,6 +242,11 @@ abstract class LineTyper {
     at--;
   }
 
+  /** Tells of a dash that stands in place of the dots of a range; false if it is none such. */
+  boolean rangeMeant(WallToken token) {
+    return false;
+  }
+
   /** Tells of a word that runs into the value after it; false if it is none such. */
   boolean glued(WallToken token) {
     return false;
@@ -280,6 +285,9 @@ abstract class LineTyper {
   }
 
   private void minus(WallToken token) {
+    if (rangeMeant(token)) {
+      return;
+    }
     WallToken before = raw(-1);
     WallToken after = raw(1);
     boolean tight = before != null && before.end() == token.start();

@@ -5,6 +5,7 @@ import static mullwright.syntax.antlr.WallLexer.*;
 import java.util.List;
 import java.util.Set;
 import mullwright.syntax.SyntaxProblem.Garbled;
+import mullwright.syntax.SyntaxProblem.Unexpected;
 
 /**
  * Types the line of a statement about the wall: its clause words open slots, and a slot tells
@@ -37,10 +38,25 @@ final class StatementTyper extends LineTyper {
 
   private boolean floorWordBefore;
 
+  /** The clause that is being typed; null before the first. */
+  private ClauseWord within;
+
+  /** True where names are chosen of several: the lines of a vertical, the bays of an opening. */
+  private boolean selecting;
+
   StatementTyper(StatementKind kind, List<WallToken> line, TypedTokens out) {
     super(line, out);
     this.kind = kind;
     this.slot = argumentSlot(kind);
+    this.selecting = selects(kind);
+  }
+
+  /** True if a selection stands before the first clause. */
+  private static boolean selects(StatementKind kind) {
+    return switch (kind) {
+      case LINE, ROW, FLOOR, FACE, CORNER, OPENING, USE, LET, UNITS, UNKNOWN -> false;
+      default -> kind.opens().isEmpty();
+    };
   }
 
   private static Slot argumentSlot(StatementKind kind) {
@@ -81,6 +97,12 @@ final class StatementTyper extends LineTyper {
   @Override
   void word(WallToken token) {
     String text = token.getText();
+    if (RangeInWords.isWord(text) && (rangeMeant(token) || leadsNowhere(token))) {
+      return;
+    }
+    if (text.equals("from") && slot == Slot.LINE_NAMES && selecting && chosenFromTo(token)) {
+      return;
+    }
     int join = join(text);
     if (join > 0) {
       floorWordBefore = join == BELOW && previousIs(FLOOR_WORD);
@@ -90,43 +112,119 @@ final class StatementTyper extends LineTyper {
     }
     if (Remarks.type(text) > 0) {
       slot = Slot.NAMES;
+      selecting = false;
       emit(token.as(Remarks.type(text)));
       return;
     }
     ClauseWord clause = Keywords.clause(text);
     if (clause != null) {
       slot = slot(clause);
+      within = clause;
+      selecting = clause.form() == ClauseWord.Form.SELECTION;
       lineNames = false;
       excepting = false;
       emit(token.as(Keywords.type(clause)));
       return;
     }
-    boolean strayFollows = rawIs(1, STRAY) && raw(1).start() == token.end();
-    if (!strayFollows || !glued(token)) {
+    boolean touches = raw(1) != null && raw(1).start() == token.end();
+    boolean goesOn = touches && (rawIs(1, STRAY) || rawIs(1, DIVIDE) && wholeBefore());
+    if (!goesOn || !glued(token)) {
       name(token);
     }
+  }
+
+  /** True if what was read before is whole, so that no value is wanted. */
+  private boolean wholeBefore() {
+    return operandBefore() || previousIs(STRING, ALL, OTHERS, DIRECTION, GLASS, SPLICES, OPERABLE);
+  }
+
+  /** Tells of a word or dash in place of the dots of a range, and reads on as if they stood. */
+  @Override
+  boolean rangeMeant(WallToken token) {
+    boolean places = slot == Slot.PLACES && within == ClauseWord.AT;
+    boolean word = token.getType() == NAME;
+    boolean joins = word && token.getText().equals("to") && kind == StatementKind.ROW;
+    boolean clause =
+        kind.clauses().contains(ClauseWord.THROUGH) && token.getText().equals("through");
+    boolean named = within == null && isNameFirst() && at < 3;
+    if (!previousIs(NAME, STRING)
+        || named
+        || clause
+        || !(selecting && isNames() || places && !joins)
+        || isOffset(1)) {
+      return false;
+    }
+    boolean numbers = slot == Slot.LINE_NAMES || places && (lineNames || excepting);
+    Garbled slip = RangeInWords.find(line, at, kind, numbers);
+    if (slip == null) {
+      return false;
+    }
+    out.report(slip);
+    emit(token.as(RANGE));
+    return true;
+  }
+
+  /** Tells of {@code bays from 9 to 12}, and leaves the first word out. */
+  private boolean chosenFromTo(WallToken token) {
+    int opener = within == null ? Keywords.type(kind) : Keywords.type(within);
+    Garbled slip = previousIs(opener) ? RangeInWords.fromTo(line, at, kind) : null;
+    if (slip == null) {
+      return false;
+    }
+    out.drop(token, slip);
+    return true;
+  }
+
+  private boolean isNames() {
+    return slot == Slot.LINE_NAMES || slot == Slot.NAMES;
+  }
+
+  /** True of a statement whose first word after its keyword is the name of a part. */
+  private boolean isNameFirst() {
+    return kind == StatementKind.VISION || kind == StatementKind.SPANDREL;
+  }
+
+  /** Tells of a place that goes on to another where only a row's does. */
+  private boolean leadsNowhere(WallToken token) {
+    boolean reaches = kind == StatementKind.ROW || within != ClauseWord.AT;
+    if (reaches || slot != Slot.PLACES || !token.getText().equals("to")) {
+      return false;
+    }
+    out.report(new Unexpected("to", List.of(",", ".."), kind.spelling(), token.range()));
+    emit(token.as(FAULT));
+    return true;
   }
 
   @Override
   boolean glued(WallToken token) {
     List<String> words = kind.clauses().stream().map(ClauseWord::spelling).toList();
-    String apart = WordSlips.apart(token.getText(), words, Set.of());
+    String word = withoutDash(token.getText());
+    String apart = WordSlips.apart(word, words, Set.of());
     int blank = apart.indexOf(' ');
     if (blank < 0 || !Character.isDigit(apart.charAt(blank + 1))) {
       return false;
     }
+    int dash = token.getText().length() - word.length();
     int more = 0;
     while (raw(more + 1) != null && raw(more + 1).start() == raw(more).end()) {
       more++;
     }
     WallToken all = token.part(NAME, token.start(), raw(more).end());
-    String meant = all.getText().substring(0, blank) + " " + all.getText().substring(blank);
+    String meant = all.getText().substring(0, blank) + " " + all.getText().substring(blank + dash);
     out.report(
         new Garbled(
             Garbled.How.RUN_TOGETHER, all.getText(), List.of(meant), kind.spelling(), all.range()));
     emit(all.as(FAULT));
     at += more;
     return true;
+  }
+
+  /** The word without a dash before its first digit: {@code gap-5/8"} is no smaller than that. */
+  private static String withoutDash(String word) {
+    int dash = word.indexOf('-');
+    boolean digit =
+        dash > 0 && dash + 1 < word.length() && Character.isDigit(word.charAt(dash + 1));
+    return digit ? word.substring(0, dash) + word.substring(dash + 1) : word;
   }
 
   /** The type of a word that joins others, given what stands round it; 0 for none. */
@@ -207,7 +305,10 @@ final class StatementTyper extends LineTyper {
           emit(token.as(REFERENCE));
         }
       }
-      case PLACES -> emit(isValueName(0) ? token.as(REFERENCE) : token);
+      case PLACES -> {
+        boolean named = previousIs(ABOVE, BELOW, OF);
+        emit(!named && isValueName(0) ? token.as(REFERENCE) : token);
+      }
       case NAME_THEN_VALUE -> {
         slot = Slot.VALUES;
         emit(token);

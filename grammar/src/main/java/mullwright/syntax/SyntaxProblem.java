@@ -42,6 +42,8 @@ public sealed interface SyntaxProblem {
       COMMA_LEFT_OUT,
       /** The {@code ..} before it is missing. */
       RANGE_LEFT_OUT,
+      /** A word or a dash stands in place of {@code ..}. */
+      RANGE_IN_WORDS,
       /** One of the two; only the drafter can tell which. */
       COMMA_OR_RANGE_LEFT_OUT,
       /** One of the two; only the drafter can tell which. */

@@ -93,17 +93,36 @@ final class TokenStep {
       skip(line);
     } else if (here != null && here.holdsClauses()) {
       new StatementTyper(here.clausesOf(), line, out).typeClauses();
-    } else if (first.getType() != NAME) {
-      line.forEach(out::add);
     } else {
-      statement(block, line);
-      return;
+      if (mayBeGlued(block, line)) {
+        line = GluedKeyword.part(line, block, out);
+      }
+      if (line.get(0).getType() == NAME) {
+        statement(block, line);
+        return;
+      }
+      line.forEach(out::add);
     }
     if (nextIs(LBRACE)) {
       openBrace(null, null, first);
     } else {
       endLine();
     }
+  }
+
+  /**
+   * True if the first word may have another run into it; seldom, so that lines are read quickly.
+   */
+  private static boolean mayBeGlued(BlockKind block, List<WallToken> line) {
+    WallToken first = line.get(0);
+    if (first.getType() != NAME) {
+      return first.getType() == MARKED_NAME;
+    }
+    return Keywords.isOpen(block)
+        ? line.size() > 1
+            && line.get(1).start() == first.end()
+            && Character.isDigit(first.charAt(first.end() - 1))
+        : Keywords.statement(block, first.getText()) == StatementKind.UNKNOWN;
   }
 
   /** The innermost block of statements. */

@@ -36,6 +36,7 @@ public final class CountMismatch implements TextRule {
         count
             .filter(
                 at -> facts.textAt(at).filter(Long.toString(counts.given())::equals).isPresent())
+            .filter(at -> counts.names() > 0)
             .map(at -> Fixes.replace(at, Long.toString(counts.names())))
             .ifPresent(draft::fix);
       }

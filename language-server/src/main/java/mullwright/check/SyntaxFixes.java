@@ -8,6 +8,9 @@ import mullwright.syntax.TextRange;
 
 /** Edits that put in a brace or mark that is missing, or take out one too many. */
 final class SyntaxFixes {
+  /** Marks of feet and inches. */
+  private static final String MARKS = "'\"\u2032\u2033\u2019\u201d";
+
   private SyntaxFixes() {}
 
   /**
@@ -26,6 +29,10 @@ final class SyntaxFixes {
     }
     if (problem instanceof SyntaxProblem.StrayCharacter stray && stray.character().equals(".")) {
       return List.of(fix("Write ..", at, dots(problem.range(), text), ".."));
+    }
+    if (problem instanceof SyntaxProblem.StrayCharacter stray
+        && SyntaxWords.DASHES.contains(stray.character())) {
+      return dash(stray, at, text);
     }
     if (problem instanceof SyntaxProblem.Unexpected && isComma(problem.range(), text)) {
       return List.of(fix("Take the comma out", at, problem.range(), ""));
@@ -57,6 +64,18 @@ final class SyntaxFixes {
     return range.end() <= text.length() && text.substring(range.start(), range.end()).equals(",");
   }
 
+  /** After feet a minus is meant, else the dots of a range, and the other may be. */
+  private static List<Fix> dash(SyntaxProblem.StrayCharacter stray, Origin at, String text) {
+    Fix range = fix("Write ..", at, dots(stray.range(), text), "..");
+    if (!SyntaxWords.isDash(stray.character())) {
+      return List.of(range);
+    }
+    Fix minus = fix("Write -", at, stray.range(), "-");
+    String before = text.substring(0, stray.range().start()).stripTrailing();
+    boolean length = !before.isEmpty() && MARKS.indexOf(before.charAt(before.length() - 1)) >= 0;
+    return length ? List.of(minus) : List.of(range, minus);
+  }
+
   /** A dot with the dots and blanks on both sides of it. */
   private static TextRange dots(TextRange dot, String text) {
     int start = dot.start();
@@ -80,7 +99,7 @@ final class SyntaxFixes {
       case COMMA_LEFT_OUT, WORD_OR_COMMA_LEFT_OUT -> List.of(comma);
       case RANGE_LEFT_OUT -> List.of(range);
       case COMMA_OR_RANGE_LEFT_OUT -> List.of(comma, range);
-      case MISSPELT, RUN_TOGETHER, WORD_LEFT_OUT -> List.of();
+      case MISSPELT, RUN_TOGETHER, WORD_LEFT_OUT, RANGE_IN_WORDS -> List.of();
     };
   }
 

@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import mullwright.syntax.BlockKind;
 import mullwright.syntax.SyntaxProblem;
@@ -13,6 +14,14 @@ import mullwright.syntax.SyntaxProblem;
  * @param replacements texts that may take the place of what is wrong, best first
  */
 record SyntaxWords(String what, String mend, List<String> replacements) {
+  /** What a word processor makes of a dash or of dots: two dashes of print, two kinds of dots. */
+  static final Set<String> DASHES = Set.of("\u2013", "\u2014", "\u2026", "\u2025");
+
+  /** True of those that may be meant as a minus. */
+  static boolean isDash(String character) {
+    return character.equals("\u2013") || character.equals("\u2014");
+  }
+
   static SyntaxWords of(SyntaxProblem problem) {
     if (problem instanceof SyntaxProblem.Unexpected it) {
       if (it.found().equals("in")) {
@@ -144,6 +153,11 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       return plain(
           "The language has no use for “.” here.", "Write .. for a range; else take it out.");
     }
+    if (problem instanceof SyntaxProblem.StrayCharacter it && DASHES.contains(it.character())) {
+      return plain(
+          "The language has no use for " + Words.quoted(it.character()) + " here.",
+          "Write .. for a range" + (isDash(it.character()) ? ", - for a minus." : "."));
+    }
     if (problem instanceof SyntaxProblem.StrayCharacter it) {
       return plain(
           "The language has no use for " + Words.quoted(it.character()) + " here.", "Take it out.");
@@ -190,6 +204,11 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           plain(
               "The .. before " + found + " is missing" + inside(it.inside()) + ".",
               "Put .. between the two, for the space from the one to the other.");
+      case RANGE_IN_WORDS ->
+          new SyntaxWords(
+              found + " is no range" + inside(it.inside()) + ": a range is written with two dots.",
+              write + ".",
+              it.meant());
       case COMMA_OR_RANGE_LEFT_OUT ->
           plain(
               "The comma or the .. before " + found + " is missing" + inside(it.inside()) + ".",

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import mullwright.model.GlassWords;
 import mullwright.model.ModelProblem;
@@ -31,7 +32,20 @@ public final class UnknownName implements TextRule {
     Map<Named, Set<Origin>> places = places(facts);
     for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.UnknownName unknown) {
-        tell(unknown, places.get(Named.by(unknown)), found);
+        Optional<Fix> range = MinusForRange.mend(unknown, facts);
+        if (range.isPresent()) {
+          found
+              .at(range.get().edits().get(0).origin())
+              .text()
+              .what("A minus takes one value from another; these are names of floors or rows.")
+              .mend(
+                  "For those from the one to the other "
+                      + range.get().title().replace("Write", "write")
+                      + ".")
+              .fix(range.get());
+        } else {
+          tell(unknown, places.get(Named.by(unknown)), found);
+        }
       } else if (problem instanceof ModelProblem.Garbled garbled) {
         found
             .at(garbled.origin())
@@ -120,6 +134,9 @@ public final class UnknownName implements TextRule {
   }
 
   private static String what(String there, String lacks) {
+    if (lacks.equals("..")) {
+      return Words.quoted(there) + " is one name, and the spaces are those of a range of names.";
+    }
     if (lacks.equals(",")) {
       return Words.quoted(there) + " lacks a comma between two names.";
     }

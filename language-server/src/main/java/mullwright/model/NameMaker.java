@@ -5,13 +5,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Expression;
 import mullwright.syntax.Selection;
+import mullwright.syntax.TextRange;
 import mullwright.syntax.Word;
 
 /** Makes the names of a statement that defines many: {@code lines A..J … skip I, O}. */
 final class NameMaker {
+  private static final Pattern COUNT = Pattern.compile("[0-9]{1,9}");
+
   private final Said said;
   private final Collector collector;
 
@@ -37,7 +42,7 @@ final class NameMaker {
     }
     Set<String> skip = skipped();
     List<Made> made = new ArrayList<>();
-    for (Selection.Item item : selection.items()) {
+    for (Selection.Item item : dotted(selection.items())) {
       if (!make(item, skip, made)) {
         return Optional.empty();
       }
@@ -60,6 +65,70 @@ final class NameMaker {
       }
     }
     return Optional.of(kept);
+  }
+
+  /**
+   * The items with the one name among them that is evidently meant as a range read as one: {@code
+   * 1-21 spaced 20 @ 5'-0"} has a space between each two of so many names, which is told.
+   */
+  private List<Selection.Item> dotted(List<Selection.Item> items) {
+    long names = 0;
+    int dashed = -1;
+    for (int i = 0; i < items.size(); i++) {
+      Selection.Item item = items.get(i);
+      Optional<Long> count =
+          item.isRange()
+              ? NamePattern.count(item.first().text(), item.last().text())
+              : ends(item.first())
+                  .flatMap(e -> NamePattern.count(e.first().text(), e.last().text()));
+      if (!item.isRange() && count.isPresent()) {
+        dashed = dashed < 0 ? i : items.size();
+      }
+      names += count.orElse(1L);
+    }
+    if (dashed < 0 || dashed == items.size() || names - 1 != spaces()) {
+      return items;
+    }
+    Selection.Item meant = ends(items.get(dashed).first()).orElseThrow();
+    String text = items.get(dashed).first().text();
+    String range = meant.first().text() + ".." + meant.last().text();
+    collector.problem(
+        new ModelProblem.Garbled(text, "..", range, said.spot().at(items.get(dashed).range())));
+    List<Selection.Item> read = new ArrayList<>(items);
+    read.set(dashed, meant);
+    return read;
+  }
+
+  /** What stands on both sides of the one dash of a name. */
+  private static Optional<Selection.Item> ends(Word name) {
+    int dash = name.text().indexOf('-');
+    if (name.quoted() || dash < 1 || dash != name.text().lastIndexOf('-')) {
+      return Optional.empty();
+    }
+    TextRange all = name.range();
+    Word first =
+        new Word(
+            name.text().substring(0, dash), false, new TextRange(all.start(), all.start() + dash));
+    Word last =
+        new Word(
+            name.text().substring(dash + 1),
+            false,
+            new TextRange(all.start() + dash + 1, all.end()));
+    return last.text().isEmpty() ? Optional.empty() : Optional.of(new Selection.Item(first, last));
+  }
+
+  /** How many spaces the statement says there are between its names; -1 if it says none. */
+  private long spaces() {
+    Optional<Clause.Spaced> spaced = said.clause(ClauseWord.SPACED, Clause.Spaced.class);
+    if (spaced.isEmpty()) {
+      return -1;
+    }
+    long spaces = 0;
+    for (Clause.Spaced.Step step : spaced.get().steps()) {
+      String count = step.count().map(Expression.Literal::number).orElse("1");
+      spaces += COUNT.matcher(count).matches() ? Long.parseLong(count) : 0;
+    }
+    return spaces;
   }
 
   /** The range and a name after it, if the two stand without a comma between; else empty. */

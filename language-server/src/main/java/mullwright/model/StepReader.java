@@ -68,15 +68,19 @@ final class StepReader {
     String fitting = fitting(clause, names - 1 - given);
     String hint =
         fitting.isEmpty()
-            ? names + " names have " + (names - 1) + " spaces between them"
+            ? names == 1 ? "one name has no space" : names + " names have " + spaces(names - 1)
             : "write " + fitting;
     collector.problem(
         new ModelProblem.CountMismatch(
-            "spaces between " + names + " " + what,
+            names == 1 ? "spaces of one name" : "spaces between " + names + " " + what,
             names - 1L,
             given,
             hint,
             said.spot().at(clause.range())));
+  }
+
+  private static String spaces(int count) {
+    return (count == 1 ? "one space" : count + " spaces") + " between them";
   }
 
   /** The clause with the count of its only repeated step put right, or "". */

@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A slip of the pen that shows what was meant is one error on its line, says so, and its first fix
@@ -83,12 +85,116 @@ class SlipSentencesTest {
           """
           at 2'-0" above L2 | at2'-0" above L2 | Write at 2'-0".
           at 3'-0" | at3'-0" | Write at 3'-0".
-          gap 5/8" | gap5/8" | Write gap 5.
+          gap 5/8" | gap5/8" | Write gap 5/8".
+          gap 5/8" | gap-5/8" | Write gap 5/8".
           spaced 20 @ | spaced20 @ | Write spaced 20.
-          clear 1/4" | clear1/4" | Write clear 1.
+          clear 1/4" | clear1/4" | Write clear 1/4".
           """)
   void aValueRunIntoTheWordBeforeIt(String right, String wrong, String message) throws IOException {
     isOneError(NORTH, right, wrong, message);
+  }
+
+  /** The first word of a line, too; the line is read as if the blank stood there. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          slab    10"     all | slab10"     all | Write slab 10".
+          slab    14"     L7 | slab1'-2"     L7 | Write slab 1'-2".
+          vertical    9..12   as | vertical9..12   as | Write vertical 9..12.
+          vertical    1, 21   as | vertical1, 21   as | Write vertical 1.
+          lines 1..21  spaced | lines1..21  spaced | Write lines 1..21.
+          floors L1..L12, Roof | floorsL1..L12, Roof | Write floors L1..L12.
+          clip all | clipall | Write clip all.
+          row top     at | rowtop     at | Write row top.
+          stick 9..21 | stick9..21 | Write stick 9..21.
+          """)
+  void aValueOrNameRunIntoTheFirstWord(String right, String wrong, String message)
+      throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+
+  /** In a block of properties any word may stand first; none has a mark of length in it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"kerf1/8\"", "kerf3\"", "kerf0'-1\""})
+  void aLengthRunIntoAProperty(String wrong) throws IOException {
+    String whole = Files.readString(EXAMPLES.resolve(NORTH), StandardCharsets.UTF_8);
+    String text =
+        whole.replace(
+            "exposure outdoor\n  }", "exposure outdoor\n  }\n  fabrication {\n" + wrong + "\n}");
+    CheckedText checked = checked(NORTH, text);
+    assertThat(checked.findings())
+        .extracting(Finding::message)
+        .containsExactly(
+            "“"
+                + wrong
+                + "” is two words without a blank between. Write "
+                + wrong.replace("kerf", "kerf ")
+                + ".");
+    Fix fix = checked.findings().get(0).fixes().get(0);
+    assertThat(check(NORTH, checked.after(fix).get(NORTH))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          9..12   as | 9 to 12   as | “9 to 12” is no range, in “vertical”: a range is written
+          9..12   as | 9 - 12   as | Write 9..12.
+          9..12   as | 9 -12   as | Write 9..12.
+          9..12   as | 9- 12   as | Write 9..12.
+          9..12   as | 9 through 12   as | Write 9..12.
+          9..12   as | 9 thru 12   as | Write 9..12.
+          9..12   as | from 9 to 12   as | “from 9 to 12” is no range
+          bays 10..12     // | bays from 10 to 12     // | Write 10..12.
+          bays 10..12     // | bays 10 to 12     // | Write 10..12.
+          rows rail..top | rows rail to top | Write rail..top.
+          rows rail..top | rows rail - top | Write rail..top.
+          rows rail..top | rows rail through top | Write rail..top.
+          ladder 1..9 | ladder 1 to 9 | Write 1..9.
+          lines 1..21 | lines 1 - 21 | Write 1..21.
+          lines 1..21 | lines 1-21 | “1-21” is one name, and the spaces are those of a range
+          floors L1..L12, Roof | floors L1 to L12, Roof | Write L1..L12.
+          floors L1..L12, Roof | floors L1-L12, Roof | Write L1..L12.
+          above L1..L12 except L7 | above L1 - L12 except L7 | Write L1..L12.
+          above L2..L12  gap | above L2 to L12  gap | Write L2..L12.
+          2..20   at L2..L12, Roof | 2..20   at L2 to L12, Roof | Write L2..L12.
+          2..20   at L2..L12, Roof | 2..20   at L2 - L12, Roof | these are names of floors or rows
+          9..12   as | 9–12   as | Write .. for a range, - for a minus.
+          9..12   as | 9 … 12   as | Write .. for a range.
+          spaced 14'-0", | spaced 14'–0", | Write .. for a range, - for a minus.
+          """)
+  void aRangeInWordsOrWithADash(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+
+  /** What only looks like such a slip. */
+  @Test
+  void aNameLikeAWordAndARowThatGoesFromOnePlaceToAnotherAreRight() throws IOException {
+    String whole = Files.readString(EXAMPLES.resolve(NORTH), StandardCharsets.UTF_8);
+    String text =
+        whole
+            .replace(
+                "system captured-6\n", "system captured-6\n  let gap5 = 5/4\"\n  let a = 5\"\n")
+            .replace("gap 5/8\"", "gap gap5/2")
+            .replace("sill    at 2\" ", "sill    at a - 3\" ")
+            .replace("head    at 4\"  ", "head at 4\" above Roof to 4\"  ");
+    assertThat(text).contains("let gap5", "gap gap5/2", "at a - 3", "Roof to 4");
+    assertThat(check(NORTH, text)).isEmpty();
+  }
+
+  /** Only a row leads from one place to another; elsewhere the second would be lost in silence. */
+  @Test
+  void aPlaceThatLeadsOnWhereNoneCanIsTold() throws IOException {
+    String whole = Files.readString(EXAMPLES.resolve(NORTH), StandardCharsets.UTF_8);
+    String text = whole.replace("above L2..L12  gap", "above L2 to 2'-0\" above L12  gap");
+    assertThat(check(NORTH, text))
+        .extracting(Finding::message)
+        .containsExactly("“to” cannot stand here, in “splice”. Expected: , or ...");
   }
 
   /** It is told where the comma is, not on the line that it joins to its own. */
