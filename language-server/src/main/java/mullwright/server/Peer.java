@@ -39,7 +39,7 @@ final class Peer implements Endpoint, MessageConsumer, MessageIssueHandler, Meth
   private final Log log;
   private final AtomicInteger asked = new AtomicInteger();
   private final Map<String, Question> questions = new ConcurrentHashMap<>();
-  private final Map<String, CompletableFuture<?>> answering = new ConcurrentHashMap<>();
+  private final Map<Id, CompletableFuture<?>> answering = new ConcurrentHashMap<>();
 
   /**
    * @param out the way to the client
@@ -53,6 +53,17 @@ final class Peer implements Endpoint, MessageConsumer, MessageIssueHandler, Meth
 
   /** What the service asked, until the client answers. */
   private record Question(String method, CompletableFuture<Object> answer) {}
+
+  /** What tells questions of the client's apart: 7 and "7" are two (JSON-RPC 2.0, section 4). */
+  private record Id(String text, boolean number) {
+    static Id of(IdentifiableMessage request) {
+      return new Id(request.getId(), request.getRawId().isRight());
+    }
+
+    static Id of(CancelParams which) {
+      return new Id(which.getId(), which.getRawId().isRight());
+    }
+  }
 
   @Override
   public void notify(String method, Object parameters) {
@@ -112,7 +123,7 @@ final class Peer implements Endpoint, MessageConsumer, MessageIssueHandler, Meth
       }
     } else if (notice.getParams() instanceof CancelParams which && which.getId() != null) {
       // a question may be taken back when its answer is on the way; that is no news
-      CompletableFuture<?> answer = answering.get(which.getId());
+      CompletableFuture<?> answer = answering.get(Id.of(which));
       if (answer != null) {
         answer.cancel(true);
       }
@@ -131,18 +142,25 @@ final class Peer implements Endpoint, MessageConsumer, MessageIssueHandler, Meth
   }
 
   private void answer(RequestMessage request) {
-    CompletableFuture<?> answer;
+    CompletableFuture<?> answer = asked(request);
+    Id id = Id.of(request);
+    answering.put(id, answer);
+    answer.whenComplete(
+        (result, fault) -> {
+          answering.remove(id, answer);
+          answered(request, result, fault);
+        });
+  }
+
+  private CompletableFuture<?> asked(RequestMessage request) {
     try {
-      answer = service.request(request.getMethod(), request.getParams());
+      return service.request(request.getMethod(), request.getParams());
     } catch (RuntimeException fault) {
-      answer = CompletableFuture.failedFuture(fault);
+      return CompletableFuture.failedFuture(fault);
     }
-    answering.put(request.getId(), answer);
-    answer.whenComplete((result, fault) -> answered(request, result, fault));
   }
 
   private void answered(RequestMessage request, Object result, Throwable fault) {
-    answering.remove(request.getId());
     ResponseMessage response = responseTo(request);
     if (fault == null) {
       response.setResult(result);

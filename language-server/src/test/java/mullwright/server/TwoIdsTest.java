@@ -1,0 +1,66 @@
+package mullwright.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** JSON-RPC 2.0, section 4: an id is a number or a text, and 7 is not "7". */
+class TwoIdsTest {
+  private static final int WALLS = 60;
+  private static final String HOVER =
+      "{'jsonrpc':'2.0','id':ID,'method':'textDocument/hover','params':{'textDocument':"
+          + "{'uri':'file:///nowhere.wall'},'position':{'line':0,'character':0}}}";
+
+  @TempDir Path folder;
+
+  @Test
+  void takingBackANumberLeavesTheTextThatReadsLikeIt() {
+    onlyTheOneTakenBackIsRefused("7", "'7'");
+  }
+
+  @Test
+  void takingBackATextLeavesTheNumberThatReadsLikeIt() {
+    onlyTheOneTakenBackIsRefused("'7'", "7");
+  }
+
+  /** Asks both behind long work. */
+  private void onlyTheOneTakenBackIsRefused(String id, String other) {
+    for (int i = 0; i < WALLS; i++) {
+      Conversation.write(folder, "w" + i + ".wall", WallTalk.WALL.text());
+    }
+    RawTalk talk = new RawTalk();
+    talk.say(
+        RawTalk.INITIALIZE.replace(
+            "'params':{", "'params':{'rootUri':'" + Conversation.address(folder) + "',"));
+    talk.answer(1);
+    talk.say(
+        "{'jsonrpc':'2.0','id':2,'method':'workspace/diagnostic','params':"
+            + "{'previousResultIds':[],'workDoneToken':'walls'}}");
+    assertThat(talk.next().get("method").getAsString()).isEqualTo("$/progress");
+    talk.say(HOVER.replace("ID", "7")).say(HOVER.replace("ID", "'7'"));
+    talk.say("{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':" + id + "}}");
+    talk.say("{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':2}}");
+    Map<String, JsonObject> answers = new HashMap<>();
+    while (answers.size() < 3) {
+      JsonObject next = talk.next();
+      if (next.get("id") instanceof JsonPrimitive of) {
+        answers.put(of.toString(), next);
+      }
+    }
+    talk.say("{'jsonrpc':'2.0','id':3,'method':'shutdown'}");
+    talk.answer(3);
+    talk.say("{'jsonrpc':'2.0','method':'exit'}");
+    assertThat(talk.end()).isZero();
+    assertThat(answers).containsOnlyKeys("2", "7", "\"7\"");
+    assertThat(answers.get(other.replace('\'', '"')).has("error")).isFalse();
+    // LSP 3.17, ErrorCodes.RequestCancelled
+    JsonObject refused = answers.get(id.replace('\'', '"')).getAsJsonObject("error");
+    assertThat(refused.get("code").getAsInt()).isEqualTo(-32800);
+  }
+}
