@@ -60,6 +60,9 @@ public interface Desk {
    */
   void beside(String what, Document document, Predicate<Document> holds);
 
+  /** Where texts are written for an editor that shows nothing but files. */
+  ShownFiles shownFiles();
+
   /** Every workspace as it stands now. */
   List<View> views();
 }

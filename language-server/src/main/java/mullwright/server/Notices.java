@@ -1,6 +1,7 @@
 package mullwright.server;
 
 import com.google.gson.JsonElement;
+import java.io.IOException;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -83,6 +84,17 @@ final class Notices {
 
   Session session() {
     return session;
+  }
+
+  /** The talk is over and the worker has ended. */
+  void end() {
+    if (session != null) {
+      try {
+        session.end();
+      } catch (IOException kept) {
+        log.fault("Taking away files that were shown", kept);
+      }
+    }
   }
 
   /** A request came with those parameters. */

@@ -79,6 +79,7 @@ public final class ServeMain {
     wire.hangUp();
     worker.end();
     live.end();
+    notices.end();
     keeper.end();
     return code;
   }

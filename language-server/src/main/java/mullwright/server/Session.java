@@ -1,5 +1,6 @@
 package mullwright.server;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -36,6 +37,9 @@ final class Session {
   private final Beside beside = new Beside();
   private Settings settings;
   private String touched = "";
+
+  /** Made when the first is asked for, on the worker; ended after that. */
+  private volatile ShownFiles files;
 
   /** A document the client has open, and its version. */
   record Open(String address, Roots.Held held, Integer version) {
@@ -248,6 +252,13 @@ final class Session {
     return problems;
   }
 
+  /** Takes away the files written for the editor to show; the worker has ended. */
+  void end() throws IOException {
+    if (files != null) {
+      files.end();
+    }
+  }
+
   /** The document last touched; if it is closed, the one opened last. */
   Optional<Document> touched() {
     String last = touched;
@@ -288,6 +299,14 @@ final class Session {
       @Override
       public Optional<String> liveView() {
         return liveView.get();
+      }
+
+      @Override
+      public ShownFiles shownFiles() {
+        if (files == null) {
+          files = new ShownFiles();
+        }
+        return files;
       }
 
       @Override

@@ -120,6 +120,34 @@ class ScheduleTest extends ProtocolTalk {
   }
 
   @Test
+  void allFilesAreInOneFolderThatIsGoneWhenTheServerEnds() throws IOException {
+    JsonObject json = json();
+    json.getAsJsonObject("workspace").remove("textDocumentContent");
+    Path one;
+    Path top;
+    try (Conversation plain = Conversation.greeted("ScheduleTest", folder, capabilities(json))) {
+      String east = Conversation.address(Conversation.write(folder, "walls/east.wall", WALL));
+      String other = Conversation.address(Conversation.write(folder, "walls-east.wall", WALL));
+      plain.open(east, WALL);
+      plain.open(other, WALL.replace("at 4\" below L2", "at 5\" below L2"));
+      one = Path.of(URI.create(shown(plain, "mullwright.showLengths", east)));
+      Path glass = Path.of(URI.create(shown(plain, "mullwright.showGlass", east)));
+      Path two = Path.of(URI.create(shown(plain, "mullwright.showLengths", other)));
+      assertThat(one).isNotEqualTo(two);
+      top = one.getParent().getParent();
+      assertThat(glass.getParent().getParent()).isEqualTo(top);
+      assertThat(two.getParent().getParent()).isEqualTo(top);
+      assertThat(Files.readString(one)).contains("12'-8 1/2\"");
+      assertThat(Files.readString(two)).contains("12'-7 1/2\"");
+      plain.replace(east, WALL.replace("at 4\" below L2", "at 5\" below L2"));
+      assertThat(Path.of(URI.create(shown(plain, "mullwright.showLengths", east)))).isEqualTo(one);
+      assertThat(Files.readString(one)).contains("12'-7 1/2\"");
+    }
+    assertThat(one).doesNotExist();
+    assertThat(top).doesNotExist();
+  }
+
+  @Test
   void anEditorThatShowsNothingIsToldWhereItIs() throws InterruptedException {
     try (Conversation plain = Conversation.greeted("ScheduleTest", folder)) {
       String refusal =

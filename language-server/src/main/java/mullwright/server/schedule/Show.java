@@ -2,7 +2,6 @@ package mullwright.server.schedule;
 
 import com.google.gson.JsonElement;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import mullwright.server.Command;
@@ -10,6 +9,7 @@ import mullwright.server.Desk;
 import mullwright.server.Document;
 import mullwright.server.Editor;
 import mullwright.server.Route;
+import mullwright.server.ShownFiles;
 import mullwright.server.VirtualDocument;
 import mullwright.server.Window;
 
@@ -18,7 +18,7 @@ import mullwright.server.Window;
  * touched; the first argument may be the address of another.
  *
  * <p>An editor that takes documents of the server ({@code workspace.textDocumentContent}, LSP 3.18)
- * shows one that follows every edit. For others the text is written to a file of the machine's
+ * shows one that follows every edit. For others the text is written to a file of the server's
  * temporary folder, which the editor is asked to show ({@code window.showDocument}) or, where it
  * cannot, told of. The answer is the address.
  */
@@ -47,10 +47,9 @@ final class Show implements Command {
       new Window(desk.editor()).show(address);
       return address;
     }
-    String name = document.path().replace('/', '-').replaceAll("\\.wall$", "");
     Editor editor = desk.editor();
-    return texts.apart(
-        schedule, document, text -> written(name + "." + schedule + ".txt", text, shows, editor));
+    ShownFiles files = desk.shownFiles();
+    return texts.apart(schedule, document, text -> written(document, text, files, shows, editor));
   }
 
   private static Document document(List<JsonElement> arguments, Desk desk) {
@@ -62,14 +61,12 @@ final class Show implements Command {
     return desk.touched().orElseThrow(() -> Route.refused("Open a wall file first."));
   }
 
-  private static String written(String name, String text, boolean shows, Editor editor) {
+  private String written(
+      Document document, String text, ShownFiles files, boolean shows, Editor editor) {
+    String name = document.path().replace('/', '-').replaceAll("\\.wall$", "");
     Path file;
     try {
-      Path folder = Files.createTempDirectory("mullwright-");
-      folder.toFile().deleteOnExit();
-      file = folder.resolve(name);
-      Files.writeString(file, text);
-      file.toFile().deleteOnExit();
+      file = files.write(document.address(), name + "." + schedule + ".txt", text);
     } catch (IOException unwritable) {
       throw Route.refused("The schedule cannot be written: " + unwritable.getMessage());
     }
