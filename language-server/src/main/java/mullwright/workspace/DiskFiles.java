@@ -29,16 +29,27 @@ import java.util.Set;
 public final class DiskFiles implements Files {
   private static final int DEPTH_LIMIT = 16;
 
-  /** The most files of any kind that are passed on the way to walls, as in a whole home folder. */
-  private static final int PASS_LIMIT = 100_000;
+  /** The most files and folders that are passed on the way to walls, as in a whole home folder. */
+  static final int PASS_LIMIT = 100_000;
 
   private static final Set<String> PASSED_OVER = Set.of("node_modules", "target", "build");
 
   private final Path root;
+  private final int passLimit;
 
   /** Everything below that folder. */
   public DiskFiles(Path root) {
+    this(root, PASS_LIMIT);
+  }
+
+  /**
+   * Everything below that folder.
+   *
+   * @param passLimit how many files and folders are looked at on the way to walls
+   */
+  DiskFiles(Path root, int passLimit) {
     this.root = root.toAbsolutePath().normalize();
+    this.passLimit = passLimit;
   }
 
   /** The folder itself. */
@@ -134,10 +145,14 @@ public final class DiskFiles implements Files {
 
       @Override
       public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes is) {
-        String name = folder.equals(root) ? "" : folder.getFileName().toString();
+        if (folder.equals(root)) {
+          return FileVisitResult.CONTINUE;
+        }
+        String name = folder.getFileName().toString();
+        passed++;
         return name.startsWith(".") || PASSED_OVER.contains(name)
             ? FileVisitResult.SKIP_SUBTREE
-            : FileVisitResult.CONTINUE;
+            : goesOn();
       }
 
       @Override
@@ -146,7 +161,11 @@ public final class DiskFiles implements Files {
           relative(file).ifPresent(found::add);
         }
         passed++;
-        return found.size() < COUNT_LIMIT && passed < PASS_LIMIT
+        return goesOn();
+      }
+
+      private FileVisitResult goesOn() {
+        return found.size() < COUNT_LIMIT && passed < passLimit
             ? FileVisitResult.CONTINUE
             : FileVisitResult.TERMINATE;
       }

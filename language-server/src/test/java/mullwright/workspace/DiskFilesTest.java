@@ -95,6 +95,23 @@ class DiskFilesTest {
     assertThat(new DiskFiles(folder.resolve("gone")).walls()).isEmpty();
   }
 
+  /** The order of a listing is the disk's own, so only the number is sure. */
+  @Test
+  void looksAtNoMoreThanSoManyFilesAndFoldersOnTheWay() throws IOException {
+    for (int i = 0; i < 20; i++) {
+      write("walls/w" + i + ".wall", utf8(""));
+    }
+    Path root = folder.resolve("root");
+    assertThat(new DiskFiles(root, 21).walls()).as("a folder and its files").hasSize(20);
+    assertThat(new DiskFiles(root, 10).walls()).hasSize(9);
+    for (int i = 0; i < 20; i++) {
+      java.nio.file.Files.createDirectories(root.resolve("walls/w" + i + ".wall.old/deep"));
+    }
+    assertThat(new DiskFiles(root, 1).walls()).isEmpty();
+    assertThat(new DiskFiles(root, 61).walls()).hasSize(20);
+    assertThat(DiskFiles.PASS_LIMIT).as("a large project, not a home folder").isEqualTo(100_000);
+  }
+
   @Test
   void seesAFileThatVanishesAndComesBackWhenAskedToLook() throws IOException {
     write("walls/a.wall", utf8("units inches\n"));
