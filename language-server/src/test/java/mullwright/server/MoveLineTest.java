@@ -13,6 +13,7 @@ import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A grid line is moved by any length, by a command that any editor can run. */
 class MoveLineTest extends ProtocolTalk {
@@ -73,6 +74,30 @@ class MoveLineTest extends ProtocolTalk {
     assertThat(annotation(action).getNeedsConfirmation()).isNull();
     assertThat(annotation(action).getDescription())
         .isEqualTo(answer.getAsJsonArray("lines").get(0).getAsString());
+  }
+
+  /** LSP 3.18, WorkspaceEditClientCapabilities: annotations are for clients that announce them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"changeAnnotationSupport", "documentChanges"})
+  void aClientThatKnowsNoAnnotationsIsSentNone(String lacking) throws InterruptedException {
+    JsonObject json = json();
+    json.getAsJsonObject("workspace").getAsJsonObject("workspaceEdit").remove(lacking);
+    try (Conversation plain = Conversation.greeted("plain", folder, capabilities(json))) {
+      String address = Conversation.address(Conversation.write(folder, "walls/east.wall", WALL));
+      plain.open(address, WALL);
+      await(
+          plain
+              .server
+              .getWorkspaceService()
+              .executeCommand(
+                  new ExecuteCommandParams("mullwright.moveLine", List.of("B", "1\""))));
+      ApplyWorkspaceEditParams told =
+          plain.heard.applied.poll(Conversation.PATIENCE_SECONDS, TimeUnit.SECONDS);
+      JsonObject edit = new Gson().toJsonTree(told.getEdit()).getAsJsonObject();
+      assertThat(edit.has("changeAnnotations")).isFalse();
+      assertThat(edit.toString()).doesNotContain("annotationId").contains("newText");
+      assertThat(edit.has("documentChanges")).isNotEqualTo(lacking.equals("documentChanges"));
+    }
   }
 
   @Test
