@@ -13,7 +13,7 @@ if (!existsSync(JAR)) {
 rmSync(OUT, { recursive: true, force: true });
 mkdirSync(`${OUT}/server`, { recursive: true });
 await import("./bundle.mjs");
-for (const part of ["README.md", "CHANGELOG.md", "language-configuration.json", "syntaxes", "snippets"]) {
+for (const part of ["README.md", "CHANGELOG.md", "icon.png", "language-configuration.json", "syntaxes", "snippets"]) {
   cpSync(part, `${OUT}/${part}`, { recursive: true });
 }
 cpSync("../../LICENSE", `${OUT}/LICENSE`);
@@ -31,6 +31,7 @@ manifest.files = [
   "language-configuration.json",
   "README.md",
   "CHANGELOG.md",
+  "icon.png",
   "LICENSE",
 ];
 writeFileSync(`${OUT}/package.json`, `${JSON.stringify(manifest, null, 2)}\n`);

@@ -81,3 +81,12 @@ test("snippets are whole: each placeholder that is used again has been given", (
     }
   }
 });
+
+test("the icon is a picture of 128 by 128 and is packed", () => {
+  const picture = readFileSync(manifest.icon);
+  // PNG, section 11.2.1: eight bytes of signature, then IHDR with width and height
+  assert.equal(picture.toString("latin1", 1, 4), "PNG");
+  assert.deepEqual([picture.readUInt32BE(16), picture.readUInt32BE(20)], [128, 128]);
+  const packs = readFileSync("scripts/package.mjs", "utf8");
+  assert.equal(packs.split(`"${manifest.icon}"`).length - 1, 2, "copied and listed");
+});
