@@ -33,12 +33,25 @@ final class Omissions extends SlipPlace {
       meant.add("by " + phrase);
     } else if (before.getType() == BEDDED_ON) {
       meant.add("on " + phrase);
+    } else if (previous() == BOLTED && before.getType() == COUNT) {
+      meant.add("x " + phrase);
+    } else if (inPlace() && found.getType() == NAME) {
+      meant.add("above " + phrase);
+      meant.add("below " + phrase);
     } else if (afterWholePart() && !strangersFollow()) {
       if (needsPlace() && !said.contains(ClauseWord.AT) && fits(ClauseWord.AT)) {
         meant.add(ClauseWord.AT.spelling() + " " + phrase);
         return new Garbled(How.WORD_LEFT_OUT, phrase, meant, inside(), range(from));
       }
       boolean one = oneMore();
+      if (one && isCountOfSpaces()) {
+        meant.add("@ " + phrase);
+        return new Garbled(How.WORD_OR_COMMA_LEFT_OUT, phrase, meant, inside(), range(from));
+      }
+      if (one && isAlike()) {
+        How how = mayRange() ? How.COMMA_OR_RANGE_LEFT_OUT : How.COMMA_LEFT_OUT;
+        return new Garbled(how, phrase, meant, inside(), range(from));
+      }
       if (one && betweenLines()) {
         return new Garbled(How.RANGE_LEFT_OUT, phrase, List.of(), inside(), range(from));
       }
@@ -65,6 +78,52 @@ final class Omissions extends SlipPlace {
             meant.subList(0, Math.min(OFFERED, meant.size())),
             inside(),
             range(from));
+  }
+
+  private int previous() {
+    WallToken earlier = (WallToken) tokens.LT(-2);
+    return earlier == null ? 0 : earlier.getType();
+  }
+
+  /** True if a height was read, which is one above or below something. */
+  private boolean inPlace() {
+    boolean height = beginsValue(before.getType()) || unit();
+    boolean levels = kind != StatementKind.LINE && kind != StatementKind.LINES_STATEMENT;
+    for (int i = -1; height && levels && tokens.LT(i) != null; i--) {
+      int type = tokens.LT(i).getType();
+      if (type == NL || type == ABOVE || type == BELOW) {
+        return false;
+      }
+      ClauseWord clause = Keywords.clauseOf(type);
+      if (clause != null) {
+        return clause == ClauseWord.AT || clause == ClauseWord.FROM;
+      }
+    }
+    return false;
+  }
+
+  /** True if a whole number was read in a spacing, and a distance follows. */
+  private boolean isCountOfSpaces() {
+    boolean spacing = previous() == SPACED || previous() == COMMA;
+    return spacing
+        && before.getType() == NUMBER
+        && found.getType() != NUMBER
+        && before.getText().chars().allMatch(Character::isDigit);
+  }
+
+  /** True of {@code R2} after {@code R1}: names of one row, which no other word need part. */
+  private boolean isAlike() {
+    String one = stem(before.getText());
+    return before.getType() == NAME && one.length() > 0 && one.equals(stem(found.getText()));
+  }
+
+  /** The letters before the number that a name ends with; empty if it is not so made. */
+  private static String stem(String name) {
+    int end = name.length();
+    while (end > 0 && Character.isDigit(name.charAt(end - 1))) {
+      end--;
+    }
+    return end == name.length() ? "" : name.substring(0, end);
   }
 
   /** True if the statement says nothing without a place. */

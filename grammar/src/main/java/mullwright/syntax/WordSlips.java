@@ -23,7 +23,8 @@ final class WordSlips extends SlipPlace {
     SyntaxProblem slip = word && numberRunsIn() ? runTogether() : null;
     slip = slip == null && word ? misspelt() : slip;
     slip = slip == null && word ? runTogether() : slip;
-    return slip == null ? runTogetherBefore() : slip;
+    slip = slip == null ? runTogetherBefore() : slip;
+    return slip == null ? misspeltBefore() : slip;
   }
 
   /** The words that may stand here. */
@@ -125,6 +126,22 @@ final class WordSlips extends SlipPlace {
     return longest.isEmpty() || rest.isEmpty() || !Character.isLetterOrDigit(rest.charAt(0))
         ? ""
         : longest + " " + rest;
+  }
+
+  /** A clause word that was read as a name: {@code vision V1 rwos R1..R2}. */
+  private SyntaxProblem misspeltBefore() {
+    String text = before.getText();
+    if (before.getType() != NAME || text.length() < 4) {
+      return null;
+    }
+    for (ClauseWord clause : kind.clauses()) {
+      String word = first(clause);
+      boolean near = word.length() > 3 && Spelling.distance(word, text) == 1;
+      if (near && !said.contains(clause) && fits(clause)) {
+        return new Garbled(How.MISSPELT, text, List.of(word), inside(), before.range());
+      }
+    }
+    return null;
   }
 
   /** A clause word at the end of what was read before: {@code 2..20as mullion}. */

@@ -51,13 +51,24 @@ final class SyntaxFixes {
       return List.of(close(open, at, text));
     }
     if (problem instanceof SyntaxProblem.NotClosed open && open.what() == What.COMMENT) {
-      int end = endOfLine(open.range().start(), text);
-      return List.of(insert("Close the comment", at, end, " */"));
+      return comment(open.range(), at, text);
     }
     if (problem instanceof SyntaxProblem.NotClosed open && open.what() == What.STRING) {
       return List.of(insert("Close the quote", at, endOfWords(open.range(), text), "\""));
     }
     return List.of();
+  }
+
+  /** Of a line that opens or closes a block a comment would take the brace away. */
+  private static List<Fix> comment(TextRange mark, Origin at, String text) {
+    int end = endOfLine(mark.start(), text);
+    String rest = text.substring(mark.end(), end);
+    Fix close = insert("Close the comment", at, end, " */");
+    int blanks = rest.length() - rest.stripLeading().length();
+    TextRange both = new TextRange(mark.start(), mark.end() + blanks);
+    Fix out = fix("Take the /* out", at, both, "");
+    boolean brace = rest.indexOf('{') >= 0 || rest.indexOf('}') >= 0;
+    return brace ? List.of(out, close) : List.of(close, out);
   }
 
   private static boolean isComma(TextRange range, String text) {

@@ -12,6 +12,9 @@ import mullwright.model.GlassWords;
 import mullwright.model.ModelProblem;
 import mullwright.model.NearNames;
 import mullwright.model.Origin;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Statement;
+import mullwright.syntax.StatementKind;
 
 /** A name that nothing in reach has: a floor, row, line, part or value that does not exist. */
 @AutoService(Rule.class)
@@ -44,7 +47,7 @@ public final class UnknownName implements TextRule {
                       + ".")
               .fix(range.get());
         } else {
-          tell(unknown, places.get(Named.by(unknown)), found);
+          tell(unknown, places.get(Named.by(unknown)), facts, found);
         }
       } else if (problem instanceof ModelProblem.Garbled garbled) {
         found
@@ -77,10 +80,11 @@ public final class UnknownName implements TextRule {
     return places;
   }
 
-  private static void tell(ModelProblem.UnknownName unknown, Set<Origin> places, Findings found) {
+  private static void tell(
+      ModelProblem.UnknownName unknown, Set<Origin> places, TextFacts facts, Findings found) {
     String name = unknown.name();
     List<Origin> also = places.stream().filter(origin -> !origin.equals(unknown.origin())).toList();
-    List<String> near = meant(unknown);
+    List<String> near = meant(unknown, facts);
     Findings.Draft draft =
         found
             .at(unknown.origin())
@@ -98,7 +102,7 @@ public final class UnknownName implements TextRule {
   }
 
   /** What may stand in the place of the name, as it is written. */
-  private static List<String> meant(ModelProblem.UnknownName unknown) {
+  private static List<String> meant(ModelProblem.UnknownName unknown, TextFacts facts) {
     String name = unknown.name();
     if (PLACES.contains(unknown.what()) && name.length() > 1 && NearNames.isNear(name, ALL)) {
       return List.of(ALL);
@@ -112,7 +116,23 @@ public final class UnknownName implements TextRule {
         ? Words.near(name, unknown.candidates()).stream()
             .map(near -> unknown.what().equals(GlassWords.KIND) ? near : Words.asName(near))
             .toList()
-        : PLACES.contains(unknown.what()) ? List.of(two, two.replace(", ", "..")) : List.of(two);
+        : !PLACES.contains(unknown.what())
+            ? List.of(two)
+            : isSpace(unknown.origin(), facts)
+                ? List.of(two.replace(", ", ".."))
+                : List.of(two, two.replace(", ", ".."));
+  }
+
+  /** True where the space from one name to another is meant, which no two names are. */
+  private static boolean isSpace(Origin origin, TextFacts facts) {
+    Optional<Statement> statement = facts.statementAt(origin);
+    return statement
+            .filter(it -> it.kind() == StatementKind.LADDER || it.kind() == StatementKind.STICK)
+            .isPresent()
+        || statement.stream()
+            .flatMap(it -> it.clauses().stream())
+            .filter(it -> it.word() == ClauseWord.BAYS || it.word() == ClauseWord.ROWS)
+            .anyMatch(it -> it.range().touches(origin.range().start()));
   }
 
   private static Fix everywhere(Origin first, List<Origin> also, String name) {

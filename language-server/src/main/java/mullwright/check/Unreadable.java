@@ -2,8 +2,10 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import mullwright.model.Origin;
+import mullwright.model.Role;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
 import mullwright.syntax.SyntaxProblem;
@@ -25,18 +27,35 @@ public final class Unreadable implements TextRule {
       List<Segment> segments = file == null ? List.of() : file.segments();
       for (int at = 0; at < segments.size(); at++) {
         for (SyntaxProblem problem : segments.get(at).problems()) {
-          tell(problem, new Origin(path, at, problem.range()), segments.get(at).text(), found);
+          tell(
+              problem,
+              new Origin(path, at, problem.range()),
+              segments.get(at).text(),
+              facts,
+              found);
         }
       }
     }
   }
 
-  private static void tell(SyntaxProblem problem, Origin at, String text, Findings found) {
+  /** True of a word that may lack a comma, and is the name of a part or a role: none of a place. */
+  private static boolean isPart(SyntaxProblem problem, TextFacts facts) {
+    return problem instanceof SyntaxProblem.Garbled slip
+        && slip.how() == SyntaxProblem.Garbled.How.WORD_OR_COMMA_LEFT_OUT
+        && (Arrays.stream(Role.values()).anyMatch(role -> role.spelling().equals(slip.found()))
+            || facts.model().catalog().parts().values().stream()
+                .anyMatch(parts -> parts.containsKey(slip.found())));
+  }
+
+  private static void tell(
+      SyntaxProblem problem, Origin at, String text, TextFacts facts, Findings found) {
     SyntaxWords words = SyntaxWords.of(problem);
     Findings.Draft draft = found.at(at).text().what(words.what()).mend(words.mend());
     for (String replacement : words.replacements()) {
       draft.fix(Fixes.replace(at, replacement));
     }
-    SyntaxFixes.of(problem, at, text).forEach(draft::fix);
+    SyntaxFixes.of(problem, at, text).stream()
+        .filter(fix -> !(isPart(problem, facts) && fix.title().startsWith("Put a comma")))
+        .forEach(draft::fix);
   }
 }

@@ -4,7 +4,9 @@ import com.google.auto.service.AutoService;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import mullwright.model.ModelProblem;
+import mullwright.model.Origin;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Unit;
 
@@ -48,10 +50,30 @@ public final class WrongUnit implements TextRule {
             .filter(bare.number()::equals)
             .ifPresent(
                 number ->
-                    units(bare.expected())
+                    likely(bare, facts)
                         .forEach(unit -> draft.fix(Fixes.replace(bare.origin(), number + unit))));
       }
     }
+  }
+
+  /** Units of that kind that stand elsewhere in the same statement; all, if none does. */
+  private static List<String> likely(ModelProblem.UnitMissing bare, TextFacts facts) {
+    List<String> all = units(bare.expected());
+    String said =
+        facts
+            .statementAt(bare.origin())
+            .map(it -> new Origin(bare.origin().file(), bare.origin().segment(), it.range()))
+            .flatMap(facts::textAt)
+            .orElse("");
+    List<String> written =
+        all.stream()
+            .filter(
+                unit ->
+                    Pattern.compile("[0-9]\\s*" + Pattern.quote(unit.strip()) + "(?![\\w/])")
+                        .matcher(said)
+                        .find())
+            .toList();
+    return written.isEmpty() ? all : written;
   }
 
   /** What may be written behind a number of that kind. */

@@ -77,6 +77,53 @@ class SlipSentencesTest {
     isOneError(NORTH, right, wrong, message);
   }
 
+  /** A word that joins, or a whole mark, is missing; every mend that is offered is read. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          spaced 20 @ 5'-0" | spaced 20 5'-0" | Write @ 5'-0", or put a comma before it
+          14'-0", 11 @ 13'-0" | 14'-0", 11 13'-0" | Write @ 13'-0", or put a comma before it
+          at 2'-0" above L2..L12  gap | at 2'-0" L2..L12  gap | Write above L2..L12 or below
+          vision  V1  rows rail..top | vision  V1  rwos rail..top | Did you mean rows?
+          """)
+  void aWordThatJoinsLeftOut(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+
+  @Test
+  void eachOfferOfAnIncompleteLineIsRead() throws IOException {
+    String whole = Files.readString(EXAMPLES.resolve(EAST), StandardCharsets.UTF_8);
+    for (String[] slip :
+        new String[][] {
+          {
+            "bolted 2 x hex-half     isolated by bituminous-paint\n",
+            "bolted 2 hex-half     isolated by bituminous-paint\n"
+          },
+          {"R1..R2, R4..R5", "R1..R2 R4..R5"},
+          {"R1..R2, R4..R5", "R1..R2, R4R5"},
+          {"ladder A..C", "ladder AC"},
+          {"B..F    as mullion", "B..F    mullion"},
+          {"part slot-6", "slot-6"},
+          {"field   32 psf in", "field   32 in"},
+          {"grid {", "/* grid {"}
+        }) {
+      assertThat(whole).contains(slip[0]);
+      CheckedText checked = checked(EAST, whole.replace(slip[0], slip[1]));
+      assertThat(checked.findings()).as(slip[1]).hasSize(1);
+      List<Fix> fixes = checked.findings().get(0).fixes();
+      assertThat(fixes).as(slip[1]).isNotEmpty();
+      boolean closesToo = slip[1].startsWith("/*");
+      for (Fix fix : closesToo ? fixes.subList(0, 1) : fixes) {
+        assertThat(check(EAST, checked.after(fix).get(EAST)))
+            .as(slip[1] + " after " + fix.title())
+            .isEmpty();
+      }
+    }
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
