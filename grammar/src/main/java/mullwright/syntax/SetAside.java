@@ -4,6 +4,7 @@ import static mullwright.syntax.antlr.WallLexer.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import mullwright.syntax.SyntaxProblem.InchMarkMissing;
 import mullwright.syntax.SyntaxProblem.NotClosed;
 import mullwright.syntax.SyntaxProblem.StrayCharacter;
 
@@ -61,6 +62,9 @@ final class SetAside {
     if (all.getText().startsWith("#")) {
       return hash(raw, first);
     }
+    if (doublesFootMark(raw, first, all, kept)) {
+      return last;
+    }
     boolean begins = kept.isEmpty() || kept.get(kept.size() - 1).getType() == NL;
     boolean touches =
         first > 0 && isWord(raw.get(first - 1)) && raw.get(first - 1).end() == all.start()
@@ -77,6 +81,27 @@ final class SetAside {
       out.drop(all, problem);
     }
     return last;
+  }
+
+  /** Two foot marks are an inch mark to whoever types them: {@code 6''}, {@code 12'-6''}. */
+  private boolean doublesFootMark(
+      List<WallToken> raw, int first, WallToken all, List<WallToken> kept) {
+    WallToken before = first > 0 ? raw.get(first - 1) : null;
+    boolean feet =
+        before != null
+            && (before.getType() == FEET_TWICE
+                || before.getType() == LENGTH && Literals.isFeet(before.getText()));
+    if (!feet
+        || before.end() != all.start()
+        || all.end() - all.start() != 1
+        || FOOT_MARKS.indexOf(all.getText()) < 0) {
+      return false;
+    }
+    String text = before.getText();
+    TextRange range = new TextRange(before.start(), all.end());
+    out.report(new InchMarkMissing(text.substring(0, text.length() - 1), range));
+    kept.set(kept.size() - 1, before.part(FAULT, range.start(), range.end()));
+    return true;
   }
 
   /** True of a foot mark after a word with a number run into it: {@code at13'-0"}, told as that. */

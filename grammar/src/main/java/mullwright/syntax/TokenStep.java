@@ -143,12 +143,7 @@ final class TokenStep {
     StatementKind clausesOf = null;
     switch (kind) {
       case UNKNOWN -> {
-        out.report(
-            new UnknownKeyword(
-                new Word(word, false, first.range()),
-                block,
-                Keywords.nearest(block, word),
-                first.range()));
+        out.report(unknown(line, block));
         skip(line);
         opens = nextIs(LBRACE) ? Keywords.meantBlock(block, word) : null;
       }
@@ -173,6 +168,20 @@ final class TokenStep {
     } else {
       endLine();
     }
+  }
+
+  /** The first word, or the first two if the block knows them with a dash: {@code dead load}. */
+  private static UnknownKeyword unknown(List<WallToken> line, BlockKind block) {
+    WallToken first = line.get(0);
+    String word = first.getText();
+    TextRange range = first.range();
+    if (line.size() > 1 && Keywords.isStatementWord(block, word + "-" + line.get(1).getText())) {
+      range = new TextRange(first.start(), line.get(1).end());
+      word = word + "-" + line.get(1).getText();
+    }
+    String written = first.part(NAME, range.start(), range.end()).getText();
+    return new UnknownKeyword(
+        new Word(written, false, range), block, Keywords.nearest(block, word), range);
   }
 
   /** Nothing of the line is read; its tokens stay so that they can be shown. */

@@ -40,6 +40,9 @@ final class SyntaxFixes {
     if (problem instanceof SyntaxProblem.Garbled slip) {
       return joined(slip, at, text);
     }
+    if (problem instanceof SyntaxProblem.UnknownKeyword unknown) {
+      return OtherWords.fixes(unknown, at, text);
+    }
     if (problem instanceof SyntaxProblem.BraceExtra) {
       TextRange line = withItsLine(problem.range(), text);
       return List.of(fix("Take the } out", at, line, ""));
@@ -72,7 +75,10 @@ final class SyntaxFixes {
   }
 
   private static boolean isComma(TextRange range, String text) {
-    return range.end() <= text.length() && text.substring(range.start(), range.end()).equals(",");
+    // after the dots of a range a name is missing, and the comma is right
+    return range.end() <= text.length()
+        && text.substring(range.start(), range.end()).equals(",")
+        && !text.substring(0, range.start()).stripTrailing().endsWith("..");
   }
 
   /** After feet a minus is meant, else the dots of a range, and the other may be. */

@@ -42,6 +42,12 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
     if (problem instanceof SyntaxProblem.Garbled it) {
       return garbled(it);
     }
+    if (problem instanceof SyntaxProblem.UnknownKeyword it && !OtherWords.of(it).isEmpty()) {
+      return new SyntaxWords(
+          "No statement here begins with " + Words.quoted(it.word().text()) + ".",
+          "Write " + OtherWords.of(it) + ".",
+          List.of());
+    }
     if (problem instanceof SyntaxProblem.UnknownKeyword it) {
       return new SyntaxWords(
           "No statement here begins with " + Words.quoted(it.word().text()) + ".",

@@ -93,6 +93,26 @@ class SlipSentencesTest {
     isOneError(NORTH, right, wrong, message);
   }
 
+  /** Words of the trade, or of a keyboard, that the language writes in another way. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          dead-load   1, 21 | dead load   1, 21 | Did you mean dead-load?
+          opening door    D1 | door    D1 | Write opening door.
+          vision  V1 | glass  V1 | Write vision or spandrel.
+          vertical    2..20   as mullion | mullion 2..20 | Write vertical, and as mullion after
+          vertical    1, 21   as jamb | jamb 1, 21 // at the ends | as jamb after its lines
+          spaced 20 @ 5'-0" | spaced 20 at 5'-0" | Write @ for at
+          at 3'-0" | at 36'' | “36” lacks its inch mark. Write 36".
+          slab    14"     L7 | slab    1'-2''     L7 | “1'-2” lacks its inch mark. Write 1'-2".
+          """)
+  void aWordInUseElsewhere(String right, String wrong, String message) throws IOException {
+    isOneError(NORTH, right, wrong, message);
+  }
+
   @Test
   void eachOfferOfAnIncompleteLineIsRead() throws IOException {
     String whole = Files.readString(EXAMPLES.resolve(EAST), StandardCharsets.UTF_8);
