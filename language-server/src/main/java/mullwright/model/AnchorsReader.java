@@ -68,8 +68,7 @@ final class AnchorsReader {
     }
     narrower.reportShadowed();
     anchors.sort(
-        (one, other) ->
-            LinePlaces.inOrder(one.line(), one.place(), other.line(), other.place()));
+        (one, other) -> LinePlaces.inOrder(one.line(), one.place(), other.line(), other.place()));
     return anchors;
   }
 

@@ -51,8 +51,7 @@ final class BracketReader {
     }
     narrower.reportShadowed();
     brackets.sort(
-        (one, other) ->
-            LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
+        (one, other) -> LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
     return brackets;
   }
 

@@ -52,8 +52,7 @@ final class SpliceReader {
     }
     narrower.reportShadowed();
     splices.sort(
-        (one, other) ->
-            LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
+        (one, other) -> LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
     return splices;
   }
 

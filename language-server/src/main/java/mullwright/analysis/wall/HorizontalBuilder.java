@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.RowPieces;
 import mullwright.layout.WallLayout;
 import mullwright.model.Given;
 import mullwright.model.Grid;
@@ -273,11 +274,11 @@ final class HorizontalBuilder {
 
   /** Centre to centre of the rows round a cell [m]; its daylight where one slopes. */
   private double height(Cell cell) {
-    HorizontalPiece below = rows.in(cell.below(), cell.firstBay());
-    HorizontalPiece above = rows.in(cell.above(), cell.firstBay());
-    return below == null || above == null || slopes(below) || slopes(above)
+    Optional<HorizontalPiece> below = rows.under(cell);
+    Optional<HorizontalPiece> above = rows.over(cell);
+    return below.isEmpty() || above.isEmpty() || slopes(below.get()) || slopes(above.get())
         ? cell.daylightHeight().toMetres()
-        : above.yLeft().minus(below.yLeft()).toMetres();
+        : above.get().yLeft().minus(below.get().yLeft()).toMetres();
   }
 
   private static boolean slopes(HorizontalPiece piece) {

@@ -12,6 +12,7 @@ import mullwright.analysis.beam.BeamAnswer;
 import mullwright.analysis.beam.BeamProblem;
 import mullwright.analysis.beam.LoadCase;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.RowPieces;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
@@ -69,7 +70,7 @@ final class RunBuilder {
     this.centres = centres;
     this.weight = weight;
     this.held = held;
-    RowPieces rows = new RowPieces(layout);
+    RowPieces rows = RowPieces.of(layout);
     this.loads = new RunLoads(layout, wind, centres, rows);
     this.horizontals = new HorizontalBuilder(layout, wind, weights, centres, rows, memory);
     List<VerticalPiece> pieces = new ArrayList<>();

@@ -2,11 +2,13 @@ package mullwright.analysis.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import mullwright.analysis.beam.BeamLoad;
 import mullwright.analysis.beam.HingedBeam;
 import mullwright.analysis.beam.LoadCase;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.RowPieces;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
@@ -95,10 +97,11 @@ final class RunLoads {
     List<Grid.Bay> bays = layout.wall().grid().bays();
     int bay =
         bays.get(cell.firstBay()).left() == vertical.line() ? cell.firstBay() : cell.lastBay();
-    HorizontalPiece piece = rows.in(row, bay);
-    if (piece == null) {
+    Optional<HorizontalPiece> bounds = row < 0 ? Optional.empty() : rows.in(row, bay);
+    if (bounds.isEmpty()) {
       return new Pass(bare(row, daylightEdge).toMetres(), slack);
     }
+    HorizontalPiece piece = bounds.get();
     double y = piece.yLeft().toMetres();
     double rise = piece.yRight().toMetres() - y;
     if (rise == 0) {
