@@ -113,7 +113,7 @@ final class OrderTables {
     return new Entry.Amount(new Quantity(sum, kind.dimension()));
   }
 
-  /** Billed width, or height: rounded up to the agreed multiple. */
+  /** Billed width, or height: that of the order, rounded up to the agreed multiple. */
   private static Optional<Length> billed(Cell cell, Length size) {
     return cell.glass()
         .flatMap(Part.Glass::billed)
@@ -127,11 +127,12 @@ final class OrderTables {
   }
 
   private Optional<Quantity> billedArea(Cell cell) {
-    return billed(cell, cell.glassWidth())
+    GlassSizes sizes = GlassSizes.of(cell, units);
+    return billed(cell, sizes.orderWidth())
         .map(
             width ->
                 new Quantity(
-                    width.metres().times(billed(cell, cell.glassHeight()).get().metres()),
+                    width.metres().times(billed(cell, sizes.orderHeight()).get().metres()),
                     Kind.AREA.dimension()));
   }
 
@@ -187,7 +188,7 @@ final class OrderTables {
     Cell lite = equal.get(0);
     GlassSizes sizes = GlassSizes.of(lite, units);
     SettingBlockPlaces blocks = SettingBlockPlaces.of(lite).orElseThrow();
-    Optional<Length> billed = billed(lite, lite.glassWidth());
+    Optional<Length> billed = billed(lite, sizes.orderWidth());
     String remark = lite.rectangular() ? "" : "bounding size of a sloped lite, not checked";
     boolean operable = lite.use().orElseThrow().operable();
     return List.of(
@@ -197,7 +198,7 @@ final class OrderTables {
         new Entry.Count(equal.size()),
         new Entry.Rectangle(sizes.orderWidth(), sizes.orderHeight()),
         billed.isPresent()
-            ? new Entry.Rectangle(billed.get(), billed(lite, lite.glassHeight()).get())
+            ? new Entry.Rectangle(billed.get(), billed(lite, sizes.orderHeight()).get())
             : Entry.NONE,
         new Entry.Amount(sizes.area()),
         sizes.mass().<Entry>map(Entry.Amount::new).orElse(Entry.NONE),

@@ -145,6 +145,12 @@ class ShopReportsTest {
     Ran ran = Ran.in(folder, "glass", "--output", "csv", "east.wall");
     // 58 1/2 × 76 1/2, rounded up to even inches (common practice): 60 × 78
     assertThat(ran.out()).contains("\"5'-0\"\"\",1524,\"6'-6\"\"\",1981.2");
+    // glass of 60 1/32 is ordered as 60 and billed as that, not as 62
+    Path wall = folder.resolve("east.wall");
+    Files.writeString(wall, Files.readString(wall).replace("6 @ 5'-0\"", "6 @ 5'-1 17/32\""));
+    assertThat(Ran.in(folder, "glass", "--output", "csv", "east.wall").out())
+        .contains(
+            "\"5'-0\"\"\",1524,\"6'-4 1/2\"\"\",1943.1,\"5'-0\"\"\",1524,\"6'-6\"\"\",1981.2");
   }
 
   @Test
