@@ -16,10 +16,14 @@ final class LineMends {
     int found = tokens.LA(1);
     boolean word = found == NAME || found == REFERENCE;
     boolean looked = word || SlipPlace.beginsValue(found);
-    if (kind.clauses().isEmpty() || tokens.LT(-1) == null || !looked) {
+    if (kind.clauses().isEmpty() || tokens.LT(-1) == null) {
       return null;
     }
-    SyntaxProblem slip = new WordSlips(tokens, kind).find(word);
+    SyntaxProblem slip = OtherSpellings.find(tokens, kind);
+    if (slip != null || !looked) {
+      return slip;
+    }
+    slip = new WordSlips(tokens, kind).find(word);
     return slip == null ? new Omissions(tokens, kind).find() : slip;
   }
 }

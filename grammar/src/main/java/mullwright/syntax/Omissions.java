@@ -35,7 +35,7 @@ final class Omissions extends SlipPlace {
       meant.add("on " + phrase);
     } else if (previous() == BOLTED && before.getType() == COUNT) {
       meant.add("x " + phrase);
-    } else if (inPlace() && found.getType() == NAME) {
+    } else if (inPlace() && found.getType() == NAME && !strangersFollow()) {
       meant.add("above " + phrase);
       meant.add("below " + phrase);
     } else if (afterWholePart() && !strangersFollow()) {

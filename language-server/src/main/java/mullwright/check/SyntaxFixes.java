@@ -34,6 +34,9 @@ final class SyntaxFixes {
         && SyntaxWords.DASHES.contains(stray.character())) {
       return dash(stray, at, text);
     }
+    if (problem instanceof SyntaxProblem.StrayCharacter stray) {
+      return stray(stray, at, text);
+    }
     if (problem instanceof SyntaxProblem.Unexpected && isComma(problem.range(), text)) {
       return List.of(fix("Take the comma out", at, problem.range(), ""));
     }
@@ -79,6 +82,22 @@ final class SyntaxFixes {
     return range.end() <= text.length()
         && text.substring(range.start(), range.end()).equals(",")
         && !text.substring(0, range.start()).stripTrailing().endsWith("..");
+  }
+
+  /** {@code &} joins names; what stands at the end of a word can go and leaves it whole. */
+  private static List<Fix> stray(SyntaxProblem.StrayCharacter stray, Origin at, String text) {
+    TextRange range = stray.range();
+    boolean ends = range.end() >= text.length() || Character.isWhitespace(text.charAt(range.end()));
+    if (!ends || MARKS.contains(stray.character())) {
+      return List.of();
+    }
+    if (stray.character().equals("&")) {
+      int from = text.substring(0, range.start()).stripTrailing().length();
+      return List.of(fix("Write a comma", at, new TextRange(from, range.end()), ","));
+    }
+    return stray.character().equals(":") || stray.character().equals(";")
+        ? List.of(fix("Take the " + stray.character() + " out", at, range, ""))
+        : List.of();
   }
 
   /** After feet a minus is meant, else the dots of a range, and the other may be. */

@@ -159,6 +159,10 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       return plain(
           "The language has no use for “.” here.", "Write .. for a range; else take it out.");
     }
+    if (problem instanceof SyntaxProblem.StrayCharacter it && it.character().equals("&")) {
+      return plain(
+          "The language has no use for “&” here.", "Put a comma between names; else take it out.");
+    }
     if (problem instanceof SyntaxProblem.StrayCharacter it && DASHES.contains(it.character())) {
       return plain(
           "The language has no use for " + Words.quoted(it.character()) + " here.",
@@ -190,7 +194,9 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       case MISSPELT ->
           new SyntaxWords(
               found + " is no word of the language" + inside(it.inside()) + ".",
-              "Did you mean " + Words.either(it.meant()) + "?",
+              it.meant().equals(List.of(","))
+                  ? "Put a comma between the names."
+                  : "Did you mean " + Words.either(it.meant()) + "?",
               it.meant());
       case RUN_TOGETHER ->
           new SyntaxWords(

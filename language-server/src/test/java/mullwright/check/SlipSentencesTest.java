@@ -100,6 +100,15 @@ class SlipSentencesTest {
       quoteCharacter = '`',
       textBlock =
           """
+          at 1'-0"    below L2 | at 1'-0"    under L2 | Did you mean below?
+          at 1'-0"    above L7 | at 1'-0"    over L7 | Did you mean above?
+          clip all  at sill | clip all  @ sill | Did you mean at?
+          at 2'-0" above L2 | @ 2'-0" above L2 | Did you mean at?
+          2..20   as mullion | 2..20   = mullion | Did you mean as?
+          1, 21   as jamb | 1 & 21   as jamb | Put a comma between names
+          1, 21   as jamb | 1 and 21   as jamb | Put a comma between the names.
+          1, 21   as jamb | 1, 21   as: jamb | Take it out.
+          at 2'-0" above L2..L12  gap 5/8" | at 2'-0" above L2..L12  gap 5/8"; | Take it out.
           dead-load   1, 21 | dead load   1, 21 | Did you mean dead-load?
           opening door    D1 | door    D1 | Write opening door.
           vision  V1 | glass  V1 | Write vision or spandrel.
