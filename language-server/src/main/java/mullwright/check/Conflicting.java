@@ -41,7 +41,9 @@ public final class Conflicting implements TextRule {
         .text()
         .what(
             "Two statements of equal reach disagree on "
-                + Words.quoted(conflict.clause())
+                + (conflict.clause().equals(ModelProblem.Conflict.KIND)
+                    ? "what stands there"
+                    : Words.quoted(conflict.clause()))
                 + " for "
                 + conflict.where()
                 + (more == 0 ? "" : " and " + more + " more")

@@ -56,7 +56,12 @@ public final class SpliceUnsupported implements MemberRule {
     String mend =
         floor
             .map(f -> "Add a dead-load anchor at " + f.floor().name() + ".")
-            .orElse("It passes no floor: join it to the next length, or move the splice.");
+            .orElseGet(
+                () ->
+                    facts.analysis().runOf(it).pieces().size() > 1
+                        ? "It passes no floor: join it to the next length, or move the splice."
+                        : "It passes no floor: let it reach one, or give it a dead-load anchor at"
+                            + " a row or height.");
     Findings.Draft draft =
         found
             .at(it.origin())

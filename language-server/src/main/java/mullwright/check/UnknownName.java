@@ -96,6 +96,11 @@ public final class UnknownName implements TextRule {
                     : "Did you mean " + Words.either(near) + "?");
     also.stream().limit(MOST).forEach(origin -> draft.related(origin, "named here too"));
     near.forEach(text -> draft.fix(Fixes.replace(unknown.origin(), text)));
+    if (near.isEmpty() && unknown.candidates().size() == 1) {
+      // the only one there is may be meant, whatever was written
+      String only = unknown.candidates().get(0);
+      draft.fix(Fixes.replace(unknown.origin(), Words.asName(only)));
+    }
     if (!also.isEmpty()) {
       near.forEach(text -> draft.fix(everywhere(unknown.origin(), also, text)));
     }

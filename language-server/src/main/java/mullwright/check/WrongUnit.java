@@ -82,10 +82,14 @@ public final class WrongUnit implements TextRule {
       return List.of("\"", " mm");
     }
     return kind(expected).map(Unit::of).orElse(List.of()).stream()
-        .map(Unit::symbol)
-        // as it is typed
-        .map(symbol -> " " + (symbol.startsWith("°") ? symbol.substring(1) : symbol))
+        .map(unit -> " " + typed(unit))
         .toList();
+  }
+
+  /** As it is typed: the language has no sign for degrees. */
+  private static String typed(Unit unit) {
+    String symbol = unit.symbol();
+    return symbol.startsWith("°") ? symbol.substring(1) : symbol;
   }
 
   private static String quantity(String words) {
@@ -102,7 +106,7 @@ public final class WrongUnit implements TextRule {
     }
     return kind(expected)
         .map(Unit::of)
-        .map(units -> Words.either(units.stream().map(Unit::symbol).toList()))
+        .map(units -> Words.either(units.stream().map(WrongUnit::typed).toList()))
         .map(symbols -> "Write it with a unit of " + expected + ": " + symbols + ".")
         .orElse("Give both sides the same kind of quantity.");
   }

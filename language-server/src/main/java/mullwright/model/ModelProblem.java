@@ -37,7 +37,10 @@ public sealed interface ModelProblem {
       String other,
       Origin first,
       Origin origin)
-      implements ModelProblem {}
+      implements ModelProblem {
+    /** In place of a clause: they put different things there. */
+    public static final String KIND = "kind";
+  }
 
   /** Spacings or positions that do not fit the names. */
   record CountMismatch(String what, long names, long given, String hint, Origin origin)

@@ -226,7 +226,8 @@ final class Narrower {
     for (int i : narrowest) {
       Claim other = claims.get(i);
       if (!other.keyword.equals(winner.keyword)) {
-        conflict(narrowest.get(0), i, key, "kind", winner.keyword, other.keyword);
+        conflict(
+            narrowest.get(0), i, key, ModelProblem.Conflict.KIND, winner.keyword, other.keyword);
       }
     }
     winner.holds = true;

@@ -93,6 +93,46 @@ final class PhrasePattern {
     return match(members, phrase, captures, isValue) ? Optional.of(captures) : Optional.empty();
   }
 
+  /**
+   * How many parts of the phrase can be read before the first that does not fit.
+   *
+   * @param isValue true for a word that names a value
+   */
+  int reach(List<Part> phrase, Predicate<String> isValue) {
+    int read = phrase.size();
+    while (read > 0 && !begins(members, phrase.subList(0, read), isValue)) {
+      read--;
+    }
+    return read;
+  }
+
+  /** True if the phrase is how some that fits the pattern may begin. */
+  private static boolean begins(List<Member> open, List<Part> rest, Predicate<String> isValue) {
+    if (rest.isEmpty()) {
+      return true;
+    }
+    if (open.isEmpty()) {
+      return false;
+    }
+    Member member = open.get(0);
+    List<Member> after = open.subList(1, open.size());
+    if (member instanceof Maybe maybe) {
+      List<Member> with = new ArrayList<>(maybe.members());
+      with.addAll(after);
+      return begins(with, rest, isValue) || begins(after, rest, isValue);
+    }
+    if (member instanceof Fixed fixed) {
+      return fixed.words().contains(word(rest.get(0)))
+          && begins(after, rest.subList(1, rest.size()), isValue);
+    }
+    for (int taken : widths((Slot) member, rest, isValue)) {
+      if (begins(after, rest.subList(taken, rest.size()), isValue)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private boolean match(
       List<Member> open, List<Part> rest, List<Capture> captures, Predicate<String> isValue) {
     if (open.isEmpty()) {

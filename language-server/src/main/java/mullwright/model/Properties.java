@@ -166,13 +166,32 @@ final class Properties {
       return Optional.empty();
     }
     if (!with.spot().broken(statement.range())) {
-      String pattern = schema.find(word).orElseThrow().pattern();
+      String pattern = nearest(word, parts, scope);
       with.collector()
           .problem(
               new ModelProblem.BadProperty(
                   schema.kind(), word, pattern, List.of(), with.spot().at(range)));
     }
     return Optional.empty();
+  }
+
+  /** The forms that what is written goes furthest with; all of them if it begins like none. */
+  private String nearest(String word, List<Argument.Phrase.Part> parts, Scope scope) {
+    List<PhrasePattern> patterns = schema.patterns(word);
+    List<String> written = schema.find(word).orElseThrow().patterns();
+    List<String> furthest = new ArrayList<>();
+    int most = 0;
+    for (int form = 0; form < patterns.size(); form++) {
+      int reach = patterns.get(form).reach(parts, name -> scope.find(name) != null);
+      if (reach > most) {
+        most = reach;
+        furthest.clear();
+      }
+      if (reach == most) {
+        furthest.add(written.get(form));
+      }
+    }
+    return String.join(" or ", furthest);
   }
 
   /** The property that a phrase begins with which a comma joined to the line above. */
@@ -432,7 +451,7 @@ final class Properties {
       PhrasePattern.Capture capture = captures.get(index);
       return reading
           .values()
-          .quantity(expression(capture), kind, property)
+          .quantity(expression(capture), kind, kind == Kind.TEMPERATURE ? kind.words() : property)
           .map(quantity -> Given.stated(quantity, at(capture)));
     }
 

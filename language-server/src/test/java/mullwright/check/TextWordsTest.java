@@ -221,6 +221,12 @@ class TextWordsTest {
             + " gap 5/8\" against gap 3/4\"."
             + " Make one of them narrower, so that it wins, or let them agree.");
     told.put(
+        new ModelProblem.Conflict(
+            "anchor", "line A at sill", "kind", "clip", "dead-load", THERE, HERE),
+        "Two statements of equal reach disagree on what stands there for line A at sill:"
+            + " clip against dead-load."
+            + " Make one of them narrower, so that it wins, or let them agree.");
+    told.put(
         new ModelProblem.CountMismatch("spaces between 7 lines", 6, 5, "write spaced 6 @ 5'", HERE),
         "The spaces between 7 lines do not fit: 6 wanted, 5 given. Write spaced 6 @ 5'.");
     told.put(
@@ -239,8 +245,8 @@ class TextWordsTest {
             + " Write its unit; for bare lengths one line such as units inches says it for the"
             + " whole file.");
     told.put(
-        new ModelProblem.UnitMissing("metal", "temperature", "60", HERE),
-        "The metal “60” has no unit. Write it with a unit of temperature: °F, °C or K.");
+        new ModelProblem.UnitMissing("temperature", "temperature", "60", HERE),
+        "The temperature “60” has no unit. Write it with a unit of temperature: F, C or K.");
     told.put(
         bad(BadValue.Reason.DIVISION_BY_ZERO, "5 / 0"),
         "“5 / 0” divides by zero. Divide by another number.");
