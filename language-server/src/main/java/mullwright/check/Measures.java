@@ -25,6 +25,9 @@ import mullwright.syntax.StatementKind;
  * @param system of the file's first {@code units} statement; US where there is none
  */
 record Measures(UnitSystem system) {
+  /** Beyond it a share only tells that a number of the text is out of all proportion. */
+  private static final int MOST = 1_000_000;
+
   /** In the units of a wall's file. */
   static Measures of(WallFacts facts) {
     ParsedFile file = facts.text().files().get(facts.wall().origin().file());
@@ -126,8 +129,11 @@ record Measures(UnitSystem system) {
     return LengthPrinter.exact(length, system);
   }
 
-  /** A share of one, to the hundredth: {@code 0.21}. */
+  /** A share of one, to the hundredth: {@code 0.21}; one without end is told as more than any. */
   static String share(double share) {
+    if (!(share < MOST)) {
+      return "more than " + MOST + " times";
+    }
     return BigDecimal.valueOf(share).setScale(2, RoundingMode.HALF_UP).toPlainString();
   }
 }

@@ -63,19 +63,26 @@ public final class SpanStress implements WallRule {
       WallFacts facts,
       Findings found) {
     Measures say = Measures.of(facts);
-    found
-        .at(origin)
-        .piece(name)
-        .what(sentence(worst, place + say.length(worst.peak().at()), say))
-        .mend(mend(worst.limit()))
-        .measured(worst.measured().apply(trace))
-        .limit(worst.allowed().get());
+    Findings.Draft draft =
+        found
+            .at(origin)
+            .piece(name)
+            .what(sentence(worst, place + say.length(worst.peak().at()), say))
+            .mend(mend(worst.limit()))
+            .limit(worst.allowed().get());
+    if (Double.isFinite(worst.demand())) {
+      draft.measured(worst.measured().apply(trace));
+    }
   }
 
   private static String sentence(BendingCheck worst, String place, Measures say) {
     String share = " (" + Measures.share(worst.utilisation()) + " of it).";
     String where = " under " + worst.peak().response().name() + ", " + place;
-    String demand = say.of(worst.demand(), worst.kind());
+    // a section property of next to nothing, a slip of the pen in the catalog
+    String demand =
+        Double.isFinite(worst.demand())
+            ? say.of(worst.demand(), worst.kind())
+            : "beyond all measure";
     String capacity = say.of(worst.capacity(), worst.kind());
     return switch (worst.limit()) {
       case FIBRE ->

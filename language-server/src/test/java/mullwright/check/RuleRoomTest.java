@@ -94,6 +94,7 @@ class RuleRoomTest {
                 "isolation-missing",
                 "isolation-overdone",
                 "span-deflection",
+                "span-unchecked",
                 "stock-exceeded",
                 "glass-overloaded",
                 "glass-deflection",
