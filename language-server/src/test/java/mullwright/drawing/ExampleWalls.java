@@ -33,8 +33,13 @@ public final class ExampleWalls {
   public record Example(String path, String text, WallLayout layout, ElevationOptions options) {}
 
   public static Example of(String path) {
-    Path examples = Path.of("..", "examples").toAbsolutePath().normalize();
-    Snapshot snapshot = new Workspace(new DiskFiles(examples), Rules.find()).snapshot();
+    UnitSystem units = path.startsWith("library") ? UnitSystem.SI : UnitSystem.US;
+    return in(Path.of("..", "examples").toAbsolutePath().normalize(), path, units);
+  }
+
+  /** A wall in another folder. */
+  public static Example in(Path folder, String path, UnitSystem units) {
+    Snapshot snapshot = new Workspace(new DiskFiles(folder), Rules.find()).snapshot();
     WallLayout layout = snapshot.reading(path).orElseThrow().layouts().get(0);
     PieceMarks marks = PieceMarks.of(layout);
     Labels labels =
@@ -56,7 +61,6 @@ public final class ExampleWalls {
                 .map(place -> new TextPlace(place.path(), place.start(), place.end()));
           }
         };
-    UnitSystem units = path.startsWith("library") ? UnitSystem.SI : UnitSystem.US;
     String text = snapshot.file(path).orElseThrow().text();
     return new Example(path, text, layout, ElevationOptions.of(units, labels));
   }

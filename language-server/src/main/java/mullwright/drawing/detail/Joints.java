@@ -27,6 +27,10 @@ final class Joints {
   private static final Length PERIMETER = Length.ofInches(1, 2);
 
   private final WallLayout layout;
+
+  /** How many glasses or openings beside a member are named. */
+  private static final int NAMED = 4;
+
   private final Map<Object, Joint> found = new LinkedHashMap<>();
   private final Map<Object, Set<String>> places = new LinkedHashMap<>();
   private final Map<Object, Set<String>> lessNames = new LinkedHashMap<>();
@@ -48,8 +52,8 @@ final class Joints {
         (key, joint) ->
             all.add(
                 joint.with(
-                    String.join(", ", joints.lessNames.get(key)),
-                    String.join(", ", joints.moreNames.get(key)),
+                    names(joints.lessNames.get(key)),
+                    names(joints.moreNames.get(key)),
                     List.copyOf(joints.places.get(key)))));
     return all;
   }
@@ -167,7 +171,7 @@ final class Joints {
     };
   }
 
-  // glass of other plies of the same thickness makes no other detail
+  // glass of other plies of the same thickness makes no other detail, nor another opening
   private void add(
       boolean upright,
       String title,
@@ -208,10 +212,16 @@ final class Joints {
                 List.of()));
   }
 
+  /** All names, or of many the first and how many more. */
+  private static String names(Set<String> names) {
+    return names.size() <= NAMED
+        ? String.join(", ", names)
+        : names.iterator().next() + " and " + (names.size() - 1) + " more";
+  }
+
   private static Object shape(Joint.Side side) {
     return List.of(
         side.kind(),
-        side.kind() == Joint.Side.Kind.OPENING ? side.name() : "",
         side.layers().stream().map(Part.Layer::thickness).toList(),
         side.bite(),
         side.clearance());
