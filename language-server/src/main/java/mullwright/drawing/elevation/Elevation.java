@@ -22,10 +22,19 @@ import mullwright.layout.WallLayout;
  * <p>The origin of its paper is the first grid line at the project's datum.
  */
 public final class Elevation implements Drawing {
+  /** From what stands round the frame down to the title, where the strings leave room. */
+  private static final double UNDER = 42;
+
+  /** Between the strings and the title. */
+  private static final double APART = 4;
+
   private final View view;
   private final Marks marks;
   private final List<ElevationPart> parts;
   private final Box extent;
+
+  /** Base line of the title. */
+  private final double titleAt;
 
   private Elevation(View view) {
     this.view = view;
@@ -33,7 +42,9 @@ public final class Elevation implements Drawing {
     Splices splices = new Splices(view);
     Anchors anchors = new Anchors(view);
     view.layout.verticals().forEach(piece -> taken.take(view.whole(piece).grown(0.4)));
-    view.layout.horizontals().forEach(piece -> taken.take(Box.of(view.corners(piece)).grown(0.3)));
+    view.layout
+        .horizontals()
+        .forEach(piece -> view.boxes(piece).forEach(box -> taken.take(box.grown(0.3))));
     view.layout.splices().forEach(joint -> taken.take(splices.box(joint)));
     view.layout.anchors().forEach(anchor -> taken.take(anchors.box(anchor)));
     view.layout.cells().stream()
@@ -43,17 +54,30 @@ public final class Elevation implements Drawing {
     this.marks = new Marks(view, taken);
     List<ElevationPart> within =
         List.of(new Lites(view, marks), new Surroundings.Slabs(view, marks), new Members(view));
+    Dimensions dimensions = new Dimensions(view);
+    this.titleAt = titleAt(dimensions);
     List<ElevationPart> round =
         List.of(
             splices,
             anchors,
             marks,
             new Surroundings(view),
-            new Dimensions(view),
+            dimensions,
             new MatchLines(view),
             new Keynotes(view, taken));
     this.parts = Stream.concat(within.stream(), round.stream()).toList();
     this.extent = view.frame.empty() ? new Box(0, 0, 60, 20) : reach(round);
+  }
+
+  /** Under the dimension strings, which reach further down where their figures stand upright. */
+  private double titleAt(Dimensions dimensions) {
+    double usual = view.around.bottom() - UNDER;
+    if (view.frame.empty()) {
+      return usual;
+    }
+    Measuring strings = new Measuring();
+    dimensions.paint(strings);
+    return Math.min(usual, strings.reach().bottom() - Lettering.TITLE.height() - APART);
   }
 
   private Box reach(List<ElevationPart> round) {
@@ -119,7 +143,7 @@ public final class Elevation implements Drawing {
 
   private void title(Surface surface) {
     double left = view.around.left();
-    double y = view.around.bottom() - 42;
+    double y = titleAt;
     surface.beginLayer(Layer.NOTE);
     surface.text(title(), left, y, Lettering.TITLE, Align.LEFT);
     surface.line(left, y - 2, left + Math.max(60, Lettering.TITLE.width(title())), y - 2, Pen.CUT);

@@ -202,10 +202,13 @@ final class Marks implements ElevationPart {
       return;
     }
     Box box = Box.of(corners);
+    boolean sloped = !piece.yLeft().equals(piece.yRight());
     double width = WORD.width(subject.mark());
     for (double x = box.left() + 1.5; x < box.right() - width; x += STEP) {
       for (int side : new int[] {1, -1}) {
-        double y = side > 0 ? box.top() + LIFT : box.bottom() - OFF - WORD.height();
+        double edge =
+            sloped ? view.clearOf(piece, x, x + width, side) : side > 0 ? box.top() : box.bottom();
+        double y = side > 0 ? edge + LIFT : edge - OFF - WORD.height();
         if (put(subject, new Word(subject.mark(), x, y, 0, WORD, Align.LEFT))) {
           return;
         }

@@ -12,6 +12,7 @@ import mullwright.drawing.LevelMark;
 import mullwright.drawing.Pen;
 import mullwright.drawing.Surface;
 import mullwright.drawing.Taken;
+import mullwright.drawing.TextBox;
 import mullwright.layout.Cell;
 import mullwright.model.Grid;
 
@@ -68,7 +69,9 @@ final class Surroundings implements ElevationPart {
     return top;
   }
 
+  /** Names of faces, and the corners between them: these higher where both have no room. */
   private void faces(Surface surface, double y) {
+    Taken taken = new Taken();
     Grid grid = view.layout.wall().grid();
     for (Grid.Face face : grid.faces()) {
       double left = view.p(grid.lines().get(face.firstLine()).x());
@@ -76,12 +79,19 @@ final class Surroundings implements ElevationPart {
       Box part = view.cut(new Box(left, view.around.bottom(), right, view.around.bottom()));
       if (!face.name().isEmpty() && part.width() > 0) {
         surface.text(face.name(), part.middleX(), y, Lettering.HEADING, Align.CENTRE);
+        taken.take(TextBox.of(face.name(), part.middleX(), y, 0, Lettering.HEADING, Align.CENTRE));
       }
     }
     for (Grid.Corner corner : grid.corners()) {
       double x = view.p(grid.lines().get(corner.line()).x());
       if (view.showsX(x)) {
-        surface.text(Corners.words(corner), x, y, Lettering.NOTE, Align.CENTRE);
+        String words = Corners.words(corner);
+        double at = y;
+        while (!taken.takeIfFree(
+            TextBox.of(words, x, at, 0, Lettering.NOTE, Align.CENTRE).grown(0.8))) {
+          at += Lettering.HEADING.height() * Lettering.LINE_PITCH;
+        }
+        surface.text(words, x, at, Lettering.NOTE, Align.CENTRE);
       }
     }
   }

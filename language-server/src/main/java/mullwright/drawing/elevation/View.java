@@ -19,6 +19,9 @@ import mullwright.quantity.Length;
 
 /** Turns what is in the wall into places on paper; what is outside the window is cut off. */
 final class View {
+  /** How wide the slices are that a sloped horizontal is taken in, in millimetres of paper. */
+  private static final double SLICE = 3;
+
   final WallLayout layout;
   final ElevationOptions options;
   final Window window;
@@ -131,6 +134,36 @@ final class View {
     double a = p(piece.yLeft());
     double b = p(piece.yRight());
     return new double[] {left, a - half, right, b - half, right, b + half, left, a + half};
+  }
+
+  /**
+   * What a horizontal takes on paper: of one that slopes slices, since it leaves room beside it.
+   */
+  List<Box> boxes(HorizontalPiece piece) {
+    double[] corners = corners(piece);
+    Box whole = Box.of(corners);
+    if (piece.yLeft().equals(piece.yRight())) {
+      return List.of(whole);
+    }
+    int count = Math.max(1, (int) Math.ceil(whole.width() / SLICE));
+    List<Box> slices = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      double left = whole.left() + whole.width() * i / count;
+      double right = whole.left() + whole.width() * (i + 1) / count;
+      double below = Math.min(edge(piece, left, -1), edge(piece, right, -1));
+      double above = Math.max(edge(piece, left, 1), edge(piece, right, 1));
+      slices.add(new Box(left, below, right, above));
+    }
+    return slices;
+  }
+
+  /**
+   * The edge of a horizontal over (1) or under (-1) what stands from the one place to the other.
+   */
+  double clearOf(HorizontalPiece piece, double from, double to, int side) {
+    double a = edge(piece, from, side);
+    double b = edge(piece, to, side);
+    return side > 0 ? Math.max(a, b) : Math.min(a, b);
   }
 
   /** The corners of a daylight opening on paper, whole. */
