@@ -3,7 +3,7 @@
 // examples) and a folder for pictures of each step.
 import assert from "node:assert/strict";
 import { appendFileSync, existsSync, mkdirSync, readFileSync, unlinkSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { chromium } from "playwright-core";
 
 const [address, wall, pictures] = process.argv.slice(2);
@@ -175,6 +175,34 @@ try {
   await page.keyboard.press("F12");
   await until("the catalog opens", async () => (await page.locator("#place").innerText()).includes("catalog/captured.wall"));
   await done("the part's own lines in the catalog");
+
+  // a new wall, by the keyboard alone
+  await page.getByRole("button", { name: "New wall" }).focus();
+  await page.keyboard.press("Enter");
+  const asked = page.getByRole("textbox", { name: "Its file" });
+  await asked.waitFor();
+  assert.equal(await asked.inputValue(), "catalog/new.wall");
+  await done("a new wall is asked for");
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type("ferry-terminal/west");
+  await page.keyboard.press("Enter");
+  const fresh = join(dirname(wall), "west.wall");
+  await until("the new wall is on the disk", async () => existsSync(fresh));
+  await until("and open", async () => (await page.locator("#place").innerText()).endsWith("west.wall"));
+  await page.keyboard.type("door D1");
+  await page.getByRole("button", { name: "west.wall, not saved, 1 error" }).waitFor();
+  // F6 goes round: findings, tools, files, text
+  const focused = () => page.evaluate(() => document.activeElement.closest("#rows, #tools, #files, #editor")?.id);
+  for (const part of ["rows", "tools", "files", "editor"]) {
+    await page.keyboard.press("F6");
+    assert.equal(await focused(), part);
+  }
+  await page.keyboard.press("Shift+F6");
+  assert.match(await page.evaluate(() => document.activeElement.textContent), /west\.wall/);
+  await page.keyboard.press("F6");
+  await page.keyboard.press("Control+z");
+  await page.keyboard.press("Control+s");
+  await done("written and left by the keyboard alone");
 
   await page.emulateMedia({ colorScheme: "dark" });
   await page.getByRole("button", { name: "east.wall" }).click();

@@ -21,6 +21,7 @@ export function load() {
 export function make(monaco, element) {
   return monaco.editor.create(element, {
     model: null,
+    ariaLabel: "Text of the wall. F6 leaves it for the findings.",
     automaticLayout: true,
     "semanticHighlighting.enabled": true,
     fontSize: 14,

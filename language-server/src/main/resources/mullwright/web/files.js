@@ -21,7 +21,7 @@ export function draw(files, about, open) {
   }
   if (drawn.length === 0) {
     const nothing = document.createElement("h2");
-    nothing.textContent = "There is no wall in this folder: put a file NAME.wall into it.";
+    nothing.textContent = "There is no wall in this folder yet.";
     drawn.push(nothing);
   }
   const focused = list.contains(document.activeElement) && document.activeElement.dataset.path;
@@ -51,20 +51,21 @@ function row(path, name, { current, changed, errors, warnings }, open) {
   const button = document.createElement("button");
   button.dataset.path = path;
   button.setAttribute("aria-current", String(current));
+  const found = [[errors, "error"], [warnings, "warning"]].filter(([count]) => count > 0);
+  const counted = found.map(([count, severity]) => `${count} ${severity}${count === 1 ? "" : "s"}`);
+  button.setAttribute("aria-label", [name, ...(changed ? ["not saved"] : []), ...counted].join(", "));
   const label = document.createElement("span");
   label.className = changed ? "name changed" : "name";
   label.textContent = name;
   label.title = changed ? `${path}, not saved` : path;
   button.append(label);
-  for (const [count, severity] of [[errors, "error"], [warnings, "warning"]]) {
-    if (count > 0) {
-      const badge = document.createElement("span");
-      badge.className = `count ${severity}`;
-      badge.textContent = count;
-      badge.title = `${count} ${severity}${count === 1 ? "" : "s"}`;
-      button.append(badge);
-    }
-  }
+  found.forEach(([count, severity], i) => {
+    const badge = document.createElement("span");
+    badge.className = `count ${severity}`;
+    badge.textContent = count;
+    badge.title = counted[i];
+    button.append(badge);
+  });
   button.onclick = () => open(path);
   return button;
 }

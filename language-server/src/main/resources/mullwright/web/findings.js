@@ -90,8 +90,8 @@ export class Findings {
   }
 }
 
-/** Draws the list. */
-export function draw(rows, open) {
+/** Draws the list; without an open wall nothing was looked at, and nothing is said to be found. */
+export function draw(rows, open, looked) {
   const { summary, list } = elements();
   const counts = SEVERITIES.map((severity) => [severity, rows.filter((row) => row.severity === severity).length]);
   const words = counts
@@ -99,7 +99,7 @@ export function draw(rows, open) {
     .map(([severity, count]) =>
       severity === "error" || severity === "warning" ? `${count} ${severity}${count === 1 ? "" : "s"}` : `${count} ${severity}`,
     );
-  summary.textContent = words.length > 0 ? `Findings: ${words.join(", ")}` : "Nothing found";
+  summary.textContent = words.length > 0 ? `Findings: ${words.join(", ")}` : looked ? "Nothing found" : "Findings";
   list.replaceChildren(
     ...rows.map((row) => {
       const item = document.createElement("li");

@@ -3,10 +3,12 @@ import * as completion from "./completion.js";
 import { Documents } from "./documents.js";
 import { compare, load, make } from "./editor.js";
 import * as files from "./files.js";
+import * as fresh from "./fresh.js";
 import { draw as drawFindings, Findings } from "./findings.js";
 import { Conflict, list, read } from "./folder.js";
 import * as hints from "./hints.js";
 import * as hover from "./hover.js";
+import * as keys from "./keys.js";
 import * as layout from "./layout.js";
 import { listen, Refreshes } from "./listen.js";
 import * as mends from "./mends.js";
@@ -182,7 +184,7 @@ function drawNow() {
   const count = (path, severity) =>
     rows.filter((row) => row.path === path && row.severity === severity).length;
   // first, as it takes room from the files where the page is narrow
-  drawFindings(rows, open);
+  drawFindings(rows, open, current !== undefined);
   files.draw(
     there,
     (path) => ({
@@ -195,6 +197,9 @@ function drawNow() {
   );
   const changed = current !== undefined && documents.isChanged(current);
   element("save").disabled = !changed;
+  element("lay-out").disabled = current === undefined;
+  element("mend").disabled = current === undefined;
+  element("empty").hidden = current !== undefined;
   element("place").textContent = current === undefined ? settings.folder : `${settings.folder} / ${current}`;
   document.title = `${changed ? "• " : ""}${current ?? "Mullwright"}`;
 }
@@ -205,6 +210,11 @@ const act = (action) => () => {
   editor.focus();
   editor.getAction(action)?.run();
 };
+element("new").onclick = () =>
+  fresh.ask(current, (path, listed) => {
+    there = listed;
+    open(path);
+  });
 element("save").onclick = save;
 element("lay-out").onclick = act("editor.action.formatDocument");
 element("mend").onclick = act("editor.action.quickFix");
@@ -238,6 +248,16 @@ monaco.editor.registerEditorOpener({
     return (await open(path, range)) !== null;
   },
 });
+const part = (id, ...first) => ({
+  within: () => element(id),
+  focus: () => first.map((selector) => element(id).querySelector(selector)).find(Boolean)?.focus(),
+});
+keys.go([
+  part("tools", "button:enabled"),
+  part("files", '[aria-current="true"]', "button"),
+  { within: () => element("editor"), focus: () => current !== undefined && editor.focus() },
+  part("rows", "button"),
+]);
 documents.whenChanged = draw;
 findings.whenChanged = draw;
 
