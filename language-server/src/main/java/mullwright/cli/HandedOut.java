@@ -75,7 +75,7 @@ final class HandedOut {
                       ? Optional.of(words.get(text))
                       : Optional.empty());
     } catch (IOException failed) {
-      throw new CannotException("“" + file + "” cannot be read: " + failed.getMessage() + ".");
+      throw CannotException.unreadable(String.valueOf(file), failed);
     }
   }
 

@@ -77,7 +77,7 @@ final class KnownFindings {
             Baseline.read(Files.readString(file, StandardCharsets.UTF_8))
                 .orElseThrow(() -> new CannotException("“" + baseline + "” is no baseline."));
       } catch (IOException failed) {
-        throw new CannotException("“" + baseline + "” cannot be read: " + failed.getMessage());
+        throw CannotException.unreadable(String.valueOf(baseline), failed);
       }
       int stale = read.stale(report);
       if (stale > 0) {

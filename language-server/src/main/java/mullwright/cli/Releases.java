@@ -65,7 +65,7 @@ final class Releases {
           files.put(file, ReleaseRecord.hash(Files.readAllBytes(found)));
         }
       } catch (IOException failed) {
-        throw new CannotException("“" + file + "” cannot be read: " + failed.getMessage() + ".");
+        throw CannotException.unreadable(String.valueOf(file), failed);
       }
     }
     return new ReleaseRecord(

@@ -19,8 +19,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "serve",
     description = {
-      "Serve an editor by the Language Server Protocol over standard input and output;",
-      "or, with --web, edit the walls of a folder in a browser on this machine."
+      "Serve an editor by the Language Server Protocol over standard input and output, or, with"
+          + " --web, edit the walls of a folder in a browser on this machine."
     },
     mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
@@ -33,10 +33,9 @@ final class ServeCommand implements Callable<Integer> {
 
   @Option(
       names = KeptServing.OFF,
-      description = {
-        "Keep nothing of what was found for the next start. Without it the user's own folder",
-        "for caches holds the texts last checked, for the user alone."
-      })
+      description =
+          "Keep nothing of what was found for the next start. Without it the user's own folder for"
+              + " caches holds the texts last checked, for the user alone.")
   private boolean keepsNothing;
 
   @Option(

@@ -62,7 +62,7 @@ final class VerifyCommand implements Callable<Integer> {
                               + record
                               + "” is no release record, or was changed after it was made."));
     } catch (IOException failed) {
-      throw new CannotException("“" + record + "” cannot be read: " + failed.getMessage() + ".");
+      throw CannotException.unreadable(record, failed);
     }
     boolean known = handed.isEmpty() || new HandedOut(shell, then).tell(handed, file);
     Path top = root == null ? top(file, then.wall()) : WallFinder.path(shell.directory(), root);

@@ -25,7 +25,7 @@ record WallText(String text, boolean marked) {
       }
       return decode(Files.readAllBytes(file), name);
     } catch (IOException failed) {
-      throw new CannotException("“" + name + "” cannot be read: " + failed.getMessage() + ".");
+      throw CannotException.unreadable(name, failed);
     }
   }
 
