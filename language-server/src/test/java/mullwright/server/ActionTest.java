@@ -58,6 +58,18 @@ class ActionTest extends ProtocolTalk {
   }
 
   @Test
+  void mendsAreOfferedWhereverOnTheLineTheCursorIs() {
+    String text = EAST.replace("as jamb\n    vertical B", "as jmab  // end\n    vertical B");
+    String address = open("walls/east.wall", text);
+    CodeAction mend =
+        titled(actions(address, text, "ical A", CodeActionKind.QuickFix), "Write jamb");
+    assertThat(after(picked(mend), address, text)).isEqualTo(text.replace("jmab", "jamb"));
+    titled(actions(address, text, "end\n", CodeActionKind.QuickFix), "Write jamb");
+    assertThat(actions(address, text, "vertical B", CodeActionKind.QuickFix))
+        .noneMatch(it -> it.getTitle().equals("Write jamb"));
+  }
+
+  @Test
   void offersOnlyTheKindsThatAreWanted() {
     String text =
         EAST.replace("lines A..F  spaced", "lines A..F spaced").replace("clip A", "clipp A");

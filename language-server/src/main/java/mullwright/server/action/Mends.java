@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import mullwright.check.Finding;
 import mullwright.check.Fix;
 import mullwright.check.FoldedFinding;
@@ -17,8 +18,8 @@ import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.Diagnostic;
 
 /**
- * The mends of the findings at a place; and, where a rule found more of the kind in the file, one
- * action that mends them all.
+ * The mends of the findings at a place, or of those on the cursor's line where it touches none;
+ * and, where a rule found more of the kind in the file, one action that mends them all.
  */
 @AutoService(ActionSource.class)
 public final class Mends implements ActionSource {
@@ -29,13 +30,21 @@ public final class Mends implements ActionSource {
 
   @Override
   public List<Action> offers(Selected selected) {
+    List<FoldedFinding> folded = FoldedFinding.fold(selected.findings());
+    List<Action> there = offers(folded, selected::touches, selected);
+    // editors that show a line's findings ask for their mends wherever on it the cursor is
+    return there.isEmpty() ? offers(folded, selected::isOnLineOf, selected) : there;
+  }
+
+  private static List<Action> offers(
+      List<FoldedFinding> all, Predicate<FilePlace> near, Selected selected) {
     List<Action> offers = new ArrayList<>();
     Map<String, Integer> rules = new LinkedHashMap<>();
     List<Finding> findings = selected.findings();
     Document document = selected.document();
-    for (FoldedFinding folded : FoldedFinding.fold(findings)) {
+    for (FoldedFinding folded : all) {
       Optional<FilePlace> place = document.snapshot().place(folded.shown().origin());
-      if (place.filter(selected::touches).isEmpty()) {
+      if (place.filter(near).isEmpty()) {
         continue;
       }
       List<Fix> fixes = folded.fixes();
@@ -49,12 +58,12 @@ public final class Mends implements ActionSource {
       }
     }
     for (String rule : rules.keySet()) {
-      AllMends all = AllMends.of(findings, rule::equals);
-      if (all.count() > 1) {
+      AllMends kind = AllMends.of(findings, rule::equals);
+      if (kind.count() > 1) {
         offers.add(
             Action.of(
-                "Mend all " + all.count() + " of “" + rule + "” in this file",
-                () -> all.edits(document)));
+                "Mend all " + kind.count() + " of “" + rule + "” in this file",
+                () -> kind.edits(document)));
       }
     }
     return offers;

@@ -75,6 +75,19 @@ public final class Selected {
     return place.start() <= end && start <= place.end();
   }
 
+  /** True if the selection is a cursor on the line that a place of the document begins on. */
+  boolean isOnLineOf(FilePlace place) {
+    String text = text();
+    int from = Math.min(start, place.start());
+    int to = Math.min(Math.max(start, place.start()), text.length());
+    for (int i = from; i < to; i++) {
+      if (text.charAt(i) == '\n' || text.charAt(i) == '\r') {
+        return false;
+      }
+    }
+    return start == end;
+  }
+
   /** The innermost statement there whose keyword's line the selection touches; null if none. */
   public Statement statement() {
     return cursor().statement().orElse(null);
