@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import mullwright.model.Origin;
 import mullwright.model.Role;
 import mullwright.syntax.ParsedFile;
@@ -27,12 +28,14 @@ public final class Unreadable implements TextRule {
       List<Segment> segments = file == null ? List.of() : file.segments();
       for (int at = 0; at < segments.size(); at++) {
         for (SyntaxProblem problem : segments.get(at).problems()) {
-          tell(
-              problem,
-              new Origin(path, at, problem.range()),
-              segments.get(at).text(),
-              facts,
-              found);
+          Origin origin = new Origin(path, at, problem.range());
+          String text = segments.get(at).text();
+          Optional<SplitName> split = SplitName.of(problem, text, facts.model().catalog());
+          if (split.isPresent()) {
+            split.get().tell(origin, found);
+          } else {
+            tell(problem, origin, text, facts, found);
+          }
         }
       }
     }

@@ -144,4 +144,22 @@ class FirstGuessesTest {
                     .contains("give it a dead-load anchor at a row or height")
                     .doesNotContain("splice"));
   }
+
+  @Test
+  void aPartsNameWithABlankInItIsPutTogether() throws IOException {
+    Path examples = Path.of("../examples");
+    String lobby = Files.readString(examples.resolve("first-wall/lobby.wall"));
+    String catalog = Files.readString(examples.resolve("catalog/captured.wall"));
+    String split = lobby.replaceFirst("nylon-pad", "nylon pad");
+    CheckedText checked =
+        new CheckedText(
+            "first-wall/lobby.wall",
+            Map.of("first-wall/lobby.wall", split, "catalog/captured.wall", catalog),
+            Rules.find());
+    assertThat(checked.findings()).hasSize(1);
+    Finding finding = checked.findings().get(0);
+    assertThat(finding.message())
+        .isEqualTo("“nylon pad” is one name, which has no blank in it. Write nylon-pad.");
+    assertThat(checked.after(finding.fixes().get(0)).get("first-wall/lobby.wall")).isEqualTo(lobby);
+  }
 }
