@@ -54,11 +54,17 @@ public record FoldedFinding(Finding shown, List<Finding> others) {
       return "";
     }
     List<String> pieces =
-        others.stream().map(Finding::piece).filter(piece -> !piece.isEmpty()).distinct().toList();
+        others.stream()
+            .map(Finding::piece)
+            // the shown one is named already
+            .filter(piece -> !piece.isEmpty() && !piece.equals(shown.piece()))
+            .distinct()
+            .toList();
     String names = String.join("; ", pieces.subList(0, Math.min(named, pieces.size())));
+    boolean same = pieces.isEmpty() && !shown.piece().isEmpty();
     return "and "
         + others.size()
-        + " more"
+        + (same ? " more at the same piece" : " more")
         + (names.isEmpty() ? "" : ": " + names)
         + (pieces.size() > named ? " …" : "");
   }
