@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Expression;
@@ -15,7 +14,7 @@ import mullwright.syntax.Word;
 
 /** Makes the names of a statement that defines many: {@code lines A..J … skip I, O}. */
 final class NameMaker {
-  private static final Pattern COUNT = Pattern.compile("[0-9]{1,9}");
+  private static final int COUNT_DIGITS = 9;
 
   private final Said said;
   private final Collector collector;
@@ -117,6 +116,16 @@ final class NameMaker {
     return last.text().isEmpty() ? Optional.empty() : Optional.of(new Selection.Item(first, last));
   }
 
+  // no pattern: every start reads names
+  private static boolean isCount(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !text.isEmpty() && text.length() <= COUNT_DIGITS;
+  }
+
   /** How many spaces the statement says there are between its names; -1 if it says none. */
   private long spaces() {
     Optional<Clause.Spaced> spaced = said.clause(ClauseWord.SPACED, Clause.Spaced.class);
@@ -126,7 +135,7 @@ final class NameMaker {
     long spaces = 0;
     for (Clause.Spaced.Step step : spaced.get().steps()) {
       String count = step.count().map(Expression.Literal::number).orElse("1");
-      spaces += COUNT.matcher(count).matches() ? Long.parseLong(count) : 0;
+      spaces += isCount(count) ? Long.parseLong(count) : 0;
     }
     return spaces;
   }

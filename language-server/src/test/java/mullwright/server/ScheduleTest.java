@@ -129,7 +129,8 @@ class ScheduleTest extends ProtocolTalk {
       String east = Conversation.address(Conversation.write(folder, "walls/east.wall", WALL));
       String other = Conversation.address(Conversation.write(folder, "walls-east.wall", WALL));
       plain.open(east, WALL);
-      plain.open(other, WALL.replace("at 4\" below L2", "at 5\" below L2"));
+      String lower = WALL.replace("at 4\" below L2", "at 5\" below L2");
+      plain.open(other, lower.replace("../catalog", "catalog"));
       one = Path.of(URI.create(shown(plain, "mullwright.showLengths", east)));
       Path glass = Path.of(URI.create(shown(plain, "mullwright.showGlass", east)));
       Path two = Path.of(URI.create(shown(plain, "mullwright.showLengths", other)));
@@ -139,7 +140,7 @@ class ScheduleTest extends ProtocolTalk {
       assertThat(two.getParent().getParent()).isEqualTo(top);
       assertThat(Files.readString(one)).contains("12'-8 1/2\"");
       assertThat(Files.readString(two)).contains("12'-7 1/2\"");
-      plain.replace(east, WALL.replace("at 4\" below L2", "at 5\" below L2"));
+      plain.replace(east, lower);
       assertThat(Path.of(URI.create(shown(plain, "mullwright.showLengths", east)))).isEqualTo(one);
       assertThat(Files.readString(one)).contains("12'-7 1/2\"");
     }
