@@ -100,6 +100,8 @@ export function draw(rows, open, looked) {
       severity === "error" || severity === "warning" ? `${count} ${severity}${count === 1 ? "" : "s"}` : `${count} ${severity}`,
     );
   summary.textContent = words.length > 0 ? `Findings: ${words.join(", ")}` : looked ? "Nothing found" : "Findings";
+  // whoever is in the list by the keyboard stays there when what is found changes
+  const at = [...list.children].findIndex((item) => item.contains(document.activeElement));
   list.replaceChildren(
     ...rows.map((row) => {
       const item = document.createElement("li");
@@ -114,6 +116,9 @@ export function draw(rows, open, looked) {
       return item;
     }),
   );
+  if (at >= 0) {
+    list.children[Math.min(at, rows.length - 1)]?.querySelector("button").focus();
+  }
 }
 
 function elements() {
