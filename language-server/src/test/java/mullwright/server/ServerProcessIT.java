@@ -169,12 +169,15 @@ class ServerProcessIT {
   @Test
   void aRuleWithAFaultCostsItsOwnAnswerAndIsToldOnce() throws IOException {
     String classes = Path.of("target/test-classes").toAbsolutePath().toString();
+    // the packed jar knows its rules; as compiled, they are looked for
+    String compiled = Path.of("target/classes").toAbsolutePath().toString();
     RawTalk talk =
         server(
             List.of(
                 "-cp",
                 String.join(
                     File.pathSeparator,
+                    compiled,
                     Tools.jar().toString(),
                     classes,
                     classes + File.separator + "breaking-rule"),
