@@ -99,25 +99,8 @@ final class GluedKeyword {
 
   /** True if what the statement is about may begin with a digit: a length or a grid line. */
   private static boolean takesDigits(StatementKind kind) {
-    return switch (kind) {
-      case SLAB_STATEMENT,
-          CORNER,
-          LINES_STATEMENT,
-          LINE,
-          JOINT,
-          VERTICAL,
-          SPLICE,
-          REINFORCE,
-          BRACKET,
-          END_DAM,
-          DEAD_LOAD,
-          WIND_LOAD,
-          CLIP,
-          LADDER,
-          STICK ->
-          true;
-      default -> false;
-    };
+    boolean glass = kind == StatementKind.VISION || kind == StatementKind.SPANDREL;
+    return !glass && !StatementTyper.beginsWithName(kind);
   }
 
   /** True if nothing else on the line can be what the statement is about. */

@@ -59,6 +59,11 @@ final class StatementTyper extends LineTyper {
     };
   }
 
+  /** True of a statement whose first word is followed by a name with a letter, or by nothing. */
+  static boolean beginsWithName(StatementKind kind) {
+    return argumentSlot(kind) == Slot.NAMES;
+  }
+
   private static Slot argumentSlot(StatementKind kind) {
     return switch (kind) {
       case LINES_STATEMENT,

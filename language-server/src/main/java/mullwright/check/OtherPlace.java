@@ -18,8 +18,6 @@ import mullwright.syntax.SyntaxProblem;
  * the language has one word for.
  */
 final class OtherPlace {
-  private static final Set<String> OPENINGS = Set.of("door", "void", "louvre", "vent");
-
   /** Names that rows often have. */
   private static final Set<String> ROWS = Set.of("sill", "head", "rail", "transom");
 
@@ -67,7 +65,7 @@ final class OtherPlace {
   /** What to say of it; empty if the word tells nothing. */
   static Optional<SyntaxWords> of(SyntaxProblem.UnknownKeyword it) {
     String word = it.word().text();
-    if (OPENINGS.contains(word)) {
+    if (OtherWords.OPENINGS.contains(word)) {
       return Optional.of(said(it, "opening " + word));
     }
     if (ROWS.contains(word) && it.block() == BlockKind.GRID) {

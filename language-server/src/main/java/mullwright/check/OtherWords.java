@@ -17,7 +17,8 @@ import mullwright.syntax.TextRange;
  * with another: {@code door D1 …} for {@code opening door D1 …}.
  */
 final class OtherWords {
-  private static final Set<String> OPENINGS = Set.of("door", "void", "louvre", "vent");
+  /** Kinds of opening, which stand after the word {@code opening}. */
+  static final Set<String> OPENINGS = Set.of("door", "void", "louvre", "vent");
 
   /** Where the names end that a line is about: before a remark or a comment, or with the line. */
   private static final Pattern END =
