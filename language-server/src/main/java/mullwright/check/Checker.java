@@ -3,10 +3,15 @@ package mullwright.check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
-import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
+import mullwright.layout.Cell;
+import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.SpliceJoint;
+import mullwright.layout.VerticalPiece;
 import mullwright.model.Origin;
 
 /**
@@ -36,8 +41,9 @@ public final class Checker {
    *
    * @param findings in the order of the text, none twice
    * @param failures rules that broke, with what broke them
+   * @param foundOn where in the wall it was found
    */
-  public record Checked(List<Finding> findings, List<Failure> failures) {
+  public record Checked(List<Finding> findings, List<Failure> failures, FoundOn foundOn) {
     public Checked {
       findings = List.copyOf(findings);
       failures = List.copyOf(failures);
@@ -102,17 +108,31 @@ public final class Checker {
         : run.shared(wall.analysis()::solveFrame);
   }
 
+  /**
+   * Runs the rules about a wall on a portion of it.
+   *
+   * @return what they find in the pieces to be told of; empty if any finding, or its mend, may hang
+   *     on the rest of the wall
+   * @throws CancellationException as soon as {@code cancelled} says so
+   */
+  public Optional<Checked> checkPortion(WallFacts portion, BooleanSupplier cancelled) {
+    Checked checked = checkWall(portion, cancelled);
+    return checked.foundOn().anywhere() ? Optional.empty() : Optional.of(checked);
+  }
+
   /** All that was found in parts, in the order of the text. */
   public static Checked together(List<Checked> parts) {
     List<Finding> findings = new ArrayList<>();
     List<Failure> failures = new ArrayList<>();
+    FoundOn foundOn = FoundOn.nothing();
     for (Checked part : parts) {
       findings.addAll(part.findings());
       failures.addAll(part.failures());
+      foundOn = foundOn.and(part.foundOn());
     }
     List<Finding> all = new ArrayList<>(new LinkedHashSet<>(findings));
     all.sort(Checker::inOrder);
-    return new Checked(all, failures);
+    return new Checked(all, failures, foundOn);
   }
 
   private static int inOrder(Finding one, Finding other) {
@@ -131,31 +151,39 @@ public final class Checker {
       wallRule.check(facts, found);
     }
     if (rule instanceof MemberRule memberRule) {
-      each(facts.layout().verticals(), facts, cancelled, (it, f) -> memberRule.check(it, f, found));
+      for (VerticalPiece piece : facts.verticals()) {
+        RuleRun.ask(cancelled);
+        found.near(piece.line(), piece.line());
+        memberRule.check(piece, facts, found);
+      }
     }
     if (rule instanceof HorizontalRule horizontalRule) {
-      each(
-          facts.layout().horizontals(),
-          facts,
-          cancelled,
-          (it, f) -> horizontalRule.check(it, f, found));
+      for (HorizontalPiece piece : facts.horizontals()) {
+        RuleRun.ask(cancelled);
+        found.near(piece.leftLine(), piece.rightLine());
+        horizontalRule.check(piece, facts, found);
+      }
     }
     if (rule instanceof SpliceRule spliceRule) {
-      each(facts.layout().splices(), facts, cancelled, (it, f) -> spliceRule.check(it, f, found));
+      for (SpliceJoint joint : facts.splices()) {
+        RuleRun.ask(cancelled);
+        found.near(joint.line(), joint.line());
+        spliceRule.check(joint, facts, found);
+      }
     }
     if (rule instanceof AnchorRule anchorRule) {
-      each(facts.layout().anchors(), facts, cancelled, (it, f) -> anchorRule.check(it, f, found));
+      for (PlacedAnchor anchor : facts.anchors()) {
+        RuleRun.ask(cancelled);
+        found.near(anchor.use().line(), anchor.use().line());
+        anchorRule.check(anchor, facts, found);
+      }
     }
     if (rule instanceof LiteRule liteRule) {
-      each(facts.layout().cells(), facts, cancelled, (it, f) -> liteRule.check(it, f, found));
-    }
-  }
-
-  private static <T> void each(
-      List<T> pieces, WallFacts facts, BooleanSupplier cancelled, BiConsumer<T, WallFacts> check) {
-    for (T piece : pieces) {
-      RuleRun.ask(cancelled);
-      check.accept(piece, facts);
+      for (Cell cell : facts.cells()) {
+        RuleRun.ask(cancelled);
+        found.near(facts.leftOf(cell), facts.rightOf(cell));
+        liteRule.check(cell, facts, found);
+      }
     }
   }
 }

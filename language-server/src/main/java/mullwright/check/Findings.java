@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import mullwright.derivation.Derivation;
@@ -16,9 +17,37 @@ import mullwright.model.Origin;
 public final class Findings {
   private final Rule rule;
   private final List<Draft> drafts = new ArrayList<>();
+  private final BitSet lines = new BitSet();
+  private boolean anywhere;
+  private int first = -1;
+  private int last = -1;
 
   Findings(Rule rule) {
     this.rule = rule;
+  }
+
+  /**
+   * From here on, until the next call, what is told hangs on what stands between these lines and
+   * beside them only. What is told before the first call may hang on the whole wall.
+   */
+  void near(int firstLine, int lastLine) {
+    first = firstLine;
+    last = lastLine;
+  }
+
+  /** From here on what is told may hang on the whole wall again. */
+  void nearAll() {
+    near(-1, -1);
+  }
+
+  /** Takes note that only the whole wall can tell. */
+  void onlyOfWhole() {
+    anywhere = true;
+  }
+
+  /** Where something was told of. */
+  FoundOn foundOn() {
+    return new FoundOn(anywhere, lines);
   }
 
   /** Begins a finding at that place in the text. */
@@ -34,6 +63,11 @@ public final class Findings {
   private Draft draft(Origin origin, String piece, String what, String mend) {
     Draft draft = new Draft(rule.name(), rule.about().severity(), origin, piece, what, mend);
     drafts.add(draft);
+    if (first < 0) {
+      anywhere = true;
+    } else {
+      lines.set(first, last + 1);
+    }
     return draft;
   }
 

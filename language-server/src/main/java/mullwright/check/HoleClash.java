@@ -28,11 +28,13 @@ public final class HoleClash implements WallRule {
 
   @Override
   public void check(WallFacts facts, Findings found) {
-    for (VerticalPiece it : facts.layout().verticals()) {
+    for (VerticalPiece it : facts.verticals()) {
+      found.near(it.line(), it.line());
       tell(it.name(), HoleMeeting.of(facts.analysis(), it), facts, found);
     }
     Map<List<DrilledHole>, List<HoleMeeting>> known = new IdentityHashMap<>();
-    for (HorizontalPiece it : facts.layout().horizontals()) {
+    for (HorizontalPiece it : facts.horizontals()) {
+      found.near(it.leftLine(), it.rightLine());
       List<DrilledHole> holes = facts.analysis().holes().horizontal(it.index());
       tell(it.name(), known.computeIfAbsent(holes, HoleMeeting::pairs), facts, found);
     }

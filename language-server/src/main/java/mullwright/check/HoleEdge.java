@@ -28,12 +28,14 @@ public final class HoleEdge implements WallRule {
   @Override
   public void check(WallFacts facts, Findings found) {
     HoleRoom room = HoleRoom.of(facts.layout());
-    for (VerticalPiece it : facts.layout().verticals()) {
+    for (VerticalPiece it : facts.verticals()) {
+      found.near(it.line(), it.line());
       List<DrilledHole> holes = facts.analysis().holes().vertical(it.index());
       tell(it.name(), room.vertical(it, holes), facts, found);
     }
     Map<List<DrilledHole>, List<HoleRoom.Shortfall>> known = new IdentityHashMap<>();
-    for (HorizontalPiece it : facts.layout().horizontals()) {
+    for (HorizontalPiece it : facts.horizontals()) {
+      found.near(it.leftLine(), it.rightLine());
       List<DrilledHole> holes = facts.analysis().holes().horizontal(it.index());
       tell(
           it.name(), known.computeIfAbsent(holes, any -> room.horizontal(it, holes)), facts, found);

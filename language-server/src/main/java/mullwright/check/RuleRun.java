@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
+import mullwright.analysis.wall.OnlyOfWhole;
 
 /**
  * One run of every rule over the same facts, by one thread or by two: one takes the rules from the
@@ -24,7 +25,7 @@ final class RuleRun {
   private final AtomicReferenceArray<Answer> answers;
 
   /** What one rule found, or what broke it. */
-  private record Answer(List<Finding> found, RuntimeException broken) {}
+  private record Answer(List<Finding> found, FoundOn foundOn, RuntimeException broken) {}
 
   /**
    * A run not yet begun.
@@ -105,23 +106,29 @@ final class RuleRun {
       check.accept(rule, found);
     } catch (CancellationException stopped) {
       throw stopped;
+    } catch (OnlyOfWhole beyond) {
+      found.onlyOfWhole();
     } catch (RuntimeException broken) {
       failure = broken;
     }
-    return new Answer(found.all(), failure);
+    return new Answer(found.all(), found.foundOn(), failure);
   }
 
   private Checker.Checked checked() {
     List<Finding> findings = new ArrayList<>();
     List<Checker.Failure> failures = new ArrayList<>();
+    FoundOn foundOn = FoundOn.nothing();
     for (int at = 0; at < rules.size(); at++) {
       Answer answer = answers.get(at);
-      findings.addAll(answer.found());
+      if (!answer.found().isEmpty() || answer.foundOn().anywhere()) {
+        findings.addAll(answer.found());
+        foundOn = foundOn.and(answer.foundOn());
+      }
       if (answer.broken() != null) {
         failures.add(new Checker.Failure(rules.get(at).name(), answer.broken()));
       }
     }
-    return new Checker.Checked(findings, failures);
+    return new Checker.Checked(findings, failures, foundOn);
   }
 
   static void ask(BooleanSupplier cancelled) {

@@ -31,11 +31,13 @@ public final class SpanDeflection implements WallRule {
 
   @Override
   public void check(WallFacts facts, Findings found) {
-    for (VerticalRun run : facts.analysis().runs()) {
+    for (VerticalRun run : facts.runs()) {
+      found.near(run.line(), run.line());
       vertical(run, facts, found);
     }
-    for (HorizontalSpan span : facts.analysis().spans()) {
-      horizontal(span, facts, found);
+    for (HorizontalPiece piece : facts.horizontals()) {
+      found.near(piece.leftLine(), piece.rightLine());
+      horizontal(facts.analysis().spanOf(piece), facts, found);
     }
   }
 

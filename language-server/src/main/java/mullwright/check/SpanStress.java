@@ -28,18 +28,20 @@ public final class SpanStress implements WallRule {
 
   @Override
   public void check(WallFacts facts, Findings found) {
-    for (VerticalPiece piece : facts.layout().verticals()) {
+    for (VerticalPiece piece : facts.verticals()) {
+      found.near(piece.line(), piece.line());
       BendingCheck worst = worst(VerticalBending.of(facts.analysis(), piece));
       if (worst != null && worst.passed()) {
         BendingTrace trace = VerticalBending.trace(facts.analysis().runOf(piece), worst);
         tell(worst, piece.origin(), piece.name(), "at height ", trace, facts, found);
       }
     }
-    for (HorizontalSpan span : facts.analysis().spans()) {
+    for (HorizontalPiece piece : facts.horizontals()) {
+      found.near(piece.leftLine(), piece.rightLine());
+      HorizontalSpan span = facts.analysis().spanOf(piece);
       BendingCheck worst = worst(HorizontalBending.of(span));
       if (worst != null && worst.passed()) {
         BendingTrace trace = HorizontalBending.trace(span, worst);
-        HorizontalPiece piece = span.piece();
         String place = "from its left vertical by ";
         tell(worst, piece.origin(), piece.name(), place, trace, facts, found);
       }

@@ -110,9 +110,7 @@ public final class SpliceUnsupported implements MemberRule {
   }
 
   private static boolean neighboursHangAt(FloorCrossing crossing, WallFacts facts) {
-    return facts.wall().anchors().stream()
-        .filter(use -> use.kind() == AnchorUse.Kind.DEAD_LOAD)
-        .anyMatch(use -> use.floor().filter(f -> f == crossing.floor().index()).isPresent());
+    return facts.analysis().anchorsInUse().hangsAt(crossing.floor().index());
   }
 
   private static void moves(MovingLengths moving, WallFacts facts, Findings found) {

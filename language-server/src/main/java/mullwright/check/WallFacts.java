@@ -1,10 +1,18 @@
 package mullwright.check;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
+import mullwright.analysis.wall.VerticalRun;
 import mullwright.analysis.wall.WallAnalysis;
+import mullwright.layout.Cell;
+import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PlacedAnchor;
+import mullwright.layout.SpliceJoint;
+import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.Catalog;
 import mullwright.model.ModelProblem;
@@ -22,8 +30,10 @@ import mullwright.syntax.TextRange;
  * @param text the text it was read from
  * @param layout where everything is
  * @param analysis what wind, weight, heat and movement do to it; computed when first asked
+ * @param told the lines whose pieces are to be told of; what is laid out beyond them only stands
+ *     beside them
  */
-public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis) {
+public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis, LineRange told) {
   private static final Set<StatementKind> SAY_WHAT_IS_THERE =
       EnumSet.of(
           StatementKind.GRID_BLOCK, StatementKind.MEMBERS_BLOCK, StatementKind.ANCHORS_BLOCK);
@@ -36,6 +46,64 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
 
   private static final Set<StatementKind> SAY_WHAT_TOUCHES =
       EnumSet.of(StatementKind.MEMBERS_BLOCK, StatementKind.ANCHORS_BLOCK);
+
+  /** A whole wall. */
+  public WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis) {
+    this(text, layout, analysis, LineRange.ALL);
+  }
+
+  /** The lengths of vertical to be told of, by line, then from below. */
+  public List<VerticalPiece> verticals() {
+    return told(layout.verticals(), VerticalPiece::line, VerticalPiece::line);
+  }
+
+  /** The horizontals to be told of, by row, then from the left. */
+  public List<HorizontalPiece> horizontals() {
+    return told(layout.horizontals(), HorizontalPiece::leftLine, HorizontalPiece::rightLine);
+  }
+
+  /** The runs of vertical to be told of, by line, then from below. */
+  List<VerticalRun> runs() {
+    return told(analysis.runs(), VerticalRun::line, VerticalRun::line);
+  }
+
+  /** The splices to be told of. */
+  List<SpliceJoint> splices() {
+    return told(layout.splices(), SpliceJoint::line, SpliceJoint::line);
+  }
+
+  /** The anchors and clips to be told of. */
+  List<PlacedAnchor> anchors() {
+    return told(layout.anchors(), anchor -> anchor.use().line(), anchor -> anchor.use().line());
+  }
+
+  /** The cells to be told of. */
+  List<Cell> cells() {
+    return told(layout.cells(), this::leftOf, this::rightOf);
+  }
+
+  /** The line at the left of a cell. */
+  int leftOf(Cell cell) {
+    return wall().grid().bays().get(cell.firstBay()).left();
+  }
+
+  /** The line at the right of a cell. */
+  int rightOf(Cell cell) {
+    return wall().grid().bays().get(cell.lastBay()).right();
+  }
+
+  private <T> List<T> told(List<T> pieces, ToIntFunction<T> left, ToIntFunction<T> right) {
+    if (told == LineRange.ALL) {
+      return pieces;
+    }
+    List<T> some = new ArrayList<>();
+    for (T piece : pieces) {
+      if (told.holds(left.applyAsInt(piece), right.applyAsInt(piece))) {
+        some.add(piece);
+      }
+    }
+    return some;
+  }
 
   /** The wall as the text says it. */
   public Wall wall() {
@@ -60,6 +128,11 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
   /** True if the wall's grid and lites were read without a problem. */
   public boolean litesReadWhole() {
     return readWhole(SAY_WHAT_FILLS);
+  }
+
+  /** True if every rule says all it may: no line that one leans on is in doubt. */
+  public boolean settled() {
+    return waiting().isEmpty() && readWhole() && litesReadWhole();
   }
 
   /**

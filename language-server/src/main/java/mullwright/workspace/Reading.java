@@ -43,14 +43,18 @@ public final class Reading {
   private final List<Finding> damage;
   private final Memory memory;
   private final Frame frame;
-  private final Map<WallAnalysis, Checker.Checked> wallsChecked;
+  private List<WallChecks.Known> foundBefore;
   private final Files.Read settings;
   private final Severities severities;
   private final Map<Wall, WallFacts> sought = new IdentityHashMap<>();
+  private final Map<Wall, WallLayout> laidOut = new IdentityHashMap<>();
+  private final Map<Wall, WallFacts> facts = new IdentityHashMap<>();
   private List<WallFacts> before;
   private List<WallLayout> layouts;
   private List<WallDetails> details;
   private List<WallFacts> walls;
+  private WallChecks checks;
+  private TextFacts text;
   private Checker.Checked checked;
   private Allowances.Applied applied;
   private ReferenceIndex index;
@@ -62,7 +66,7 @@ public final class Reading {
       List<Finding> damage,
       Memory memory,
       Frame frame,
-      Map<WallAnalysis, Checker.Checked> wallsChecked,
+      List<WallChecks.Known> foundBefore,
       Files.Read settings,
       Severities severities,
       List<WallFacts> before) {
@@ -72,7 +76,7 @@ public final class Reading {
     this.damage = damage;
     this.memory = memory;
     this.frame = frame;
-    this.wallsChecked = wallsChecked;
+    this.foundBefore = foundBefore;
     this.settings = settings;
     this.severities = severities;
     this.before = before;
@@ -101,8 +105,7 @@ public final class Reading {
     Model model = ModelReader.read(path, sources, memory.models());
     List<Finding> damage = Damage.findings(asked, snapshot);
     Frame frame = Frame.of(path, asked);
-    Map<WallAnalysis, Checker.Checked> known =
-        last == null ? new IdentityHashMap<>() : last.knownFindings(frame);
+    List<WallChecks.Known> known = last == null ? List.of() : last.knownFindings(frame);
     List<WallFacts> before = last == null ? List.of() : last.known();
     Files.Read settings = snapshot.settled(Severities.FILE);
     Severities severities =
@@ -134,7 +137,12 @@ public final class Reading {
   }
 
   private synchronized List<WallFacts> known() {
-    return walls == null ? before : walls;
+    if (walls != null) {
+      return walls;
+    }
+    List<WallFacts> known = new ArrayList<>(facts.values());
+    known.addAll(before);
+    return known;
   }
 
   /** The files it was made from, itself among them; those that are not there as well. */
@@ -168,30 +176,40 @@ public final class Reading {
     if (layouts == null) {
       List<WallLayout> all = new ArrayList<>();
       for (Wall wall : model.walls()) {
-        WallFacts same = same(wall);
-        all.add(same != null ? same.layout() : LayoutBuilder.layOut(wall, model.catalog()));
+        all.add(layout(wall));
       }
       layouts = List.copyOf(all);
-      // what no wall took over would be kept alive while its successor is computed
-      Set<WallFacts> taken = Collections.newSetFromMap(new IdentityHashMap<>());
-      taken.addAll(sought.values());
-      before = before.stream().filter(taken::contains).toList();
+      letGo();
     }
     return layouts;
+  }
+
+  private WallLayout layout(Wall wall) {
+    WallLayout layout = laidOut.get(wall);
+    if (layout == null) {
+      WallFacts same = same(wall);
+      layout = same != null ? same.layout() : LayoutBuilder.layOut(wall, model.catalog());
+      laidOut.put(wall, layout);
+    }
+    return layout;
+  }
+
+  /** Lets go of what no wall takes over: it would be kept alive while its successor is computed. */
+  private void letGo() {
+    Set<WallFacts> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (Wall wall : model.walls()) {
+      taken.add(same(wall));
+    }
+    before = before.stream().filter(taken::contains).toList();
   }
 
   /** Its walls with what nature does to them, in the order of the text. */
   public synchronized List<WallFacts> walls() {
     if (walls == null) {
-      TextFacts text = text();
       List<WallFacts> all = new ArrayList<>();
-      for (WallLayout layout : layouts()) {
-        WallFacts same = same(layout.wall());
-        WallAnalysis analysis =
-            same != null
-                ? same.analysis()
-                : WallAnalysis.of(layout, memory.beams(), memory.glass());
-        all.add(new WallFacts(text, layout, analysis));
+      layouts();
+      for (Wall wall : model.walls()) {
+        all.add(facts(wall));
       }
       walls = List.copyOf(all);
       // what was taken over is taken over; the rest would only be kept alive
@@ -199,6 +217,20 @@ public final class Reading {
       sought.clear();
     }
     return walls;
+  }
+
+  private synchronized WallFacts facts(Wall wall) {
+    WallFacts known = facts.get(wall);
+    if (known == null) {
+      WallLayout layout = layout(wall);
+      letGo();
+      WallFacts same = same(wall);
+      WallAnalysis analysis =
+          same != null ? same.analysis() : WallAnalysis.of(layout, memory.beams(), memory.glass());
+      known = new WallFacts(text(), layout, analysis);
+      facts.put(wall, known);
+    }
+    return known;
   }
 
   /** The same with what can be looked up in each. */
@@ -214,7 +246,7 @@ public final class Reading {
     if (!sought.containsKey(wall)) {
       WallFacts same = null;
       for (WallFacts facts : before) {
-        if (facts.catalog() == model.catalog() && facts.wall().equals(wall)) {
+        if (facts.catalog() == model.catalog() && memory.isSame(facts.wall(), wall)) {
           same = facts;
           break;
         }
@@ -224,10 +256,13 @@ public final class Reading {
     return sought.get(wall);
   }
 
-  private TextFacts text() {
-    Map<String, ParsedFile> files = new HashMap<>();
-    sources.forEach((name, file) -> file.ifPresent(found -> files.put(name, found)));
-    return new TextFacts(model, files);
+  private synchronized TextFacts text() {
+    if (text == null) {
+      Map<String, ParsedFile> files = new HashMap<>();
+      sources.forEach((name, file) -> file.ifPresent(found -> files.put(name, found)));
+      text = new TextFacts(model, files);
+    }
+    return text;
   }
 
   /**
@@ -268,16 +303,20 @@ public final class Reading {
     layouts = null;
     details = null;
     walls = null;
+    laidOut.clear();
+    facts.clear();
+    foundBefore = List.of();
+    checks = null;
+    text = null;
     checked = null;
-    wallsChecked.clear();
   }
 
   /** What the rules find in one of its walls, without what they find in the text. */
   public List<Finding> findingsOf(WallFacts wall, Cancel cancel) {
     checked(cancel);
     synchronized (this) {
-      Checker.Checked known = wallsChecked.get(wall.analysis());
-      return known == null ? List.of() : Checker.together(List.of(known)).findings();
+      Checker.Checked found = checks.of(wall.wall(), () -> wall, cancel);
+      return Checker.together(List.of(found)).findings();
     }
   }
 
@@ -295,37 +334,28 @@ public final class Reading {
   private synchronized Checker.Checked checked(Cancel cancel) {
     if (checked == null) {
       cancel.check();
-      List<WallFacts> facts = walls();
       List<Checker.Checked> parts = new ArrayList<>();
       parts.add(memory.checker().checkText(text(), cancel::asked));
-      for (WallFacts wall : facts) {
-        Checker.Checked known = wallsChecked.get(wall.analysis());
-        if (known == null) {
-          known = memory.checker().checkWall(wall, cancel::asked);
-          wallsChecked.put(wall.analysis(), known);
-        }
-        parts.add(known);
+      if (checks == null) {
+        checks = new WallChecks(memory, model.catalog(), text(), foundBefore);
+      }
+      for (Wall wall : model.walls()) {
+        parts.add(checks.of(wall, () -> facts(wall), cancel));
       }
       checked = Checker.together(parts);
-      wallsChecked.keySet().retainAll(analyses(facts));
+      checks.keep(model.walls());
+      foundBefore = List.of();
+      letGo();
     }
     return checked;
   }
 
-  // what the last edit left behind is not carried on for ever
-  private static Set<WallAnalysis> analyses(List<WallFacts> walls) {
-    Set<WallAnalysis> now = Collections.newSetFromMap(new IdentityHashMap<>());
-    walls.forEach(wall -> now.add(wall.analysis()));
-    return now;
-  }
-
   /** What was found in walls that stay what they are, if all that stands beside them does too. */
-  private synchronized Map<WallAnalysis, Checker.Checked> knownFindings(Frame now) {
-    Map<WallAnalysis, Checker.Checked> known = new IdentityHashMap<>();
-    if (frame.equals(now)) {
-      known.putAll(wallsChecked);
+  private synchronized List<WallChecks.Known> knownFindings(Frame now) {
+    if (!frame.equals(now)) {
+      return List.of();
     }
-    return known;
+    return checks == null ? foundBefore : checks.known();
   }
 
   /** The parts of the texts that stand beside the walls, and the text of each wall: by identity. */

@@ -51,7 +51,7 @@ public final class Snapshot {
 
   /** The same with other buffers; what it computes is not remembered for snapshots to come. */
   Snapshot with(Map<String, ParsedFile> others) {
-    return new Snapshot(files, others, disk, new Memory(memory.checker()));
+    return new Snapshot(files, others, disk, memory.emptied());
   }
 
   /**

@@ -12,14 +12,26 @@ import mullwright.syntax.ParsedFile;
  * <p>Open buffers stand before the disk. Methods may be called from any thread; each is one step.
  */
 public final class Workspace {
+  /** From so many bays on a portion is checked sooner than the whole. */
+  private static final int WIDE_BAYS = 16;
+
   private final Files files;
   private Memory memory;
   private Snapshot now;
 
   /** A workspace over those files, with no buffer open, checked by those rules. */
   public Workspace(Files files, Rules rules) {
+    this(files, rules, WIDE_BAYS);
+  }
+
+  /**
+   * The same, with another measure of what is a wide wall.
+   *
+   * @param wideBays a wall of so many bays or more is checked again around what changed only
+   */
+  Workspace(Files files, Rules rules, int wideBays) {
     this.files = files;
-    this.memory = new Memory(new Checker(rules));
+    this.memory = new Memory(new Checker(rules), wideBays);
     this.now = new Snapshot(files, Map.of(), new Disk(files), memory);
   }
 
@@ -84,7 +96,7 @@ public final class Workspace {
    * stands stays as it is.
    */
   public synchronized Snapshot forget() {
-    memory = new Memory(memory.checker());
+    memory = memory.emptied();
     now = new Snapshot(files, now.buffers(), now.disk(), memory);
     return now;
   }

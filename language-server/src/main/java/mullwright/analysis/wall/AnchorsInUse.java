@@ -64,6 +64,11 @@ public final class AnchorsInUse {
     return Optional.of(uses.get(line - left <= right - line ? left : right));
   }
 
+  /** Whether a line hangs from that floor. */
+  public boolean hangsAt(int floor) {
+    return byKind.containsKey(new Kind(AnchorUse.Kind.DEAD_LOAD, floor));
+  }
+
   /** Whether a spread plate of that name is put under bolts somewhere. */
   public boolean spreads(String plate) {
     return spreadPlates.contains(plate);

@@ -41,6 +41,11 @@ public record VerticalRun(
     points = List.copyOf(points);
   }
 
+  /** The line it stands on, by index. */
+  public int line() {
+    return pieces.get(0).line();
+  }
+
   /** What the beam method answers, if it was asked. */
   public Optional<BeamAnswer> answer() {
     return beam.map(SolvedBeam::answer);

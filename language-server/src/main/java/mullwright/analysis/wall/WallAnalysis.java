@@ -33,7 +33,7 @@ public final class WallAnalysis {
   private final Once<HolePlaces> holes;
   private final Once<AnchorsInUse> anchors;
 
-  private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass) {
+  private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass, boolean whole) {
     this.layout = layout;
     this.wind = new WindOnWall(layout);
     this.glass = glass;
@@ -47,7 +47,14 @@ public final class WallAnalysis {
             () -> new Kept<>(runs().size(), run -> VerticalBending.of(this, runs().get(run))));
     this.edges = new Once<>(() -> new CellEdges(layout));
     this.holes = new Once<>(() -> HolePlaces.of(layout));
-    this.anchors = new Once<>(() -> new AnchorsInUse(layout));
+    this.anchors =
+        new Once<>(
+            () -> {
+              if (!whole) {
+                throw new OnlyOfWhole("the anchors in use");
+              }
+              return new AnchorsInUse(layout);
+            });
   }
 
   /** The analysis of a wall as laid out. */
@@ -57,7 +64,15 @@ public final class WallAnalysis {
 
   /** The analysis of a wall as laid out, with what is remembered of beams and of glass. */
   public static WallAnalysis of(WallLayout layout, BeamMemory beams, GlassMemory glass) {
-    return new WallAnalysis(layout, beams, glass);
+    return new WallAnalysis(layout, beams, glass, true);
+  }
+
+  /**
+   * The analysis of a portion of a wall. What it is asked about lines or bays at the portion's ends
+   * is not what the whole wall tells of them.
+   */
+  public static WallAnalysis ofPortion(WallLayout layout, BeamMemory beams, GlassMemory glass) {
+    return new WallAnalysis(layout, beams, glass, false);
   }
 
   /** The wind on its cells. */
@@ -85,7 +100,11 @@ public final class WallAnalysis {
     return holes.get();
   }
 
-  /** Its anchors by what mends ask of them; made when first asked for. */
+  /**
+   * Its anchors by what mends ask of them; made when first asked for.
+   *
+   * @throws OnlyOfWhole if this is of a portion
+   */
   public AnchorsInUse anchorsInUse() {
     return anchors.get();
   }
