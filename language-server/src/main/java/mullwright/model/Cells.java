@@ -103,6 +103,23 @@ final class Cells {
     return first[bay];
   }
 
+  /**
+   * The lowest cell of a bay that begins at a height or over it; the end of the bay if none does.
+   */
+  int from(int bay, long height) {
+    int low = first[bay];
+    int high = first[bay + 1];
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (cells.get(middle).bottom() < height) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
   /** The rows that stand in a bay, from below. */
   int[] standing(int bay) {
     return standing.get(bay);

@@ -170,7 +170,13 @@ final class LitesReader {
   private void partly(int bay, int[] space, BitSet partly) {
     long bottom = edge(space[0], bay);
     long top = edge(space[1], bay);
-    for (int at = cells.firstOf(bay); at < cells.firstOf(bay + 1); at++) {
+    partly(bay, cells.from(bay, bottom) - 1, bottom, top, partly);
+    partly(bay, cells.from(bay, top) - 1, bottom, top, partly);
+  }
+
+  /** The cell that begins under an end of the space, if there is one and it is only part filled. */
+  private void partly(int bay, int at, long bottom, long top, BitSet partly) {
+    if (at >= cells.firstOf(bay)) {
       Cells.Cell cell = cells.get(at);
       boolean touched = cell.bottom() < top && bottom < cell.top();
       boolean whole = bottom <= cell.bottom() && cell.top() <= top;
@@ -189,18 +195,8 @@ final class LitesReader {
   private void between(int bay, int[] space, BitSet reach, boolean in) {
     long bottom = edge(space[0], bay);
     long top = edge(space[1], bay);
-    int low = cells.firstOf(bay);
     int end = cells.firstOf(bay + 1);
-    int high = end;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (cells.get(middle).bottom() < bottom) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    for (int cell = low; cell < end && cells.get(cell).top() <= top; cell++) {
+    for (int cell = cells.from(bay, bottom); cell < end && cells.get(cell).top() <= top; cell++) {
       reach.set(cell, in);
     }
   }
