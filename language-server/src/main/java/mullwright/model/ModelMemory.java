@@ -1,8 +1,10 @@
 package mullwright.model;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import mullwright.syntax.ParsedFile;
 
 /**
@@ -15,6 +17,7 @@ public final class ModelMemory {
   private final Map<String, FileReading> readings = new HashMap<>();
   private final Map<String, CatalogMerge> merges = new HashMap<>();
   private final Map<String, Walls> walls = new HashMap<>();
+  private final Map<String, Map<String, ReadSteps>> steps = new HashMap<>();
 
   /** The walls of a file as last read, and among what. */
   private record Walls(Surroundings around, List<WallReading> all) {}
@@ -46,7 +49,21 @@ public final class ModelMemory {
     return known != null && known.around.isSame(around) ? known.all : List.of();
   }
 
+  /** What is remembered of a wall that is read again among the very same; else nothing yet. */
+  synchronized ReadSteps steps(String main, Surroundings around, String wall) {
+    Walls known = walls.get(main);
+    if (known == null || !known.around.isSame(around)) {
+      steps.remove(main);
+    }
+    return steps
+        .computeIfAbsent(main, any -> new HashMap<>())
+        .computeIfAbsent(wall, any -> new ReadSteps());
+  }
+
   synchronized void remember(String main, Surroundings around, List<WallReading> read) {
     walls.put(main, new Walls(around, List.copyOf(read)));
+    Set<String> names = new HashSet<>();
+    read.forEach(wall -> names.add(wall.wall().name()));
+    steps.getOrDefault(main, new HashMap<>()).keySet().retainAll(names);
   }
 }

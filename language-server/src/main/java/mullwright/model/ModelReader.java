@@ -82,17 +82,23 @@ public final class ModelReader {
           known.stream()
               .filter(before -> before.holdsFor(wall.statement()))
               .findFirst()
-              .orElseGet(() -> read(wall, library, catalog, criteria)));
+              .orElseGet(() -> read(wall, library, catalog, criteria, around)));
     }
     memory.remember(main.path(), around, walls);
     return walls;
   }
 
   private WallReading read(
-      FileReading.Block wall, Library library, CatalogMerge catalog, ProjectCriteria criteria) {
+      FileReading.Block wall,
+      Library library,
+      CatalogMerge catalog,
+      ProjectCriteria criteria,
+      Surroundings around) {
     Collector facts = new Collector();
     WallText text = WallText.of(library, main, wall, facts);
-    WallReader reader = new WallReader(text, catalog, criteria, facts);
+    ReadSteps steps =
+        text.standsAlone() ? memory.steps(main.path(), around, text.name()) : new ReadSteps();
+    WallReader reader = new WallReader(text, catalog, criteria, facts, steps);
     Wall read = reader.read();
     return new WallReading(
         wall.statement(), text.isLike(), read, text.lets(), facts, reader.unfound());

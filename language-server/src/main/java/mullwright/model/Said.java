@@ -18,6 +18,21 @@ import mullwright.syntax.TextRange;
  * @param mirrored true if left and right are exchanged on the way to the wall that takes it
  */
 record Said(Statement statement, Spot spot, Scope scope, String wall, int layer, boolean mirrored) {
+  /**
+   * True if another says the same in the same words at the same place, what a name means being the
+   * same for both.
+   */
+  boolean saysSame(Said other) {
+    return layer == other.layer
+        && mirrored == other.mirrored
+        && wall.equals(other.wall)
+        && spot.file().equals(other.spot.file())
+        && spot.index() == other.spot.index()
+        && statement.equals(other.statement)
+        && spot.text(statement.range()).equals(other.spot.text(statement.range()))
+        && spot.problemsIn(statement.range()).equals(other.spot.problemsIn(statement.range()));
+  }
+
   /** From keyword to last token. */
   Origin origin() {
     return spot.at(statement.range());

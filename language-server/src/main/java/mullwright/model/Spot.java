@@ -1,5 +1,6 @@
 package mullwright.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import mullwright.syntax.Segment;
 import mullwright.syntax.Statement;
@@ -57,12 +58,18 @@ record Spot(String file, int index, Segment segment) {
    * reported already.
    */
   boolean broken(TextRange range) {
+    return !problemsIn(range).isEmpty();
+  }
+
+  /** What the tree says could not be read in there or at its ends. */
+  List<SyntaxProblem> problemsIn(TextRange range) {
+    List<SyntaxProblem> found = new ArrayList<>(0);
     for (SyntaxProblem problem : segment.problems()) {
       TextRange at = problem.range();
       if (at.start() <= range.end() && at.end() >= range.start()) {
-        return true;
+        found.add(problem);
       }
     }
-    return false;
+    return found;
   }
 }

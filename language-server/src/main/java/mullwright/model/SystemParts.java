@@ -17,12 +17,25 @@ final class SystemParts {
   private final Optional<Part.WallSystem> system;
   private final CatalogMerge catalog;
   private final Collector collector;
-  private final Set<Role> missing = new HashSet<>();
+  private final Set<Role> missing;
 
-  SystemParts(Optional<Part.WallSystem> system, CatalogMerge catalog, Collector collector) {
+  /**
+   * @param missing the roles already told to be missing in the system
+   */
+  SystemParts(
+      Optional<Part.WallSystem> system,
+      CatalogMerge catalog,
+      Collector collector,
+      Set<Role> missing) {
     this.system = system;
     this.catalog = catalog;
     this.collector = collector;
+    this.missing = new HashSet<>(missing);
+  }
+
+  /** The roles told to be missing in the system so far. */
+  Set<Role> missing() {
+    return missing;
   }
 
   Optional<Part.WallSystem> system() {

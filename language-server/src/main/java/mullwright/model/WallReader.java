@@ -14,40 +14,45 @@ final class WallReader {
   private final CatalogMerge catalog;
   private final ProjectCriteria project;
   private final Collector collector;
+  private final ReadSteps steps;
   private final List<ModelProblem> unfound = new ArrayList<>();
 
-  WallReader(WallText wall, CatalogMerge catalog, ProjectCriteria project, Collector collector) {
+  /**
+   * @param steps what is remembered of the last time it was read
+   */
+  WallReader(
+      WallText wall,
+      CatalogMerge catalog,
+      ProjectCriteria project,
+      Collector collector,
+      ReadSteps steps) {
     this.wall = wall;
     this.catalog = catalog;
     this.project = project;
     this.collector = collector;
+    this.steps = steps;
   }
 
   Wall read() {
     List<Properties> lines = properties();
     Optional<Part.WallSystem> system = system(lines);
-    GridNames names = new GridReader(wall, collector).read();
-    SystemParts parts = new SystemParts(system, catalog, collector);
-    Cells cells = new Cells(names);
-    VerticalReader verticalReader = new VerticalReader(names, parts, collector);
-    List<Members.Vertical> verticals = verticalReader.verticals(wall);
-    List<Members.Horizontal> horizontals =
-        new HorizontalReader(names, cells, parts, collector).read(wall);
-    LineSpans spans = new LineSpans(names, verticals);
-    List<Members.Splice> splices =
-        new SpliceReader(names, parts, collector).read(wall, spans, verticals);
-    BracketReader brackets = new BracketReader(names, parts, collector);
+    WallSteps read = new WallSteps(wall, system, catalog, collector, steps);
+    GridNames names = read.grid();
+    Cells cells = read.cells(names);
+    List<Members.Vertical> verticals = read.verticals(names);
+    List<Members.Horizontal> horizontals = read.horizontals(names, cells);
+    LineSpans spans = read.spans(names, verticals);
+    List<Members.Splice> splices = read.splices(names, spans, verticals);
     Members members =
         new Members(
             verticals,
             horizontals,
             splices,
-            verticalReader.reinforcements(wall),
-            brackets.read(wall, spans));
-    brackets.endDams(wall);
+            read.reinforcements(names),
+            read.brackets(names, spans));
     checkCovered(names, members);
-    List<AnchorUse> anchors = new AnchorsReader(names, parts, spans, splices, collector).read(wall);
-    List<LiteUse> lites = new LitesReader(names, cells, parts, collector).read(wall);
+    List<AnchorUse> anchors = read.anchors(names, spans, splices);
+    List<LiteUse> lites = read.lites(names, cells);
     return new Wall(
         wall.name(),
         wall.origin(),

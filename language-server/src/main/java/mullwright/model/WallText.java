@@ -169,6 +169,11 @@ final class WallText {
     return block.statement().clause(ClauseWord.LIKE).isPresent();
   }
 
+  /** True if all its words mean is told by its own statements and by what surrounds its file. */
+  boolean standsAlone() {
+    return !isLike() && scope().own().isEmpty();
+  }
+
   /** True if something in the wall, or in one it is like, is no statement. */
   boolean strays() {
     return layers.stream()
