@@ -90,12 +90,10 @@ public final class Portions {
    * through all of them.
    */
   private boolean laddersAreUnlike() {
-    int[] splices = new int[lines()];
-    for (Members.Splice splice : wall.members().splices()) {
-      splices[splice.line()]++;
-    }
+    int[] splices = null;
     for (Installation.Stretch stretch : wall.installation().stretches()) {
       if (stretch.method() == Installation.Method.LADDER) {
+        splices = splices == null ? splicesByLine() : splices;
         for (int line = stretch.firstLine() + 1; line <= stretch.lastLine(); line++) {
           if (splices[line] != splices[line - 1]) {
             return true;
@@ -104,6 +102,15 @@ public final class Portions {
       }
     }
     return false;
+  }
+
+  private int[] splicesByLine() {
+    int[] splices = new int[lines()];
+    List<Members.Splice> all = wall.members().splices();
+    for (int i = 0; i < all.size(); i++) {
+      splices[all.get(i).line()]++;
+    }
+    return splices;
   }
 
   /** The panels touched, from the left; those beside one another as one. */

@@ -60,16 +60,38 @@ final class AnchorsReader {
     }
     narrower.solve();
     List<AnchorUse> anchors = new ArrayList<>();
+    Narrower.Resolved before = null;
     for (int key = 0; key < narrower.keys(); key++) {
       Narrower.Resolved resolved = narrower.at(key);
       if (resolved != null) {
-        anchors.add(anchor(resolved, places.line(key), key));
+        // a statement mostly speaks of one place for line after line
+        boolean again =
+            resolved == before && places.place(resolved.setter(Facet.AT)) != belowSplices;
+        anchors.add(
+            again
+                ? onLine(anchors.get(anchors.size() - 1), places.line(key))
+                : anchor(resolved, places.line(key), key));
+        before = resolved;
       }
     }
     narrower.reportShadowed();
-    anchors.sort(
-        (one, other) -> LinePlaces.inOrder(one.line(), one.place(), other.line(), other.place()));
-    return anchors;
+    return places.inOrder(anchors, AnchorUse::line, AnchorUse::place);
+  }
+
+  private static AnchorUse onLine(AnchorUse same, int line) {
+    return new AnchorUse(
+        same.kind(),
+        line,
+        same.place(),
+        same.floor(),
+        same.heightStated(),
+        same.part(),
+        same.bolted(),
+        same.isolation(),
+        same.bedding(),
+        same.spread(),
+        same.offset(),
+        same.origin());
   }
 
   private AnchorUse anchor(Narrower.Resolved resolved, int line, int key) {

@@ -50,9 +50,7 @@ final class BracketReader {
       }
     }
     narrower.reportShadowed();
-    brackets.sort(
-        (one, other) -> LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
-    return brackets;
+    return places.inOrder(brackets, Members.Bracket::line, Members.Bracket::at);
   }
 
   private void facets(Claim claim) {

@@ -3,6 +3,7 @@ package mullwright.model;
 import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Optional;
 import mullwright.syntax.Clause;
 import mullwright.syntax.TextRange;
 
@@ -31,8 +32,8 @@ final class Claim {
   /** Set by {@link Narrower} as soon as anything it says holds somewhere. */
   boolean holds;
 
-  /** A value with the place of its clause and its text. */
-  private record Told<T>(T value, String shown, Origin origin) {}
+  /** A value with its place, and the text of its clause; made once, asked for by every key. */
+  private record Told<T>(Optional<Given<T>> given, String shown) {}
 
   /** A claim of a whole statement. */
   Claim(Said said, String keyword, BitSet reach) {
@@ -59,7 +60,8 @@ final class Claim {
    * @param range the value in it
    */
   <T> void set(Facet<T> facet, T value, TextRange clause, TextRange range) {
-    facets.put(facet, new Told<>(value, said.spot().text(clause), said.spot().at(range)));
+    Given<T> given = Given.stated(value, said.spot().at(range));
+    facets.put(facet, new Told<>(Optional.of(given), said.spot().text(clause)));
   }
 
   /** Sets a facet to the name in a clause, or to what the name means. */
@@ -81,12 +83,23 @@ final class Claim {
   }
 
   <T> Given<T> get(Facet<T> facet) {
+    return find(facet).orElseThrow();
+  }
+
+  /** What it sets the facet to, if it does. */
+  <T> Optional<Given<T>> find(Facet<T> facet) {
     Told<?> told = facets.get(facet);
-    return Given.stated(facet.type().cast(told.value()), told.origin());
+    if (told == null) {
+      return Optional.empty();
+    }
+    // set is the only way in, and takes a facet with a value of its type
+    @SuppressWarnings("unchecked")
+    Optional<Given<T>> given = (Optional<Given<T>>) (Optional<?>) told.given();
+    return given;
   }
 
   boolean agrees(Claim other, Facet<?> facet) {
-    return facets.get(facet).value().equals(other.facets.get(facet).value());
+    return get(facet).value().equals(other.get(facet).value());
   }
 
   /** The clause as written. */

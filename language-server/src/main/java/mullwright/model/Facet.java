@@ -6,40 +6,34 @@ import mullwright.quantity.Length;
  * One thing a statement can set, by clause: what exceptions override and inherit piece by piece.
  */
 final class Facet<T> {
-  static final Facet<String> PROFILE = new Facet<>("as", String.class);
-  static final Facet<String> PART = new Facet<>("part", String.class);
-  static final Facet<String> WITH = new Facet<>("with", String.class);
-  static final Facet<String> SLEEVE = new Facet<>("sleeve", String.class);
-  static final Facet<String> ISOLATION = new Facet<>("isolated by", String.class);
-  static final Facet<String> BEDDING = new Facet<>("bedded on", String.class);
-  static final Facet<String> SPREAD = new Facet<>("spread by", String.class);
-  static final Facet<Length> GAP = new Facet<>("gap", Length.class);
-  static final Facet<Length> OFFSET = new Facet<>("offset", Length.class);
-  static final Facet<Length> SLAB = new Facet<>("slab", Length.class);
-  static final Facet<Length> EDGE = new Facet<>("edge", Length.class);
-  static final Facet<Bolts> BOLTED = new Facet<>("bolted", Bolts.class);
-  static final Facet<Offset> AT = new Facet<>("at", Offset.class);
-  static final Facet<Extent> FROM = new Facet<>("from", Extent.class);
-  static final Facet<RowPlace> ROW_PLACE = new Facet<>("at", RowPlace.class);
-  static final Facet<String> GLASS = new Facet<>("glass", String.class);
-  static final Facet<Boolean> OPERABLE = new Facet<>("operable", Boolean.class);
-  static final Facet<String> MARK = new Facet<>("mark", String.class);
-  static final Facet<BracketLoads> LOADS = new Facet<>("loads", BracketLoads.class);
+  static final Facet<String> PROFILE = new Facet<>("as");
+  static final Facet<String> PART = new Facet<>("part");
+  static final Facet<String> WITH = new Facet<>("with");
+  static final Facet<String> SLEEVE = new Facet<>("sleeve");
+  static final Facet<String> ISOLATION = new Facet<>("isolated by");
+  static final Facet<String> BEDDING = new Facet<>("bedded on");
+  static final Facet<String> SPREAD = new Facet<>("spread by");
+  static final Facet<Length> GAP = new Facet<>("gap");
+  static final Facet<Length> OFFSET = new Facet<>("offset");
+  static final Facet<Length> SLAB = new Facet<>("slab");
+  static final Facet<Length> EDGE = new Facet<>("edge");
+  static final Facet<Bolts> BOLTED = new Facet<>("bolted");
+  static final Facet<Offset> AT = new Facet<>("at");
+  static final Facet<Extent> FROM = new Facet<>("from");
+  static final Facet<RowPlace> ROW_PLACE = new Facet<>("at");
+  static final Facet<String> GLASS = new Facet<>("glass");
+  static final Facet<Boolean> OPERABLE = new Facet<>("operable");
+  static final Facet<String> MARK = new Facet<>("mark");
+  static final Facet<BracketLoads> LOADS = new Facet<>("loads");
 
   private final String name;
-  private final Class<T> type;
 
-  private Facet(String name, Class<T> type) {
+  private Facet(String name) {
     this.name = name;
-    this.type = type;
   }
 
   String name() {
     return name;
-  }
-
-  Class<T> type() {
-    return type;
   }
 
   /** How many of which fastener. */

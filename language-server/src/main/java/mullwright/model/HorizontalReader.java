@@ -35,10 +35,15 @@ final class HorizontalReader {
     List<BitSet> standing = standing();
     List<Members.Horizontal> all = new ArrayList<>();
     for (int row = 0; row < names.grid().rows().size(); row++) {
+      Narrower.Resolved before = null;
+      Given<String> profile = null;
       for (int bay : names.row(row).bays()) {
         Narrower.Resolved resolved = narrower.at(row * bays + bay);
         if (resolved != null && standing.get(bay).get(row)) {
-          all.add(new Members.Horizontal(row, bay, profile(resolved, row), resolved.origin()));
+          // along a row one statement mostly goes on from bay to bay
+          profile = resolved == before ? profile : profile(resolved, row);
+          before = resolved;
+          all.add(new Members.Horizontal(row, bay, profile, resolved.origin()));
         }
       }
     }
@@ -96,9 +101,12 @@ final class HorizontalReader {
   }
 
   private Given<String> profile(Narrower.Resolved resolved, int row) {
-    return resolved
-        .get(Facet.PROFILE)
-        .or(() -> parts.ofRole(role(names.row(row).base()), resolved.origin()))
+    Optional<Given<String>> stated = resolved.get(Facet.PROFILE);
+    if (stated.isPresent()) {
+      return stated.get();
+    }
+    return parts
+        .ofRole(role(names.row(row).base()), resolved.origin())
         .orElseGet(() -> Given.assumed("", resolved.origin(), "not stated"));
   }
 

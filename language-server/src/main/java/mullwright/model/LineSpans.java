@@ -91,14 +91,26 @@ final class LineSpans {
         return false;
       }
     }
-    return spans.stream().anyMatch(span -> span.touches(low, high));
+    for (Span span : spans) {
+      if (span.touches(low, high)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** True if a vertical of the line goes on below and above the height. */
   boolean crosses(int line, Length height) {
     List<Span> spans = byLine.get(line);
-    return spans.isEmpty()
-        || spans.stream().anyMatch(span -> span.holds(height))
-            && gaps.get(line).stream().noneMatch(gap -> gap.holds(height));
+    return spans.isEmpty() || holds(spans, height) && !holds(gaps.get(line), height);
+  }
+
+  private static boolean holds(List<Span> spans, Length height) {
+    for (Span span : spans) {
+      if (span.holds(height)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

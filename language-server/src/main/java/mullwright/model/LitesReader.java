@@ -32,7 +32,7 @@ final class LitesReader {
       claim(said).ifPresent(narrower::add);
     }
     narrower.solve();
-    List<LiteUse> lites = new ArrayList<>();
+    List<LiteUse> lites = new ArrayList<>(cells.count());
     for (int i = 0; i < cells.count(); i++) {
       Narrower.Resolved resolved = narrower.at(i);
       if (resolved != null) {

@@ -54,10 +54,12 @@ final class Narrower {
   /** What holds for a thing. */
   static final class Resolved {
     private final Claim winner;
+    private final Origin origin;
     private final Map<Facet<?>, Claim> setters;
 
     private Resolved(Claim winner, Map<Facet<?>, Claim> setters) {
       this.winner = winner;
+      this.origin = winner.said.origin();
       this.setters = setters;
     }
 
@@ -71,7 +73,7 @@ final class Narrower {
     }
 
     Origin origin() {
-      return winner.said.origin();
+      return origin;
     }
 
     /** The claim whose value of that facet holds, or null. */
@@ -80,7 +82,8 @@ final class Narrower {
     }
 
     <T> Optional<Given<T>> get(Facet<T> facet) {
-      return Optional.ofNullable(setters.get(facet)).map(claim -> claim.get(facet));
+      Claim setter = setters.get(facet);
+      return setter == null ? Optional.empty() : setter.find(facet);
     }
   }
 

@@ -36,24 +36,30 @@ final class SpliceReader {
     names.grid().lines().forEach(line -> standing.add(new ArrayList<>(1)));
     verticals.forEach(vertical -> standing.get(vertical.line()).add(vertical));
     List<Members.Splice> splices = new ArrayList<>();
+    Narrower.Resolved before = null;
+    Height at = null;
+    Given<Length> gap = null;
     for (int key = 0; key < narrower.keys(); key++) {
       Narrower.Resolved resolved = narrower.at(key);
       if (resolved != null) {
         int line = places.line(key);
-        Height at = places.place(resolved.setter(Facet.AT)).height();
-        Given<Length> gap =
-            resolved
-                .get(Facet.GAP)
-                .orElseGet(() -> Given.assumed(GAP, resolved.origin(), "common practice"));
-        Optional<Given<String>> sleeve =
-            resolved.get(Facet.SLEEVE).or(() -> sleeveOf(at, standing.get(line)));
+        if (resolved != before) {
+          at = places.place(resolved.setter(Facet.AT)).height();
+          gap =
+              resolved
+                  .get(Facet.GAP)
+                  .orElseGet(() -> Given.assumed(GAP, resolved.origin(), "common practice"));
+          before = resolved;
+        }
+        Optional<Given<String>> sleeve = resolved.get(Facet.SLEEVE);
+        if (sleeve.isEmpty()) {
+          sleeve = sleeveOf(at, standing.get(line));
+        }
         splices.add(new Members.Splice(line, at, gap, sleeve, resolved.origin()));
       }
     }
     narrower.reportShadowed();
-    splices.sort(
-        (one, other) -> LinePlaces.inOrder(one.line(), one.at(), other.line(), other.at()));
-    return splices;
+    return places.inOrder(splices, Members.Splice::line, Members.Splice::at);
   }
 
   private void facets(Claim claim) {

@@ -1,6 +1,7 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.ToIntFunction;
 
@@ -15,12 +16,16 @@ import java.util.function.ToIntFunction;
 public final class WallPortion {
   private final int firstLine;
   private final int lastLine;
-  private final List<Grid.Bay> bays;
+
+  /** The bays that are left. */
+  private final BitSet held = new BitSet();
 
   private WallPortion(int firstLine, int lastLine, List<Grid.Bay> bays) {
     this.firstLine = firstLine;
     this.lastLine = lastLine;
-    this.bays = bays;
+    for (Grid.Bay bay : bays) {
+      held.set(bay.index(), bay.left() >= firstLine && bay.right() <= lastLine);
+    }
   }
 
   /** The wall from one line to another, both included, by index. */
@@ -40,12 +45,12 @@ public final class WallPortion {
         grid(wall.grid()),
         new Members(
             onLines(members.verticals(), Members.Vertical::line),
-            inBays(members.horizontals(), Members.Horizontal::bay),
+            inBays(members.horizontals()),
             onLines(members.splices(), Members.Splice::line),
             onLines(members.reinforcements(), Members.Reinforce::line),
             onLines(members.brackets(), Members.Bracket::line)),
         onLines(wall.anchors(), AnchorUse::line),
-        inBays(wall.lites(), LiteUse::bay),
+        lites(wall.lites()),
         wall.installation());
   }
 
@@ -56,7 +61,7 @@ public final class WallPortion {
     }
     List<Grid.Opening> openings = new ArrayList<>();
     for (Grid.Opening opening : grid.openings()) {
-      if (opening.bays().stream().allMatch(this::holds)) {
+      if (opening.bays().stream().allMatch(held::get)) {
         openings.add(opening);
       }
     }
@@ -84,51 +89,49 @@ public final class WallPortion {
         row.origin());
   }
 
-  /** Those of ascending bays that are left. */
+  /** Of ascending bays those that are left. */
   private List<Integer> kept(List<Integer> of) {
-    int from = 0;
-    int to = of.size();
-    if (to == bays.size()) {
-      // a row through all bays: each has its own number as its place
-      while (from < to && bays.get(from).left() < firstLine) {
-        from++;
-      }
-      while (to > from && bays.get(to - 1).right() > lastLine) {
-        to--;
-      }
-      return of.subList(from, to);
-    }
-    List<Integer> kept = new ArrayList<>();
-    for (int bay : of) {
-      if (holds(bay)) {
-        kept.add(bay);
+    int first = held.nextSetBit(0);
+    return first < 0 ? List.of() : between(of, Integer::intValue, first, held.length() - 1);
+  }
+
+  private List<Members.Horizontal> inBays(List<Members.Horizontal> horizontals) {
+    List<Members.Horizontal> kept = new ArrayList<>();
+    for (int i = 0; i < horizontals.size(); i++) {
+      if (held.get(horizontals.get(i).bay())) {
+        kept.add(horizontals.get(i));
       }
     }
     return kept;
   }
 
-  private boolean holds(int bay) {
-    return bays.get(bay).left() >= firstLine && bays.get(bay).right() <= lastLine;
-  }
-
-  private <T> List<T> inBays(List<T> things, ToIntFunction<T> bay) {
-    List<T> kept = new ArrayList<>();
-    for (T thing : things) {
-      if (holds(bay.applyAsInt(thing))) {
-        kept.add(thing);
-      }
-    }
-    return kept;
+  /** Of things by bay from the left, those in bays that are left. */
+  private List<LiteUse> lites(List<LiteUse> lites) {
+    int first = held.nextSetBit(0);
+    return first < 0 ? List.of() : between(lites, LiteUse::bay, first, held.length() - 1);
   }
 
   private <T> List<T> onLines(List<T> things, ToIntFunction<T> line) {
-    List<T> kept = new ArrayList<>();
-    for (T thing : things) {
-      int at = line.applyAsInt(thing);
-      if (firstLine <= at && at <= lastLine) {
-        kept.add(thing);
+    return between(things, line, firstLine, lastLine);
+  }
+
+  /** Of things in ascending order of their places, those from one place to another. */
+  private static <T> List<T> between(List<T> things, ToIntFunction<T> place, int first, int last) {
+    return things.subList(before(things, place, first), before(things, place, last + 1));
+  }
+
+  /** How many stand before a place. */
+  private static <T> int before(List<T> things, ToIntFunction<T> place, int at) {
+    int low = 0;
+    int high = things.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (place.applyAsInt(things.get(middle)) < at) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return kept;
+    return low;
   }
 }
