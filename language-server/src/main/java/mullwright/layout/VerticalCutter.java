@@ -2,7 +2,6 @@ package mullwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Iterator;
 import java.util.List;
 import mullwright.model.Members;
 import mullwright.quantity.Length;
@@ -18,9 +17,13 @@ final class VerticalCutter {
   private final List<SpliceJoint> joints = new ArrayList<>();
   private final List<List<Members.Splice>> splices = new ArrayList<>();
 
+  /** By member, how many lengths it is cut into: an opening may have made several runs of it. */
+  private final int[] lengths;
+
   VerticalCutter(Frame frame) {
     this.frame = frame;
     this.sides = new BaySides(frame);
+    this.lengths = new int[frame.wall.members().verticals().size()];
     int lines = frame.lines.count();
     for (int line = 0; line < lines; line++) {
       splices.add(new ArrayList<>());
@@ -46,7 +49,7 @@ final class VerticalCutter {
 
   private void cut(int line) {
     List<Draft> drafts = new ArrayList<>();
-    List<Members.Splice> left = new ArrayList<>(splices.get(line));
+    List<Members.Splice> left = splices.get(line);
     boolean allKnown = true;
     for (Run run : frame.runs.of(line)) {
       Length length = run.top().minus(run.bottom());
@@ -57,7 +60,7 @@ final class VerticalCutter {
             Impossible.noLength(
                 frame.names.vertical(line, 0, 1, run.bottom(), run.top()), length, run.origin()));
       } else {
-        cut(run, left, drafts);
+        left = cut(run, left, drafts);
       }
     }
     if (allKnown) {
@@ -70,22 +73,21 @@ final class VerticalCutter {
     add(line, drafts);
   }
 
-  // takes the splices it uses out of the list
-  private void cut(Run run, List<Members.Splice> left, List<Draft> drafts) {
+  // gives back the splices it does not use
+  private List<Members.Splice> cut(Run run, List<Members.Splice> splices, List<Draft> drafts) {
+    List<Members.Splice> left = new ArrayList<>(0);
     Length bottom = run.bottom();
     int below = -1;
-    int ordinal = ordinalAfter(drafts, run);
-    for (Iterator<Members.Splice> splices = left.iterator(); splices.hasNext(); ) {
-      Members.Splice splice = splices.next();
+    for (Members.Splice splice : splices) {
       Length half = splice.gap().value().half();
       Length lowerEnd = splice.at().elevation().minus(half);
       Length upperStart = splice.at().elevation().plus(half);
       if (!lowerEnd.isLongerThan(bottom) || !upperStart.isShorterThan(run.top())) {
+        left.add(splice);
         continue;
       }
-      splices.remove();
       int piece = pieces.size() + drafts.size();
-      drafts.add(new Draft(run, ordinal++, bottom, lowerEnd, below, joints.size()));
+      drafts.add(new Draft(run, next(run), bottom, lowerEnd, below, joints.size()));
       below = joints.size();
       joints.add(
           new SpliceJoint(
@@ -98,12 +100,12 @@ final class VerticalCutter {
               frame.names.splice(splice)));
       bottom = upperStart;
     }
-    drafts.add(new Draft(run, ordinal, bottom, run.top(), below, -1));
+    drafts.add(new Draft(run, next(run), bottom, run.top(), below, -1));
+    return left;
   }
 
-  // an opening may have cut one run of the text into several
-  private static int ordinalAfter(List<Draft> drafts, Run run) {
-    return (int) drafts.stream().filter(draft -> draft.run().member() == run.member()).count();
+  private int next(Run run) {
+    return lengths[run.member()]++;
   }
 
   private void add(int line, List<Draft> drafts) {
@@ -116,7 +118,7 @@ final class VerticalCutter {
               line,
               run.member(),
               draft.ordinal(),
-              ordinalAfter(drafts, run),
+              lengths[run.member()],
               run.widths().profile().orElseThrow(),
               frame.lines.x(line),
               draft.bottom(),
