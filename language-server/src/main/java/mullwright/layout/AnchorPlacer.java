@@ -18,23 +18,14 @@ import mullwright.quantity.Length;
  */
 final class AnchorPlacer {
   private final Frame frame;
-  private final List<VerticalPiece> verticals;
-  private final int[] firstOfLine;
 
-  private AnchorPlacer(Frame frame, List<VerticalPiece> verticals) {
+  private AnchorPlacer(Frame frame) {
     this.frame = frame;
-    this.verticals = verticals;
-    this.firstOfLine = new int[frame.lines.count() + 1];
-    for (VerticalPiece piece : verticals) {
-      firstOfLine[piece.line() + 1] = piece.index() + 1;
-    }
-    for (int line = 1; line < firstOfLine.length; line++) {
-      firstOfLine[line] = Math.max(firstOfLine[line], firstOfLine[line - 1]);
-    }
   }
 
   static List<PlacedAnchor> place(Frame frame, List<VerticalPiece> verticals) {
-    AnchorPlacer placer = new AnchorPlacer(frame, verticals);
+    AnchorPlacer placer = new AnchorPlacer(frame);
+    VerticalsOnLine lines = new VerticalsOnLine(verticals, frame.lines.count());
     List<PlacedAnchor> placed = new ArrayList<>(frame.wall.anchors().size());
     for (AnchorUse use : frame.wall.anchors()) {
       String name = frame.names.anchor(use);
@@ -44,7 +35,7 @@ final class AnchorPlacer {
                   given -> frame.profiles.find(PartKind.ANCHOR, Part.Anchor.class, given.value()));
       Optional<Length> y = placer.height(use, part);
       if (y.isPresent()) {
-        int vertical = placer.verticalAt(use.line(), y.get());
+        int vertical = lines.touching(use.line(), y.get());
         placed.add(new PlacedAnchor(placed.size(), use, y.get(), vertical, part, name));
       } else {
         frame.impossible.add(
@@ -88,15 +79,5 @@ final class AnchorPlacer {
     return nearest == null
         ? frame.bars.elsewhere(use.place(), frame.lines.x(use.line()))
         : Optional.of(nearest);
-  }
-
-  private int verticalAt(int line, Length y) {
-    for (int i = firstOfLine[line]; i < firstOfLine[line + 1]; i++) {
-      VerticalPiece piece = verticals.get(i);
-      if (!y.isShorterThan(piece.bottom()) && !y.isLongerThan(piece.top())) {
-        return i;
-      }
-    }
-    return -1;
   }
 }

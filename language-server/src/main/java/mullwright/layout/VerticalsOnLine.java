@@ -13,8 +13,13 @@ public final class VerticalsOnLine {
 
   /** Of a layout, whose verticals stand by line, then from below. */
   public VerticalsOnLine(WallLayout layout) {
-    verticals = layout.verticals();
-    first = new int[layout.wall().grid().lines().size() + 1];
+    this(layout.verticals(), layout.wall().grid().lines().size());
+  }
+
+  /** Of lengths by line, then from below, and a number of lines. */
+  VerticalsOnLine(List<VerticalPiece> verticals, int lines) {
+    this.verticals = verticals;
+    first = new int[lines + 1];
     highest = new long[verticals.size()];
     VerticalPiece below = null;
     for (VerticalPiece piece : verticals) {
