@@ -42,21 +42,20 @@ final class RunSupports {
     }
     buttedEnd(pieces.get(0), true).ifPresent(support -> add(found, support));
     buttedEnd(pieces.get(pieces.size() - 1), false).ifPresent(support -> add(found, support));
-    found.sort((one, other) -> Double.compare(one.y(), other.y()));
     return found;
   }
 
   private static void add(List<RunSupport> found, RunSupport support) {
-    for (int i = 0; i < found.size(); i++) {
-      RunSupport other = found.get(i);
-      if (Math.abs(other.y() - support.y()) < RunSupport.SAME_HEIGHT) {
-        if (support.deadLoad() && !other.deadLoad()) {
-          found.set(i, support);
-        }
-        return;
-      }
+    // those found stand from below, as they nearly always come
+    int at = found.size();
+    while (at > 0 && found.get(at - 1).y() > support.y() - RunSupport.SAME_HEIGHT) {
+      at--;
     }
-    found.add(support);
+    if (at == found.size() || found.get(at).y() >= support.y() + RunSupport.SAME_HEIGHT) {
+      found.add(at, support);
+    } else if (support.deadLoad() && !found.get(at).deadLoad()) {
+      found.set(at, support);
+    }
   }
 
   /** The anchors and clips of a length, from below. */
