@@ -1,5 +1,6 @@
 package mullwright.analysis.wall;
 
+import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.movement.SpliceBand;
 import mullwright.derivation.Derivation;
@@ -20,19 +21,21 @@ public record JointPlace(SpliceJoint joint, RunSupport below, RunSupport above) 
   /** The place of a splice; empty where nothing holds the vertical on one side of it. */
   public static Optional<JointPlace> of(WallAnalysis analysis, SpliceJoint joint) {
     double y = joint.y().toMetres();
-    RunSupport below = null;
-    RunSupport above = null;
     VerticalRun run = analysis.runOf(analysis.layout().verticals().get(joint.below()));
-    for (RunSupport support : run.supports()) {
-      if (support.y() <= y) {
-        below = support;
-      } else if (above == null) {
-        above = support;
+    List<RunSupport> supports = run.supports();
+    int low = 0;
+    int high = supports.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (supports.get(middle).y() <= y) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return below == null || above == null
+    return low == 0 || low == supports.size()
         ? Optional.empty()
-        : Optional.of(new JointPlace(joint, below, above));
+        : Optional.of(new JointPlace(joint, supports.get(low - 1), supports.get(low)));
   }
 
   /** Distance between the two supports [m]. */
