@@ -64,7 +64,7 @@ public record FloorCrossing(
     Length zoneTop = top.plus(BEYOND);
     Length zoneBottom = top.minus(slab).minus(BEYOND);
     List<PlacedAnchor> anchors = new ArrayList<>();
-    for (PlacedAnchor anchor : analysis.anchorsOf(piece.line())) {
+    for (PlacedAnchor anchor : analysis.anchorsNear(piece.line(), zoneBottom, zoneTop)) {
       boolean named = anchor.use().floor().filter(f -> f == floor.index()).isPresent();
       boolean near = !anchor.y().isShorterThan(zoneBottom) && !anchor.y().isLongerThan(zoneTop);
       if (anchor.vertical() >= 0 && (named || near)) {

@@ -1,10 +1,13 @@
 package mullwright.analysis.wall;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import mullwright.layout.ByHeight;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.PlacedAnchor;
+import mullwright.model.Grid;
 import mullwright.quantity.Length;
 
 /**
@@ -15,6 +18,7 @@ final class LineHeights {
   private final WallAnalysis analysis;
   private final AtomicReferenceArray<ByHeight<HorizontalPiece>> horizontals;
   private final AtomicReferenceArray<ByHeight<Cell>> cells;
+  private final AtomicReferenceArray<ByHeight<PlacedAnchor>> anchors;
   private final AtomicReferenceArray<ByHeight<JointObstacle>> obstacles;
 
   LineHeights(WallAnalysis analysis) {
@@ -22,6 +26,7 @@ final class LineHeights {
     int lines = analysis.layout().wall().grid().lines().size();
     this.horizontals = new AtomicReferenceArray<>(lines);
     this.cells = new AtomicReferenceArray<>(lines);
+    this.anchors = new AtomicReferenceArray<>(lines);
     this.obstacles = new AtomicReferenceArray<>(lines);
   }
 
@@ -54,6 +59,30 @@ final class LineHeights {
       }
       known = new ByHeight<>(all, bottoms, tops);
       cells.set(line, known);
+    }
+    return known.touching(from, to);
+  }
+
+  /**
+   * The anchors and clips of a line that touch a stretch of height, each from its place to the
+   * floor it belongs to, from below.
+   */
+  List<PlacedAnchor> anchors(int line, Length from, Length to) {
+    ByHeight<PlacedAnchor> known = anchors.get(line);
+    if (known == null) {
+      List<PlacedAnchor> all = analysis.anchorsOf(line);
+      List<Grid.Floor> floors = analysis.layout().wall().grid().floors();
+      long[] bottoms = new long[all.size()];
+      long[] tops = new long[all.size()];
+      for (int i = 0; i < tops.length; i++) {
+        long place = all.get(i).y().ticks();
+        Optional<Integer> floor = all.get(i).use().floor();
+        long at = floor.isEmpty() ? place : floors.get(floor.get()).elevation().value().ticks();
+        bottoms[i] = Math.min(place, at);
+        tops[i] = Math.max(place, at);
+      }
+      known = new ByHeight<>(all, bottoms, tops);
+      anchors.set(line, known);
     }
     return known.touching(from, to);
   }

@@ -139,6 +139,14 @@ public final class WallAnalysis {
     return neighbours.anchors(line);
   }
 
+  /**
+   * The anchors and clips of a line that sit between two heights or belong to a floor between them,
+   * and perhaps some more, from below.
+   */
+  List<PlacedAnchor> anchorsNear(int line, Length from, Length to) {
+    return heights.anchors(line, from, to);
+  }
+
   /** The anchors and clips that hold a length, from below. */
   public List<PlacedAnchor> anchorsOn(VerticalPiece piece) {
     return neighbours.anchorsOn(piece.index());
