@@ -118,7 +118,8 @@ final class AnchorsReader {
         resolved.origin());
   }
 
-  private static boolean belowSplices(Said said) {
+  /** True if it speaks of places that splices tell. */
+  static boolean belowSplices(Said said) {
     return said.clause(ClauseWord.AT, Clause.At.class)
         .map(at -> at.places().stream().anyMatch(Place.FloorBelowSplices.class::isInstance))
         .orElse(false);

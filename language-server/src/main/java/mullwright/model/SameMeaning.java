@@ -1,6 +1,8 @@
 package mullwright.model;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import mullwright.quantity.Length;
@@ -27,14 +29,14 @@ final class SameMeaning {
       optional(SameMeaning::fixing);
 
   /**
-   * Compares as another does, and remembers the last two: one statement mostly says the same of
-   * thing after thing.
+   * Compares as another does, and remembers what it found the same: one statement says the same of
+   * many things.
    */
   private static final class Again<T> implements BiPredicate<T, T> {
     private final BiPredicate<T, T> compare;
+    private final Map<T, T> same = new IdentityHashMap<>();
     private T one;
     private T other;
-    private boolean same;
 
     Again(BiPredicate<T, T> compare) {
       this.compare = compare;
@@ -42,15 +44,18 @@ final class SameMeaning {
 
     @Override
     public boolean test(T left, T right) {
-      if (left == right) {
+      if (left == right || left == one && right == other) {
         return true;
       }
-      if (left != one || right != other) {
-        one = left;
-        other = right;
-        same = compare.test(left, right);
+      if (same.get(left) != right) {
+        if (!compare.test(left, right)) {
+          return false;
+        }
+        same.put(left, right);
       }
-      return same;
+      one = left;
+      other = right;
+      return true;
     }
   }
 

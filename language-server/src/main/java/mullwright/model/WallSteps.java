@@ -125,10 +125,13 @@ final class WallSteps {
   }
 
   List<AnchorUse> anchors(GridNames names, LineSpans spans, List<Members.Splice> splices) {
+    List<Said> statements =
+        wall.all(StatementKind.DEAD_LOAD, StatementKind.WIND_LOAD, StatementKind.CLIP);
+    boolean below = statements.stream().anyMatch(AnchorsReader::belowSplices);
     return take(
         steps.anchors,
-        wall.all(StatementKind.DEAD_LOAD, StatementKind.WIND_LOAD, StatementKind.CLIP),
-        List.of(names, spans, splices),
+        statements,
+        below ? List.of(names, spans, splices) : List.of(names, spans),
         (parts, problems) ->
             List.copyOf(new AnchorsReader(names, parts, spans, splices, problems).read(wall)));
   }
