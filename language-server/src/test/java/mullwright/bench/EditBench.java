@@ -11,13 +11,13 @@ import java.util.function.Supplier;
 import mullwright.check.Rules;
 import mullwright.workspace.Cancel;
 import mullwright.workspace.DiskFiles;
-import mullwright.workspace.Reading;
 import mullwright.workspace.Snapshot;
 import mullwright.workspace.Workspace;
 
 /**
  * Measures, inside one process, which stage of the answer to an edit costs what: tree, model,
- * layout, findings. The frame is solved beside the first rules, so analysis is no stage of its own.
+ * findings. What has to be laid out and solved again is no stage of its own: it is done for the
+ * rules that ask, and of a wide wall around what changed only.
  *
  * <p>From the folder of the whole project, after {@code mvn -o -q package -DskipTests}:
  *
@@ -32,7 +32,7 @@ import mullwright.workspace.Workspace;
  * floors, in which {@linkplain LocalEdit one thing} changes at a time ({@code -Xmx2g} for all).
  */
 public final class EditBench {
-  private static final String[] STAGES = {"tree", "model", "layout", "findings", "all"};
+  private static final String[] STAGES = {"tree", "model", "findings", "all"};
 
   private final Workspace workspace;
   private final int edits;
@@ -118,10 +118,9 @@ public final class EditBench {
   private void edit(String path, int at, int length, String now, int run) {
     long start = System.nanoTime();
     Snapshot after = timed(0, run, () -> workspace.change(path, at, at + length, now));
-    Reading reading = timed(1, run, () -> after.reading(path).orElseThrow());
-    timed(2, run, reading::layouts);
-    timed(3, run, () -> after.findings(List.of(path), Cancel.NEVER));
-    times[4][run] = (System.nanoTime() - start) / 1e6;
+    timed(1, run, () -> after.reading(path).orElseThrow());
+    timed(2, run, () -> after.findings(List.of(path), Cancel.NEVER));
+    times[3][run] = (System.nanoTime() - start) / 1e6;
   }
 
   private <T> T timed(int stage, int run, Supplier<T> job) {

@@ -8,7 +8,8 @@ import java.util.List;
  * @param name what is changed
  * @param block the block of the wall it stands in
  * @param one the statement before
- * @param other the statement after, of the same length
+ * @param other the statement after; of the same length in all but the last, which moves all that
+ *     follows it in the text
  */
 public record LocalEdit(String name, String block, String one, String other) {
   /** One of each kind. */
@@ -33,5 +34,10 @@ public record LocalEdit(String name, String block, String one, String other) {
               "the glass of a bay",
               "lites",
               "vision V1 rows L5.rail..L5.top bays 14..15",
-              "vision V2 rows L5.rail..L5.top bays 14..15"));
+              "vision V2 rows L5.rail..L5.top bays 14..15"),
+          new LocalEdit(
+              "a splice's gap, written longer",
+              "members",
+              "splice 15 at 2'-1\" above L4 gap 5/8\"",
+              "splice 15 at 2'-1\" above L4 gap 11/16\""));
 }
