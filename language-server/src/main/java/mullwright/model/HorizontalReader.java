@@ -1,6 +1,7 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,22 +34,33 @@ final class HorizontalReader {
     }
     narrower.solve();
     List<BitSet> standing = standing();
-    List<Members.Horizontal> all = new ArrayList<>();
+    Repeated.Builder<Members.Horizontal> all =
+        new Repeated.Builder<>(narrower.keys(), HorizontalReader::at);
+    int[] said = new int[narrower.groups()];
     for (int row = 0; row < names.grid().rows().size(); row++) {
-      Narrower.Resolved before = null;
-      Given<String> profile = null;
+      // one statement says another profile of sill and head than of the rows between
+      Arrays.fill(said, -1);
       for (int bay : names.row(row).bays()) {
         Narrower.Resolved resolved = narrower.at(row * bays + bay);
         if (resolved != null && standing.get(bay).get(row)) {
-          // along a row one statement mostly goes on from bay to bay
-          profile = resolved == before ? profile : profile(resolved, row);
-          before = resolved;
-          all.add(new Members.Horizontal(row, bay, profile, resolved.origin()));
+          int group = narrower.group(row * bays + bay);
+          if (said[group] < 0) {
+            said[group] = all.say(horizontal(resolved, row));
+          }
+          all.add(said[group], row, bay, 0);
         }
       }
     }
     narrower.reportShadowed();
-    return all;
+    return all.list();
+  }
+
+  private Members.Horizontal horizontal(Narrower.Resolved resolved, int row) {
+    return new Members.Horizontal(-1, -1, profile(resolved, row), resolved.origin());
+  }
+
+  private static Members.Horizontal at(Members.Horizontal said, int row, int bay, int none) {
+    return new Members.Horizontal(row, bay, said.profile(), said.origin());
   }
 
   private List<BitSet> standing() {

@@ -1,6 +1,6 @@
 package mullwright.model;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,25 +32,46 @@ final class LitesReader {
       claim(said).ifPresent(narrower::add);
     }
     narrower.solve();
-    List<LiteUse> lites = new ArrayList<>(cells.count());
+    Repeated.Builder<LiteUse> lites = new Repeated.Builder<>(cells.count(), LitesReader::at);
+    int[] said = new int[narrower.groups()];
+    Arrays.fill(said, -1);
     for (int i = 0; i < cells.count(); i++) {
-      Narrower.Resolved resolved = narrower.at(i);
-      if (resolved != null) {
+      int group = narrower.group(i);
+      if (group > 0) {
+        if (said[group] < 0) {
+          said[group] = lites.say(lite(narrower.at(i)));
+        }
         Cells.Cell cell = cells.get(i);
-        lites.add(
-            new LiteUse(
-                cell.bay(),
-                cell.below(),
-                cell.above(),
-                resolved.said().statement().kind() == StatementKind.VISION,
-                resolved.get(Facet.GLASS).orElseThrow(),
-                resolved.get(Facet.OPERABLE).isPresent(),
-                resolved.get(Facet.MARK).map(Given::value),
-                resolved.origin()));
+        lites.add(said[group], cell.bay(), cell.below(), cell.above());
       }
     }
     narrower.reportShadowed();
-    return lites;
+    return lites.list();
+  }
+
+  /** What statements say of a lite, wherever it is. */
+  private static LiteUse lite(Narrower.Resolved resolved) {
+    return new LiteUse(
+        -1,
+        -1,
+        -1,
+        resolved.said().statement().kind() == StatementKind.VISION,
+        resolved.get(Facet.GLASS).orElseThrow(),
+        resolved.get(Facet.OPERABLE).isPresent(),
+        resolved.get(Facet.MARK).map(Given::value),
+        resolved.origin());
+  }
+
+  private static LiteUse at(LiteUse said, int bay, int below, int above) {
+    return new LiteUse(
+        bay,
+        below,
+        above,
+        said.vision(),
+        said.glass(),
+        said.operable(),
+        said.mark(),
+        said.origin());
   }
 
   private String where(int key) {

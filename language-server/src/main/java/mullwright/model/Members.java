@@ -18,7 +18,7 @@ public record Members(
     List<Bracket> brackets) {
   public Members {
     verticals = List.copyOf(verticals);
-    horizontals = List.copyOf(horizontals);
+    horizontals = Repeated.unchanging(horizontals);
     splices = List.copyOf(splices);
     reinforcements = List.copyOf(reinforcements);
     brackets = List.copyOf(brackets);

@@ -177,6 +177,11 @@ final class Narrower {
     return key < groupOf.length ? groupOf[key] : 0;
   }
 
+  /** How many groups there are, that of no claims included. */
+  int groups() {
+    return groups.size();
+  }
+
   /** The claims about a key, in the order of the text. */
   List<Claim> claimsAt(int key) {
     List<Claim> about = new ArrayList<>();

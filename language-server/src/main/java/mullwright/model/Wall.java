@@ -28,6 +28,6 @@ public record Wall(
   public Wall {
     finish = java.util.Map.copyOf(finish);
     anchors = List.copyOf(anchors);
-    lites = List.copyOf(lites);
+    lites = Repeated.unchanging(lites);
   }
 }

@@ -65,6 +65,12 @@ public record WallDifference(BitSet lines, BitSet bays) {
       if (before == after) {
         return;
       }
+      if (before instanceof Repeated<T> one
+          && after instanceof Repeated<T> other
+          && one.hasPlacesOf(other)) {
+        one.differences(other, same, index -> differ.set(place.applyAsInt(one.get(index))));
+        return;
+      }
       int i = 0;
       int j = 0;
       while (i < before.size() && j < after.size()) {

@@ -81,8 +81,7 @@ final class WallSteps {
         steps.horizontals,
         wall.all(StatementKind.HORIZONTAL),
         List.of(names, cells),
-        (parts, problems) ->
-            List.copyOf(new HorizontalReader(names, cells, parts, problems).read(wall)));
+        (parts, problems) -> new HorizontalReader(names, cells, parts, problems).read(wall));
   }
 
   LineSpans spans(GridNames names, List<Members.Vertical> verticals) {
@@ -141,8 +140,7 @@ final class WallSteps {
         steps.lites,
         wall.all(StatementKind.VISION, StatementKind.SPANDREL),
         List.of(names, cells),
-        (parts, problems) ->
-            List.copyOf(new LitesReader(names, cells, parts, problems).read(wall)));
+        (parts, problems) -> new LitesReader(names, cells, parts, problems).read(wall));
   }
 
   private <T> T take(

@@ -1,0 +1,123 @@
+package mullwright.model;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.RandomAccess;
+import java.util.function.BiPredicate;
+import java.util.function.IntConsumer;
+
+/**
+ * What a few statements say of many places: each is kept once, and of each place only its numbers.
+ *
+ * <p>A list like any other that cannot be changed; its elements are made as they are asked for. A
+ * wall of 200 bays and 120 floors has 72,000 lites: to make and compare them all at every edit
+ * would take longer than all else.
+ */
+final class Repeated<T> extends AbstractList<T> implements RandomAccess {
+  private final List<T> said;
+  private final int[] which;
+  private final int[] places;
+  private final At<T> at;
+
+  /** Numbers that tell a place: a bay and the rows under and over it, or a row and a bay. */
+  static final int NUMBERS = 3;
+
+  /** Makes of what is said the thing at a place. */
+  interface At<T> {
+    T at(T said, int first, int second, int third);
+  }
+
+  private Repeated(List<T> said, int[] which, int[] places, At<T> at) {
+    this.said = said;
+    this.which = which;
+    this.places = places;
+    this.at = at;
+  }
+
+  /** The list itself if it cannot be changed, else a copy that cannot. */
+  static <T> List<T> unchanging(List<T> list) {
+    return list instanceof Repeated ? list : List.copyOf(list);
+  }
+
+  @Override
+  public T get(int index) {
+    int place = NUMBERS * index;
+    return at.at(said.get(which[index]), places[place], places[place + 1], places[place + 2]);
+  }
+
+  @Override
+  public int size() {
+    return which.length;
+  }
+
+  /** True if both speak of the very same places, one after the other. */
+  boolean hasPlacesOf(Repeated<T> other) {
+    return Arrays.equals(places, other.places);
+  }
+
+  /**
+   * Tells the index of each element that says something else than that of another list, which has
+   * the same places.
+   */
+  void differences(Repeated<T> other, BiPredicate<T, T> same, IntConsumer tell) {
+    int[] equal = new int[said.size()];
+    Arrays.fill(equal, -1);
+    for (int i = 0; i < which.length; i++) {
+      int one = which[i];
+      int two = other.which[i];
+      if (equal[one] != two) {
+        if (same.test(said.get(one), other.said.get(two))) {
+          equal[one] = two;
+        } else {
+          tell.accept(i);
+        }
+      }
+    }
+  }
+
+  /** Gathers what is said and where. */
+  static final class Builder<T> {
+    private final List<T> said = new ArrayList<>();
+    private final At<T> at;
+    private int[] which;
+    private int[] places;
+    private int size;
+
+    /**
+     * @param expected how many places there will be, about
+     */
+    Builder(int expected, At<T> at) {
+      this.at = at;
+      this.which = new int[Math.max(1, expected)];
+      this.places = new int[NUMBERS * which.length];
+    }
+
+    /** Takes something that is said; its number is for {@link #add}. */
+    int say(T what) {
+      said.add(what);
+      return said.size() - 1;
+    }
+
+    /** Adds a place of which that is said. */
+    void add(int what, int first, int second, int third) {
+      if (size == which.length) {
+        which = Arrays.copyOf(which, 2 * size);
+        places = Arrays.copyOf(places, NUMBERS * which.length);
+      }
+      which[size] = what;
+      places[NUMBERS * size] = first;
+      places[NUMBERS * size + 1] = second;
+      places[NUMBERS * size + 2] = third;
+      size++;
+    }
+
+    List<T> list() {
+      int[] all = size == which.length ? which : Arrays.copyOf(which, size);
+      int[] where =
+          NUMBERS * size == places.length ? places : Arrays.copyOf(places, NUMBERS * size);
+      return new Repeated<>(List.copyOf(said), all, where, at);
+    }
+  }
+}
