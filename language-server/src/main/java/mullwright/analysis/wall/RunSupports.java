@@ -3,6 +3,7 @@ package mullwright.analysis.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import mullwright.layout.ByHeight;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
@@ -13,7 +14,9 @@ import mullwright.quantity.Length;
 /** Finds what holds each run of vertical in and out: its anchors, and what its ends butt. */
 final class RunSupports {
   private final List<List<PlacedAnchor>> anchorsOfPiece;
-  private final List<List<HorizontalPiece>> throughOfLine;
+
+  /** By line: the horizontals that run through it, by their faces. */
+  private final List<ByHeight<HorizontalPiece>> throughOfLine = new ArrayList<>();
 
   RunSupports(WallLayout layout) {
     anchorsOfPiece = Lists.of(layout.verticals().size());
@@ -22,12 +25,24 @@ final class RunSupports {
         anchorsOfPiece.get(anchor.vertical()).add(anchor);
       }
     }
-    throughOfLine = Lists.of(layout.wall().grid().lines().size());
+    List<List<HorizontalPiece>> through = Lists.of(layout.wall().grid().lines().size());
     for (HorizontalPiece horizontal : layout.horizontals()) {
       for (int line = horizontal.leftLine() + 1; line < horizontal.rightLine(); line++) {
-        throughOfLine.get(line).add(horizontal);
+        through.get(line).add(horizontal);
       }
     }
+    through.forEach(pieces -> throughOfLine.add(byFace(pieces)));
+  }
+
+  private static ByHeight<HorizontalPiece> byFace(List<HorizontalPiece> pieces) {
+    long[] bottoms = new long[pieces.size()];
+    long[] tops = new long[pieces.size()];
+    for (int i = 0; i < tops.length; i++) {
+      Length half = pieces.get(i).profile().face().value().half();
+      bottoms[i] = pieces.get(i).yLeft().minus(half).ticks();
+      tops[i] = pieces.get(i).yLeft().plus(half).ticks();
+    }
+    return new ByHeight<>(pieces, bottoms, tops);
   }
 
   /** From below, none twice at one height. */
@@ -66,7 +81,9 @@ final class RunSupports {
   /** The horizontal running through that an end of a length butts, if one does. */
   Optional<RunSupport> buttedEnd(VerticalPiece piece, boolean lower) {
     Length end = lower ? piece.bottom() : piece.top();
-    for (HorizontalPiece horizontal : throughOfLine.get(piece.line())) {
+    Length near = Length.nearest(RunSupport.SAME_HEIGHT);
+    for (HorizontalPiece horizontal :
+        throughOfLine.get(piece.line()).touching(end.minus(near), end.plus(near))) {
       Length half = horizontal.profile().face().value().half();
       Length edge = lower ? horizontal.yLeft().plus(half) : horizontal.yLeft().minus(half);
       if (Math.abs(edge.minus(end).toMetres()) < RunSupport.SAME_HEIGHT) {

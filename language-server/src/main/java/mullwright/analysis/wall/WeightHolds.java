@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.analysis.anchor.AnchorCount;
-import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
@@ -76,16 +75,14 @@ final class WeightHolds {
         : new WeightLanding.OnSlotEnd(windLoads.get(0));
   }
 
-  /** True if the upper end of a length holds up the horizontal it butts. */
-  boolean props(VerticalPiece piece, HorizontalPiece horizontal) {
-    if (!supports
-        .buttedEnd(piece, false)
-        .filter(end -> end.horizontal() == horizontal.index())
-        .isPresent()) {
-      return false;
-    }
+  /** The horizontal that the upper end of a length butts and holds up, by index; -1 if none. */
+  int propped(VerticalPiece piece) {
     WeightLanding landing = of(piece).landing();
-    return landing instanceof WeightLanding.HangsFromAnchors
-        || landing instanceof WeightLanding.OnHorizontal rest && rest.standing();
+    boolean stands =
+        landing instanceof WeightLanding.HangsFromAnchors
+            || landing instanceof WeightLanding.OnHorizontal rest && rest.standing();
+    return stands && piece.spliceAbove() < 0
+        ? supports.buttedEnd(piece, false).map(RunSupport::horizontal).orElse(-1)
+        : -1;
   }
 }

@@ -1,7 +1,9 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
@@ -26,6 +28,9 @@ final class WeightPath {
   private final WeightHolds holds;
   private final HorizontalWeights horizontals;
   private final List<List<VerticalPiece>> piecesOfLine;
+
+  /** By horizontal: the lengths that hold it up between its ends, from the left. */
+  private final Map<Integer, List<VerticalPiece>> propping = new HashMap<>();
 
   /** By length: what ends or lies on it, as places on {@link HorizontalWeights}. */
   private final List<List<Rest>> restingOn;
@@ -74,6 +79,10 @@ final class WeightPath {
       piecesOfLine.get(piece.line()).add(piece);
       bottoms[piece.index()] = piece.bottom().toMetres();
       tops[piece.index()] = piece.top().toMetres();
+      int propped = holds.propped(piece);
+      if (propped >= 0) {
+        propping.computeIfAbsent(propped, h -> new ArrayList<>()).add(piece);
+      }
     }
     this.horizontals = new HorizontalWeights(layout, centres, memory);
     layout.horizontals().forEach(this::rests);
@@ -106,13 +115,9 @@ final class WeightPath {
   private void rests(HorizontalPiece piece) {
     int place = 0;
     rest(at(piece.leftLine(), piece.yLeft().toMetres()), piece, place++);
-    for (int line = piece.leftLine() + 1; line < piece.rightLine(); line++) {
-      for (VerticalPiece vertical : piecesOfLine.get(line)) {
-        if (vertical.spliceAbove() < 0 && holds.props(vertical, piece)) {
-          horizontals.rests(piece.index(), vertical);
-          rest(vertical.index(), piece, place++);
-        }
-      }
+    for (VerticalPiece vertical : propping.getOrDefault(piece.index(), List.of())) {
+      horizontals.rests(piece.index(), vertical);
+      rest(vertical.index(), piece, place++);
     }
     rest(at(piece.rightLine(), piece.yRight().toMetres()), piece, place);
   }
