@@ -19,6 +19,12 @@ final class BareStretches {
   /** By bay: true if no door or void is in it. */
   private final boolean[] none;
 
+  /** The stretches of the line asked for last, of verticals with such half a face. */
+  private List<Stretch> known = List.of();
+
+  private int line = -1;
+  private Length half;
+
   BareStretches(Frame frame) {
     this.frame = frame;
     this.none = new boolean[frame.grid.bays().size()];
@@ -35,9 +41,8 @@ final class BareStretches {
       take.accept(piece.bottom(), piece.top());
       return;
     }
-    List<Stretch> bare = both(bare(piece, Side.LEFT), bare(piece, Side.RIGHT));
     Length from = piece.bottom();
-    for (Stretch stretch : bare) {
+    for (Stretch stretch : bare(piece.line(), piece.profile().face().value().half())) {
       Length to = Length.min(stretch.from(), piece.top());
       if (from.isShorterThan(to)) {
         take.accept(from, to);
@@ -59,7 +64,7 @@ final class BareStretches {
         }
         continue;
       }
-      int at = index(bars, frame.bars.in(bay, piece.row()));
+      int at = frame.bars.place(frame.bars.in(bay, piece.row()));
       Length y = bars.get(at).middle();
       Length below = at > 0 ? bars.get(at - 1).middle() : Run.FAR.negated();
       Length above = at + 1 < bars.size() ? bars.get(at + 1).middle() : Run.FAR;
@@ -70,43 +75,42 @@ final class BareStretches {
     return false;
   }
 
-  private static int index(List<Bar> bars, Bar bar) {
-    for (int i = 0; i < bars.size(); i++) {
-      if (bars.get(i) == bar) {
-        return i;
-      }
-    }
-    throw new IllegalStateException("the bar of a horizontal stands in its bay");
-  }
-
   // what fills the space between a bar at height y and its neighbour: an opening, or a lite if
   // there is a neighbour at all
   private boolean set(int bay, Length from, Length to, Length y, boolean neighbour) {
-    for (Span span : frame.openings.of(bay)) {
-      if (span.overlaps(from, to)) {
-        return !span.bare() && (span.top().equals(y) || span.bottom().equals(y));
-      }
+    List<Span> there = frame.openings.of(bay, from, to);
+    if (there.isEmpty()) {
+      return neighbour;
     }
-    return neighbour;
+    Span span = there.get(0);
+    return !span.bare() && (span.top().equals(y) || span.bottom().equals(y));
   }
 
   private boolean none(int bay) {
     return none[bay];
   }
 
+  private List<Stretch> bare(int line, Length half) {
+    if (line != this.line || !half.equals(this.half)) {
+      this.line = line;
+      this.half = half;
+      known = both(bare(line, half, Side.LEFT), bare(line, half, Side.RIGHT));
+    }
+    return known;
+  }
+
   // beside a sloped horizontal a stretch is bare only where it is so over the whole of the
   // vertical's face on that side: what covers the rest has its longest length, as the vertical has
-  private List<Stretch> bare(VerticalPiece piece, Side side) {
+  private List<Stretch> bare(int line, Length half, Side side) {
     List<Stretch> bare = new ArrayList<>();
-    int bay = frame.lines.bay(piece.line(), side);
+    int bay = frame.lines.bay(line, side);
     List<Bar> bars = bay < 0 ? List.of() : frame.bars.ofBay(bay);
     if (bars.isEmpty()) {
       bare.add(new Stretch(Run.FAR.negated(), Run.FAR));
       return bare;
     }
-    Length half = piece.profile().face().value().half();
-    Length near = frame.lines.near(piece.line(), side, half);
-    Length far = frame.lines.far(piece.line(), side, half);
+    Length near = frame.lines.near(line, side, half);
+    Length far = frame.lines.far(line, side, half);
     Length lowest = Length.min(bars.get(0).lowerEdge(near), bars.get(0).lowerEdge(far));
     Bar last = bars.get(bars.size() - 1);
     Length highest = Length.max(last.upperEdge(near), last.upperEdge(far));

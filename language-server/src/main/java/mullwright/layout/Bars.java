@@ -50,7 +50,7 @@ final class Bars {
       origins[row] = new Origin[byRow[row].length];
     }
     for (Members.Horizontal member : wall.members().horizontals()) {
-      int at = Collections.binarySearch(grid.rows().get(member.row()).bays(), member.bay());
+      int at = placeInRow(member.row(), member.bay());
       if (at >= 0) {
         widths[member.row()][at] = profiles.widths(member.profile().value());
         origins[member.row()][at] = member.origin();
@@ -112,20 +112,26 @@ final class Bars {
           Length half = bar.line().upright(bar.widths().halfFace());
           Bar shifted = bar.shifted(lowest ? half : half.negated());
           bars.set(i, shifted);
-          byRow[bar.row()][place(bar)] = shifted;
+          byRow[bar.row()][placeInRow(bar.row(), bar.bay())] = shifted;
         }
       }
     }
   }
 
-  private int place(Bar bar) {
-    return Collections.binarySearch(grid.rows().get(bar.row()).bays(), bar.bay());
+  private int placeInRow(int row, int bay) {
+    return Collections.binarySearch(grid.rows().get(row).bays(), bay);
   }
 
-  /** Takes one out. */
-  void drop(Bar bar) {
-    byRow[bar.row()][place(bar)] = null;
-    byBay.get(bar.bay()).remove(bar);
+  /** Takes those of a bay out whose middle lies strictly between two heights. */
+  void drop(int bay, Length bottom, Length top) {
+    List<Bar> bars = byBay.get(bay);
+    int from = over(bay, bottom);
+    int to = from;
+    for (; to < bars.size() && bars.get(to).middle().isShorterThan(top); to++) {
+      int row = bars.get(to).row();
+      byRow[row][placeInRow(row, bay)] = null;
+    }
+    bars.subList(from, to).clear();
   }
 
   /** A row's bars from the left, one for each of its bays; null where an opening took it. */
@@ -135,13 +141,41 @@ final class Bars {
 
   /** The bar of that row in that bay, or null if there is none. */
   Bar in(int bay, int row) {
-    int at = Collections.binarySearch(grid.rows().get(row).bays(), bay);
+    int at = placeInRow(row, bay);
     return at < 0 ? null : byRow[row][at];
   }
 
   /** A bay's bars from below. */
   List<Bar> ofBay(int bay) {
     return byBay.get(bay);
+  }
+
+  /**
+   * Place among a bay's bars of the lowest whose middle is over a height; their count if none is.
+   */
+  int over(int bay, Length height) {
+    List<Bar> bars = byBay.get(bay);
+    int low = 0;
+    int high = bars.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (bars.get(middle).middle().isLongerThan(height)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  /** Place of a bar among those of its bay. */
+  int place(Bar bar) {
+    List<Bar> bars = byBay.get(bar.bay());
+    int place = over(bar.bay(), bar.middle()) - 1;
+    while (bars.get(place) != bar) {
+      place--;
+    }
+    return place;
   }
 
   /** The bar in that bay of the row a height names right at it, with no offset. */
@@ -179,6 +213,13 @@ final class Bars {
 
   /** The bar whose centre is at that height in the middle of the bay. */
   Optional<Bar> at(Length height, int bay) {
-    return byBay.get(bay).stream().filter(bar -> bar.middle().equals(height)).findFirst();
+    List<Bar> bars = byBay.get(bay);
+    int place = over(bay, height);
+    while (place > 0 && bars.get(place - 1).middle().equals(height)) {
+      place--;
+    }
+    return place < bars.size() && bars.get(place).middle().equals(height)
+        ? Optional.of(bars.get(place))
+        : Optional.empty();
   }
 }

@@ -21,20 +21,20 @@ final class BaySides {
       return false;
     }
     List<Bar> bars = frame.bars.ofBay(bay);
-    List<Span> spans = frame.openings.of(bay);
-    if (spans.isEmpty()) {
+    if (frame.openings.of(bay).isEmpty()) {
       return bars.size() > 1 && overlap(bars.get(0), bars.get(bars.size() - 1), from, to);
     }
-    for (Span span : spans) {
-      if (!span.bare() && span.overlaps(from, to)) {
+    for (Span span : frame.openings.of(bay, from, to)) {
+      if (!span.bare()) {
         return true;
       }
     }
-    for (int i = 1; i < bars.size(); i++) {
-      Bar below = bars.get(i - 1);
-      Bar above = bars.get(i);
-      if (overlap(below, above, from, to)
-          && spans.stream().noneMatch(span -> span.overlaps(below.middle(), above.middle()))) {
+    for (int i = Math.max(1, frame.bars.over(bay, from)); i < bars.size(); i++) {
+      Length below = bars.get(i - 1).middle();
+      if (!below.isShorterThan(to)) {
+        return false;
+      }
+      if (frame.openings.of(bay, below, bars.get(i).middle()).isEmpty()) {
         return true;
       }
     }

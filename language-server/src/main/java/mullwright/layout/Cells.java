@@ -53,7 +53,7 @@ final class Cells {
       while (next < spans.size() && spans.get(next).bottom().isShorterThan(above.middle())) {
         opening(spans.get(next++));
       }
-      if (free(below, above, spans)) {
+      if (free(below, above)) {
         lite(below, above);
       }
     }
@@ -62,19 +62,19 @@ final class Cells {
     }
   }
 
-  private static boolean free(Bar below, Bar above, List<Span> spans) {
-    return spans.stream().noneMatch(span -> span.overlaps(below.middle(), above.middle()));
+  private boolean free(Bar below, Bar above) {
+    return frame.openings.of(below.bay(), below.middle(), above.middle()).isEmpty();
   }
 
   private void opening(Span span) {
     int left = frame.grid.bays().get(span.bay()).left();
     int before = frame.lines.bay(left, Side.LEFT);
-    if (before >= 0 && has(before, span.index())) {
+    if (before >= 0 && frame.openings.has(before, span.index())) {
       return;
     }
     int last = span.bay();
     int next = nextBay(last);
-    while (next >= 0 && has(next, span.index())) {
+    while (next >= 0 && frame.openings.has(next, span.index())) {
       last = next;
       next = nextBay(last);
     }
@@ -87,10 +87,6 @@ final class Cells {
               frame.names.opening(span.opening()),
               span.opening().origin()));
     }
-  }
-
-  private boolean has(int bay, int opening) {
-    return frame.openings.of(bay).stream().anyMatch(span -> span.index() == opening);
   }
 
   private int nextBay(int bay) {
@@ -126,12 +122,9 @@ final class Cells {
 
   private boolean sameCell(int bay, Bar below, Bar above) {
     List<Bar> bars = frame.bars.ofBay(bay);
-    for (int i = 1; i < bars.size(); i++) {
-      if (bars.get(i - 1).row() == below.row() && bars.get(i).row() == above.row()) {
-        return free(bars.get(i - 1), bars.get(i), frame.openings.of(bay));
-      }
-    }
-    return false;
+    Bar lower = frame.bars.in(bay, below.row());
+    int next = lower == null ? bars.size() : frame.bars.place(lower) + 1;
+    return next < bars.size() && bars.get(next).row() == above.row() && free(lower, bars.get(next));
   }
 
   private void noVertical(Bar below, Bar above, int last) {

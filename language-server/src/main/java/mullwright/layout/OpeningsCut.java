@@ -1,7 +1,7 @@
 package mullwright.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import mullwright.model.Grid;
@@ -14,6 +14,10 @@ import mullwright.quantity.Length;
  */
 final class OpeningsCut {
   private final List<List<Span>> byBay = new ArrayList<>();
+  private final List<ByHeight<Span>> byHeight = new ArrayList<>();
+
+  /** By bay: the openings it is part of, by index. */
+  private final List<BitSet> indices = new ArrayList<>();
 
   OpeningsCut(Grid grid, Bars bars, PieceNames names, List<Impossible> impossible) {
     grid.bays().forEach(bay -> byBay.add(new ArrayList<>(0)));
@@ -31,9 +35,26 @@ final class OpeningsCut {
       spans.removeIf(span -> !span.bottom().isShorterThan(span.top()));
       openings.add(spans);
     }
-    openings.forEach(spans -> spans.forEach(span -> take(span, bars)));
+    openings.forEach(
+        spans -> spans.forEach(span -> bars.drop(span.bay(), span.bottom(), span.top())));
     openings.forEach(spans -> frame(spans, bars));
-    byBay.forEach(spans -> spans.sort(Comparator.comparing(Span::bottom)));
+    for (List<Span> spans : byBay) {
+      spans.sort((one, other) -> one.bottom().compareTo(other.bottom()));
+      find(spans);
+    }
+  }
+
+  private void find(List<Span> spans) {
+    long[] bottoms = new long[spans.size()];
+    long[] tops = new long[spans.size()];
+    BitSet openings = new BitSet();
+    for (int i = 0; i < tops.length; i++) {
+      bottoms[i] = spans.get(i).bottom().ticks();
+      tops[i] = spans.get(i).top().ticks();
+      openings.set(spans.get(i).index());
+    }
+    byHeight.add(new ByHeight<>(spans, bottoms, tops));
+    indices.add(openings);
   }
 
   private static void tellEmpty(List<Span> spans, PieceNames names, List<Impossible> impossible) {
@@ -47,14 +68,6 @@ final class OpeningsCut {
                         names.opening(span.opening()),
                         span.top().minus(span.bottom()),
                         span.opening().origin())));
-  }
-
-  private static void take(Span span, Bars bars) {
-    for (Bar bar : List.copyOf(bars.ofBay(span.bay()))) {
-      if (span.inside(bar.middle())) {
-        bars.drop(bar);
-      }
-    }
   }
 
   // another opening may have taken a row on the edge of this one
@@ -87,6 +100,24 @@ final class OpeningsCut {
   /** The openings of a bay, from below. */
   List<Span> of(int bay) {
     return byBay.get(bay);
+  }
+
+  /** The openings of a bay that overlap a stretch of height, from below. */
+  List<Span> of(int bay, Length from, Length to) {
+    List<Span> found = new ArrayList<>(1);
+    if (!byBay.get(bay).isEmpty()) {
+      for (Span span : byHeight.get(bay).touching(from, to)) {
+        if (span.overlaps(from, to)) {
+          found.add(span);
+        }
+      }
+    }
+    return found;
+  }
+
+  /** True if an opening, by its index in the grid, takes part of a bay. */
+  boolean has(int bay, int opening) {
+    return !byBay.get(bay).isEmpty() && indices.get(bay).get(opening);
   }
 
   /** True if no bay has any. */

@@ -66,7 +66,7 @@ final class Runs {
       return;
     }
     for (Span span : openings.of(left)) {
-      if (openings.of(right).stream().anyMatch(other -> other.index() == span.index())) {
+      if (openings.has(right, span.index())) {
         cut(line, span);
       }
     }

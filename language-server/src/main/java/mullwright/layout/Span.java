@@ -29,11 +29,6 @@ record Span(
     return opening.kind() == Grid.OpeningKind.DOOR || opening.kind() == Grid.OpeningKind.VOID;
   }
 
-  /** True if a horizontal at that height drops out. */
-  boolean inside(Length y) {
-    return bottom.isShorterThan(y) && y.isShorterThan(top);
-  }
-
   boolean overlaps(Length from, Length to) {
     return bottom.isShorterThan(to) && from.isShorterThan(top);
   }
