@@ -118,8 +118,12 @@ final class Bars {
     }
   }
 
+  // negative if the row does not run there; nearly every row runs through all bays
   private int placeInRow(int row, int bay) {
-    return Collections.binarySearch(grid.rows().get(row).bays(), bay);
+    int runs = byRow[row].length;
+    return runs == byBay.size() && bay < runs
+        ? bay
+        : Collections.binarySearch(grid.rows().get(row).bays(), bay);
   }
 
   /** Takes those of a bay out whose middle lies strictly between two heights. */
