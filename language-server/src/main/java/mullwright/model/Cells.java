@@ -1,8 +1,8 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import mullwright.quantity.Length;
 
 /**
  * The openings of the frame that take a lite: in each bay the spaces between neighbouring rows,
@@ -13,7 +13,7 @@ final class Cells {
   private final List<Cell> cells = new ArrayList<>();
   private final int[] first;
   private final List<int[]> standing = new ArrayList<>();
-  private final List<List<Grid.Opening>> openings = new ArrayList<>();
+  private final List<OpeningTops> openings = new ArrayList<>();
 
   /** One of them: its bay, the row under it and the row over it. */
   record Cell(int bay, int below, int above, long bottom, long top) {}
@@ -21,22 +21,26 @@ final class Cells {
   Cells(GridNames names) {
     rows = names.order();
     int bays = names.bays().count();
+    List<List<Grid.Opening>> inBay = new ArrayList<>();
     for (int bay = 0; bay < bays; bay++) {
-      openings.add(new ArrayList<>(0));
+      inBay.add(new ArrayList<>(0));
     }
     for (Grid.Opening opening : names.grid().openings()) {
-      opening.bays().forEach(bay -> openings.get(bay).add(opening));
+      opening.bays().forEach(bay -> inBay.get(bay).add(opening));
     }
+    inBay.forEach(of -> openings.add(new OpeningTops(of)));
     first = new int[bays + 1];
     for (int bay = 0; bay < bays; bay++) {
-      int[] left = standing(bay, openings.get(bay));
+      OpeningTops tops = openings.get(bay);
+      int[] left = inBay.get(bay).isEmpty() ? rows.of(bay) : standing(bay, tops);
       standing.add(left);
       first[bay] = cells.size();
       for (int i = 1; i < left.length; i++) {
-        Length bottom = rows.middle(left[i - 1], bay);
-        Length top = rows.middle(left[i], bay);
-        if (!filled(openings.get(bay), bottom, top)) {
-          cells.add(new Cell(bay, left[i - 1], left[i], bottom.ticks(), top.ticks()));
+        long bottom = rows.middle(left[i - 1], bay).ticks();
+        long top = rows.middle(left[i], bay).ticks();
+        // an opening that begins at the lower row or under it and goes up to the upper fills it
+        if (tops.ofThoseUnder(bottom + 1) < top) {
+          cells.add(new Cell(bay, left[i - 1], left[i], bottom, top));
         }
       }
     }
@@ -44,50 +48,22 @@ final class Cells {
   }
 
   /** The rows of a bay that no opening takes away. */
-  private int[] standing(int bay, List<Grid.Opening> openings) {
+  private int[] standing(int bay, OpeningTops openings) {
     int[] all = rows.of(bay);
-    if (openings.isEmpty()) {
-      return all;
-    }
     int[] left = new int[all.length];
     int count = 0;
     for (int row : all) {
-      Length at = rows.middle(row, bay);
-      boolean taken = false;
-      for (Grid.Opening opening : openings) {
-        taken |= inside(opening, at);
-      }
-      if (!taken) {
+      long at = rows.middle(row, bay).ticks();
+      if (openings.ofThoseUnder(at) <= at) {
         left[count++] = row;
       }
     }
-    return java.util.Arrays.copyOf(left, count);
-  }
-
-  private static boolean inside(Grid.Opening opening, Length at) {
-    return at.isLongerThan(opening.bottom().elevation())
-        && at.isShorterThan(opening.top().elevation());
-  }
-
-  private static boolean filled(List<Grid.Opening> openings, Length bottom, Length top) {
-    for (Grid.Opening opening : openings) {
-      if (!bottom.isShorterThan(opening.bottom().elevation())
-          && !top.isLongerThan(opening.top().elevation())) {
-        return true;
-      }
-    }
-    return false;
+    return Arrays.copyOf(left, count);
   }
 
   /** True if a door, void, louvre or vent reaches into a cell. */
   boolean opened(int bay, Cell cell) {
-    for (Grid.Opening opening : openings.get(bay)) {
-      if (opening.bottom().elevation().ticks() < cell.top()
-          && cell.bottom() < opening.top().elevation().ticks()) {
-        return true;
-      }
-    }
-    return false;
+    return openings.get(bay).ofThoseUnder(cell.top()) > cell.bottom();
   }
 
   int count() {

@@ -1,0 +1,41 @@
+package mullwright.model;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** How high the openings of one bay reach: which of them is at a height is found by halving. */
+final class OpeningTops {
+  /** Lower edges [ticks], ascending. */
+  private final long[] bottoms;
+
+  /** The highest upper edge [ticks] of the opening that begins there and of those before it. */
+  private final long[] highest;
+
+  OpeningTops(List<Grid.Opening> openings) {
+    List<Grid.Opening> fromBelow = new ArrayList<>(openings);
+    fromBelow.sort((one, other) -> one.bottom().elevation().compareTo(other.bottom().elevation()));
+    bottoms = new long[fromBelow.size()];
+    highest = new long[bottoms.length];
+    long most = Long.MIN_VALUE;
+    for (int i = 0; i < bottoms.length; i++) {
+      most = Math.max(most, fromBelow.get(i).top().elevation().ticks());
+      bottoms[i] = fromBelow.get(i).bottom().elevation().ticks();
+      highest[i] = most;
+    }
+  }
+
+  /** The highest upper edge [ticks] of those that begin under a height; the least long if none. */
+  long ofThoseUnder(long height) {
+    int low = 0;
+    int high = bottoms.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (bottoms[middle] < height) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low == 0 ? Long.MIN_VALUE : highest[low - 1];
+  }
+}
