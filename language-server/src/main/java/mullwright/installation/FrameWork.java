@@ -272,8 +272,15 @@ final class FrameWork {
         continue;
       }
       for (int line = piece.leftLine() + 1; line < piece.rightLine(); line++) {
-        for (VerticalPiece vertical : lines.of(line)) {
-          if (touches(piece, vertical)) {
+        List<VerticalPiece> on = lines.of(line);
+        if (on.isEmpty()) {
+          continue;
+        }
+        Length y = height(piece, on.get(0).x());
+        Length reach = piece.profile().face().value();
+        for (VerticalPiece vertical : lines.near(line, y.minus(reach), y.plus(reach))) {
+          boolean lower = !vertical.bottom().minus(y).abs().isLongerThan(reach);
+          if (lower || !vertical.top().minus(y).abs().isLongerThan(reach)) {
             work.before(
                 ofHorizontal[piece.index()],
                 ofVertical[vertical.index()],
@@ -284,15 +291,11 @@ final class FrameWork {
     }
   }
 
-  private static boolean touches(HorizontalPiece piece, VerticalPiece vertical) {
-    Length half = piece.profile().face().value().half();
+  // of its centre, at that place along the wall
+  private static Length height(HorizontalPiece piece, Length x) {
     Length rise = piece.yRight().minus(piece.yLeft());
     Length run = piece.right().minus(piece.left());
-    Length y =
-        piece.yLeft().plus(rise.scaled(vertical.x().minus(piece.left()).ticks(), run.ticks()));
-    Length reach = half.plus(half);
-    return !vertical.bottom().minus(y).abs().isLongerThan(reach)
-        || !vertical.top().minus(y).abs().isLongerThan(reach);
+    return piece.yLeft().plus(rise.scaled(x.minus(piece.left()).ticks(), run.ticks()));
   }
 
   // stick by stick: the bay behind is tied before the next vertical is set

@@ -41,6 +41,16 @@ public final class VerticalsOnLine {
     return verticals.subList(first[line], first[line + 1]);
   }
 
+  /** The lengths of a line that touch a stretch of height, from below, and perhaps some more. */
+  public List<VerticalPiece> near(int line, Length from, Length to) {
+    int low = reaching(line, from);
+    int high = low;
+    while (high < first[line + 1] && !verticals.get(high).bottom().isLongerThan(to)) {
+      high++;
+    }
+    return verticals.subList(low, high);
+  }
+
   /** Index of the lowest length that passes that height, its ends not counted, or -1. */
   public int inside(int line, Length y) {
     for (int i = reaching(line, y); i < first[line + 1]; i++) {
