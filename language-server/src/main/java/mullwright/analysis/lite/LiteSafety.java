@@ -66,7 +66,7 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
 
     private final List<Surface> surfaces;
     private final ByHeight<Surface> byHeight;
-    private final List<Cell> doors;
+    private final ByHeight<Cell> doors;
 
     private Places(WallLayout layout) {
       surfaces = surfaces(layout);
@@ -75,7 +75,17 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
         heights[i] = surfaces.get(i).height().ticks();
       }
       byHeight = new ByHeight<>(surfaces, heights, heights);
-      doors = layout.cells().stream().filter(LiteSafety::isDoor).toList();
+      doors = byHeight(layout.cells().stream().filter(LiteSafety::isDoor).toList());
+    }
+
+    private static ByHeight<Cell> byHeight(List<Cell> doors) {
+      long[] bottoms = new long[doors.size()];
+      long[] tops = new long[doors.size()];
+      for (int i = 0; i < tops.length; i++) {
+        bottoms[i] = floorOf(doors.get(i)).ticks();
+        tops[i] = doors.get(i).top().ticks();
+      }
+      return new ByHeight<>(doors, bottoms, tops);
     }
 
     /** The lite in a cell, whatever glass it has. */
@@ -94,7 +104,13 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
           return true;
         }
       }
-      return doors.stream().anyMatch(door -> besideIt(cell, door)) && of(cell).required();
+      for (Cell door : doors.touching(cell.bottom(), cell.top())) {
+        if (besideIt(cell, door)
+            && beside(cell, area, door).solved().filter(it -> it.required()).isPresent()) {
+          return true;
+        }
+      }
+      return false;
     }
   }
 
@@ -128,14 +144,9 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
                               verdict.conditions(),
                               verdict.notExamined())));
     }
-    for (Cell door : places.doors) {
+    for (Cell door : places.doors.touching(cell.bottom(), cell.top())) {
       if (besideIt(cell, door)) {
-        HazardousLocation.solve(
-                new HazardousLocation.Lite(
-                    HazardousLocation.Place.BESIDE_DOOR,
-                    area,
-                    cell.bottom().minus(floorOf(door)).toMetres(),
-                    distance(cell, door)))
+        beside(cell, area, door)
             .solved()
             .ifPresent(
                 verdict ->
@@ -167,6 +178,15 @@ public record LiteSafety(Cell cell, List<Seen> seen) {
             cell.bottom().minus(surface.height()).toMetres(),
             cell.top().minus(surface.height()).toMetres(),
             surface.distance()));
+  }
+
+  private static Outcome<HazardousLocation.Verdict> beside(Cell cell, double area, Cell door) {
+    return HazardousLocation.solve(
+        new HazardousLocation.Lite(
+            HazardousLocation.Place.BESIDE_DOOR,
+            area,
+            cell.bottom().minus(floorOf(door)).toMetres(),
+            distance(cell, door)));
   }
 
   private static List<Surface> surfaces(WallLayout layout) {
