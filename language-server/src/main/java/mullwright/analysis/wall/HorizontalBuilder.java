@@ -238,9 +238,9 @@ final class HorizontalBuilder {
 
   private MemberWind wind(int cell, Optional<MemberWind.Strip> strip) {
     Cell lite = layout.cells().get(cell);
-    return strip
-        .map(by -> MemberWind.of(wind, lite, by))
-        .orElseGet(() -> MemberWind.ofLite(wind, lite));
+    return strip.isPresent()
+        ? MemberWind.of(wind, lite, strip.get())
+        : MemberWind.ofLite(wind, lite);
   }
 
   private void edge(

@@ -186,12 +186,14 @@ final class RunBuilder {
     for (var end : holding.getOrDefault(index, List.of())) {
       between.add(centres.of(end.line()) - left);
     }
-    List<Double> propped =
-        weight.under(piece).stream().map(v -> centres.of(v.line()) - left).toList();
-    List<HorizontalLoads.Down> downs =
-        weight.borne(piece).stream()
-            .map(b -> new HorizontalLoads.Down(b.at(), b.newtons(), b.standsOn(piece)))
-            .toList();
+    List<Double> propped = new ArrayList<>(0);
+    for (VerticalPiece vertical : weight.under(piece)) {
+      propped.add(centres.of(vertical.line()) - left);
+    }
+    List<HorizontalLoads.Down> downs = new ArrayList<>(0);
+    for (HorizontalWeights.Borne borne : weight.borne(piece)) {
+      downs.add(new HorizontalLoads.Down(borne.at(), borne.newtons(), borne.standsOn(piece)));
+    }
     spans[index] = horizontals.span(piece, points, List.copyOf(between), propped, downs);
     return spans[index];
   }
