@@ -10,6 +10,7 @@ import java.util.List;
  */
 final class Cells {
   private final Rows rows;
+  private final boolean level;
   private final List<Cell> cells = new ArrayList<>();
   private final int[] first;
   private final List<int[]> standing = new ArrayList<>();
@@ -20,6 +21,7 @@ final class Cells {
 
   Cells(GridNames names) {
     rows = names.order();
+    level = names.grid().rows().stream().noneMatch(Grid.Row::slopes);
     int bays = names.bays().count();
     List<List<Grid.Opening>> inBay = new ArrayList<>();
     for (int bay = 0; bay < bays; bay++) {
@@ -59,6 +61,14 @@ final class Cells {
       }
     }
     return Arrays.copyOf(left, count);
+  }
+
+  /** True if two bays have the very same cells, without openings and at the same heights. */
+  boolean alike(int one, int other) {
+    return level
+        && openings.get(one).isEmpty()
+        && openings.get(other).isEmpty()
+        && Arrays.equals(standing.get(one), standing.get(other));
   }
 
   /** True if a door, void, louvre or vent reaches into a cell. */

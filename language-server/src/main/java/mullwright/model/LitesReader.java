@@ -168,12 +168,16 @@ final class LitesReader {
       spaces = reader.spaces(rows.get().selection(), names.rows());
       except = reader.exceptedSpaces(rows.get().selection(), names.rows());
     }
+    int before = -1;
     for (int bay = 0; bay < names.bays().count(); bay++) {
       if (bays.isPresent() && !bays.get().get(bay)) {
         continue;
       }
       if (spaces == null) {
         reach.set(cells.firstOf(bay), cells.firstOf(bay + 1));
+      } else if (before >= 0 && cells.alike(before, bay)) {
+        repeat(before, bay, reach);
+        repeat(before, bay, partly);
       } else {
         for (int[] space : spaces) {
           between(bay, space, reach, true);
@@ -183,8 +187,19 @@ final class LitesReader {
           between(bay, space, reach, false);
         }
       }
+      before = bay;
     }
     return reach;
+  }
+
+  /** Takes in of a bay the cells that were taken in of a bay like it. */
+  private void repeat(int like, int bay, BitSet taken) {
+    int first = cells.firstOf(like);
+    int end = cells.firstOf(like + 1);
+    int on = cells.firstOf(bay) - first;
+    for (int at = taken.nextSetBit(first); at >= 0 && at < end; at = taken.nextSetBit(at + 1)) {
+      taken.set(at + on);
+    }
   }
 
   /** The cells of a bay that reach over the end of a space of rows. */

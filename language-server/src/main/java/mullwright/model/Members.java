@@ -39,7 +39,12 @@ public record Members(
    * @param row by index
    * @param bay by index
    */
-  public record Horizontal(int row, int bay, Given<String> profile, Origin origin) {}
+  public record Horizontal(int row, int bay, Given<String> profile, Origin origin) {
+    /** Which of the numbers of a repeated one are these. */
+    static final int ROW = 0;
+
+    static final int BAY = 1;
+  }
 
   /** A splice of a line: the centre of the open joint. */
   public record Splice(

@@ -24,6 +24,10 @@ final class OpeningTops {
     }
   }
 
+  boolean isEmpty() {
+    return bottoms.length == 0;
+  }
+
   /** The highest upper edge [ticks] of those that begin under a height; the least long if none. */
   long ofThoseUnder(long height) {
     int low = 0;

@@ -3,6 +3,7 @@ package mullwright.model;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.RandomAccess;
 import java.util.function.BiPredicate;
@@ -50,6 +51,28 @@ final class Repeated<T> extends AbstractList<T> implements RandomAccess {
   @Override
   public int size() {
     return which.length;
+  }
+
+  /** Those of which one of the numbers, the first being 0, is in a set. */
+  List<T> where(int number, BitSet kept) {
+    Builder<T> some = new Builder<>(16, at);
+    said.forEach(some::say);
+    for (int i = 0; i < which.length; i++) {
+      int place = NUMBERS * i;
+      if (kept.get(places[place + number])) {
+        some.add(which[i], places[place], places[place + 1], places[place + 2]);
+      }
+    }
+    return some.list();
+  }
+
+  /** All that one of the numbers is, the first being 0. */
+  BitSet numbers(int number) {
+    BitSet all = new BitSet();
+    for (int at = number; at < places.length; at += NUMBERS) {
+      all.set(places[at]);
+    }
+    return all;
   }
 
   /** True if both speak of the very same places, one after the other. */

@@ -96,6 +96,9 @@ public final class WallPortion {
   }
 
   private List<Members.Horizontal> inBays(List<Members.Horizontal> horizontals) {
+    if (horizontals instanceof Repeated<Members.Horizontal> repeated) {
+      return repeated.where(Members.Horizontal.BAY, held);
+    }
     List<Members.Horizontal> kept = new ArrayList<>();
     for (int i = 0; i < horizontals.size(); i++) {
       if (held.get(horizontals.get(i).bay())) {

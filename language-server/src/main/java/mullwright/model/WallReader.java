@@ -141,8 +141,7 @@ final class WallReader {
     if (names.lines().isComplete()) {
       report("line", bare, "vertical", "mullion", origin);
     }
-    BitSet rows = new BitSet();
-    members.horizontals().forEach(horizontal -> rows.set(horizontal.row()));
+    BitSet rows = rowsOf(members.horizontals());
     bare.clear();
     for (Grid.Row row : names.grid().rows()) {
       if (!rows.get(row.index()) && stands(names, row)) {
@@ -152,6 +151,15 @@ final class WallReader {
     if (names.rows().isComplete()) {
       report("row", bare, "horizontal", "", origin);
     }
+  }
+
+  private static BitSet rowsOf(List<Members.Horizontal> horizontals) {
+    if (horizontals instanceof Repeated<Members.Horizontal> repeated) {
+      return repeated.numbers(Members.Horizontal.ROW);
+    }
+    BitSet rows = new BitSet();
+    horizontals.forEach(horizontal -> rows.set(horizontal.row()));
+    return rows;
   }
 
   /** True if a line of a block names something that nothing has: it may be what lacks. */
