@@ -93,7 +93,7 @@ public final class Portions {
     int[] splices = null;
     for (Installation.Stretch stretch : wall.installation().stretches()) {
       if (stretch.method() == Installation.Method.LADDER) {
-        splices = splices == null ? splicesByLine() : splices;
+        splices = splices == null ? wall.members().splicesByLine(lines()) : splices;
         for (int line = stretch.firstLine() + 1; line <= stretch.lastLine(); line++) {
           if (splices[line] != splices[line - 1]) {
             return true;
@@ -102,15 +102,6 @@ public final class Portions {
       }
     }
     return false;
-  }
-
-  private int[] splicesByLine() {
-    int[] splices = new int[lines()];
-    List<Members.Splice> all = wall.members().splices();
-    for (int i = 0; i < all.size(); i++) {
-      splices[all.get(i).line()]++;
-    }
-    return splices;
   }
 
   /** The panels touched, from the left; those beside one another as one. */

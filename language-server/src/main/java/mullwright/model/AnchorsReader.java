@@ -1,6 +1,6 @@
 package mullwright.model;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -59,26 +59,28 @@ final class AnchorsReader {
       claims(said).forEach(narrower::add);
     }
     narrower.solve();
-    List<AnchorUse> anchors = new ArrayList<>();
-    Narrower.Resolved before = null;
+    Repeated.Builder<AnchorUse> anchors =
+        new Repeated.Builder<>(narrower.keys(), AnchorsReader::onLine);
+    int[] told = new int[narrower.groups()];
+    Arrays.fill(told, -1);
     for (int key = 0; key < narrower.keys(); key++) {
       Narrower.Resolved resolved = narrower.at(key);
       if (resolved != null) {
-        // a statement mostly speaks of one place for line after line
-        boolean again =
-            resolved == before && places.place(resolved.setter(Facet.AT)) != belowSplices;
-        anchors.add(
-            again
-                ? onLine(anchors.get(anchors.size() - 1), places.line(key))
-                : anchor(resolved, places.line(key), key));
-        before = resolved;
+        int group = narrower.group(key);
+        // of each line another place, if it is told by the line's splices
+        boolean of = places.place(resolved.setter(Facet.AT)) == belowSplices;
+        if (told[group] < 0 || of) {
+          told[group] = anchors.say(anchor(resolved, key));
+        }
+        anchors.add(told[group], places.line(key), 0, 0);
       }
     }
     narrower.reportShadowed();
-    return places.inOrder(anchors, AnchorUse::line, AnchorUse::place);
+    return anchors.list(
+        Math.max(1, names.lines().size()), anchor -> anchor.place().elevation().ticks());
   }
 
-  private static AnchorUse onLine(AnchorUse same, int line) {
+  private static AnchorUse onLine(AnchorUse same, int line, int none, int nothing) {
     return new AnchorUse(
         same.kind(),
         line,
@@ -94,7 +96,8 @@ final class AnchorsReader {
         same.origin());
   }
 
-  private AnchorUse anchor(Narrower.Resolved resolved, int line, int key) {
+  /** What statements say of an anchor, whatever line it is on. */
+  private AnchorUse anchor(Narrower.Resolved resolved, int key) {
     AnchorUse.Kind kind = KINDS.get(resolved.said().statement().kind());
     Claim setter = resolved.setter(Facet.AT);
     Placed place = places.place(setter);
@@ -105,7 +108,7 @@ final class AnchorsReader {
     Optional<Integer> floor = place.floor() < 0 ? Optional.empty() : Optional.of(place.floor());
     return new AnchorUse(
         kind,
-        line,
+        -1,
         height,
         floor,
         place.stated(),

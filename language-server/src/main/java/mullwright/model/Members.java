@@ -19,9 +19,20 @@ public record Members(
   public Members {
     verticals = List.copyOf(verticals);
     horizontals = Repeated.unchanging(horizontals);
-    splices = List.copyOf(splices);
+    splices = Repeated.unchanging(splices);
     reinforcements = List.copyOf(reinforcements);
     brackets = List.copyOf(brackets);
+  }
+
+  /** How many splices each line has. */
+  public int[] splicesByLine(int lines) {
+    int[] counts = new int[lines];
+    if (splices instanceof Repeated<Splice> repeated) {
+      repeated.eachNumber(0, line -> counts[line]++);
+    } else {
+      splices.forEach(splice -> counts[splice.line()]++);
+    }
+    return counts;
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.RandomAccess;
 import java.util.function.BiPredicate;
 import java.util.function.IntConsumer;
+import java.util.function.ToLongFunction;
 
 /**
  * What a few statements say of many places: each is kept once, and of each place only its numbers.
@@ -22,7 +23,7 @@ final class Repeated<T> extends AbstractList<T> implements RandomAccess {
   private final int[] places;
   private final At<T> at;
 
-  /** Numbers that tell a place: a bay and the rows under and over it, or a row and a bay. */
+  /** Numbers that tell a place: a bay and the rows under and over it, a row and a bay, a line. */
   static final int NUMBERS = 3;
 
   /** Makes of what is said the thing at a place. */
@@ -66,13 +67,11 @@ final class Repeated<T> extends AbstractList<T> implements RandomAccess {
     return some.list();
   }
 
-  /** All that one of the numbers is, the first being 0. */
-  BitSet numbers(int number) {
-    BitSet all = new BitSet();
-    for (int at = number; at < places.length; at += NUMBERS) {
-      all.set(places[at]);
+  /** Tells one of the numbers of each, the first being 0. */
+  void eachNumber(int number, IntConsumer tell) {
+    for (int place = number; place < places.length; place += NUMBERS) {
+      tell.accept(places[place]);
     }
-    return all;
   }
 
   /** True if both speak of the very same places, one after the other. */
@@ -134,6 +133,61 @@ final class Repeated<T> extends AbstractList<T> implements RandomAccess {
       places[NUMBERS * size + 1] = second;
       places[NUMBERS * size + 2] = third;
       size++;
+    }
+
+    /**
+     * The list in the order of the first numbers; of things with the same first number, the lower
+     * one first.
+     *
+     * @param firsts how many first numbers there may be
+     * @param height of what is said
+     */
+    List<T> list(int firsts, ToLongFunction<T> height) {
+      int[] ends = new int[firsts + 1];
+      for (int i = 0; i < size; i++) {
+        ends[places[NUMBERS * i] + 1]++;
+      }
+      for (int i = 0; i < firsts; i++) {
+        ends[i + 1] += ends[i];
+      }
+      int[] next = Arrays.copyOf(ends, firsts);
+      int[] order = new int[size];
+      for (int i = 0; i < size; i++) {
+        order[next[places[NUMBERS * i]]++] = i;
+      }
+      long[] heights = new long[said.size()];
+      for (int i = 0; i < heights.length; i++) {
+        heights[i] = height.applyAsLong(said.get(i));
+      }
+      for (int i = 0; i < firsts; i++) {
+        upward(order, ends[i], ends[i + 1], heights);
+      }
+      Builder<T> sorted = new Builder<>(size, at);
+      said.forEach(sorted::say);
+      for (int i : order) {
+        int place = NUMBERS * i;
+        sorted.add(which[i], places[place], places[place + 1], places[place + 2]);
+      }
+      return sorted.list();
+    }
+
+    /** Sorts a stretch of things, which mostly come from below. */
+    private void upward(int[] order, int from, int to, long[] heights) {
+      boolean upward = true;
+      for (int i = from + 1; i < to; i++) {
+        upward &= heights[which[order[i - 1]]] <= heights[which[order[i]]];
+      }
+      if (upward) {
+        return;
+      }
+      List<Integer> stretch = new ArrayList<>(to - from);
+      for (int i = from; i < to; i++) {
+        stretch.add(order[i]);
+      }
+      stretch.sort((one, other) -> Long.compare(heights[which[one]], heights[which[other]]));
+      for (int i = from; i < to; i++) {
+        order[i] = stretch.get(i - from);
+      }
     }
 
     List<T> list() {

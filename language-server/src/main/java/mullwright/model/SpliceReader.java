@@ -35,31 +35,56 @@ final class SpliceReader {
     List<List<Members.Vertical>> standing = new ArrayList<>();
     names.grid().lines().forEach(line -> standing.add(new ArrayList<>(1)));
     verticals.forEach(vertical -> standing.get(vertical.line()).add(vertical));
-    List<Members.Splice> splices = new ArrayList<>();
-    Narrower.Resolved before = null;
-    Height at = null;
-    Given<Length> gap = null;
+    Repeated.Builder<Members.Splice> splices =
+        new Repeated.Builder<>(narrower.keys(), SpliceReader::onLine);
+    Members.Splice[] said = new Members.Splice[narrower.groups()];
+    int[] told = new int[said.length];
     for (int key = 0; key < narrower.keys(); key++) {
       Narrower.Resolved resolved = narrower.at(key);
       if (resolved != null) {
         int line = places.line(key);
-        if (resolved != before) {
-          at = places.place(resolved.setter(Facet.AT)).height();
-          gap =
-              resolved
-                  .get(Facet.GAP)
-                  .orElseGet(() -> Given.assumed(GAP, resolved.origin(), "common practice"));
-          before = resolved;
+        int group = narrower.group(key);
+        Members.Splice splice = splice(resolved, said[group], places, standing.get(line));
+        if (splice != said[group]) {
+          said[group] = splice;
+          told[group] = splices.say(splice);
         }
-        Optional<Given<String>> sleeve = resolved.get(Facet.SLEEVE);
-        if (sleeve.isEmpty()) {
-          sleeve = sleeveOf(at, standing.get(line));
-        }
-        splices.add(new Members.Splice(line, at, gap, sleeve, resolved.origin()));
+        splices.add(told[group], line, 0, 0);
       }
     }
     narrower.reportShadowed();
-    return places.inOrder(splices, Members.Splice::line, Members.Splice::at);
+    return splices.list(
+        Math.max(1, names.lines().size()), splice -> splice.at().elevation().ticks());
+  }
+
+  /**
+   * What statements say of a splice, whatever line it is in.
+   *
+   * @param before what they say of the last one they speak of, or null
+   */
+  private Members.Splice splice(
+      Narrower.Resolved resolved,
+      Members.Splice before,
+      LinePlaces places,
+      List<Members.Vertical> runs) {
+    Optional<Given<String>> stated = resolved.get(Facet.SLEEVE);
+    if (before != null && stated.isPresent()) {
+      return before;
+    }
+    Height at = before != null ? before.at() : places.place(resolved.setter(Facet.AT)).height();
+    Optional<Given<String>> sleeve = stated.isPresent() ? stated : sleeveOf(at, runs);
+    if (before != null && before.sleeve().equals(sleeve)) {
+      return before;
+    }
+    Given<Length> gap =
+        resolved
+            .get(Facet.GAP)
+            .orElseGet(() -> Given.assumed(GAP, resolved.origin(), "common practice"));
+    return new Members.Splice(-1, at, gap, sleeve, resolved.origin());
+  }
+
+  private static Members.Splice onLine(Members.Splice same, int line, int none, int nothing) {
+    return new Members.Splice(line, same.at(), same.gap(), same.sleeve(), same.origin());
   }
 
   private void facets(Claim claim) {

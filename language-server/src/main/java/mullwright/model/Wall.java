@@ -27,7 +27,7 @@ public record Wall(
     Installation installation) {
   public Wall {
     finish = java.util.Map.copyOf(finish);
-    anchors = List.copyOf(anchors);
+    anchors = Repeated.unchanging(anchors);
     lites = Repeated.unchanging(lites);
   }
 }

@@ -154,11 +154,12 @@ final class WallReader {
   }
 
   private static BitSet rowsOf(List<Members.Horizontal> horizontals) {
-    if (horizontals instanceof Repeated<Members.Horizontal> repeated) {
-      return repeated.numbers(Members.Horizontal.ROW);
-    }
     BitSet rows = new BitSet();
-    horizontals.forEach(horizontal -> rows.set(horizontal.row()));
+    if (horizontals instanceof Repeated<Members.Horizontal> repeated) {
+      repeated.eachNumber(Members.Horizontal.ROW, rows::set);
+    } else {
+      horizontals.forEach(horizontal -> rows.set(horizontal.row()));
+    }
     return rows;
   }
 

@@ -97,8 +97,7 @@ final class WallSteps {
         steps.splices,
         wall.all(StatementKind.SPLICE),
         List.of(names, spans, verticals),
-        (parts, problems) ->
-            List.copyOf(new SpliceReader(names, parts, problems).read(wall, spans, verticals)));
+        (parts, problems) -> new SpliceReader(names, parts, problems).read(wall, spans, verticals));
   }
 
   List<Members.Reinforce> reinforcements(GridNames names) {
@@ -131,8 +130,7 @@ final class WallSteps {
         steps.anchors,
         statements,
         below ? List.of(names, spans, splices) : List.of(names, spans),
-        (parts, problems) ->
-            List.copyOf(new AnchorsReader(names, parts, spans, splices, problems).read(wall)));
+        (parts, problems) -> new AnchorsReader(names, parts, spans, splices, problems).read(wall));
   }
 
   List<LiteUse> lites(GridNames names, Cells cells) {
