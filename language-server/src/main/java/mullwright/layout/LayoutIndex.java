@@ -188,15 +188,6 @@ public final class LayoutIndex {
         .findFirst();
   }
 
-  /** The horizontal of a row that crosses a bay. */
-  public Optional<HorizontalPiece> horizontalAt(int row, int bay) {
-    return byRow.get(row).stream()
-        .filter(ref -> ref.kind() == PieceRef.Kind.HORIZONTAL)
-        .map(ref -> layout.horizontals().get(ref.index()))
-        .filter(piece -> piece.firstBay() <= bay && bay <= piece.lastBay())
-        .findFirst();
-  }
-
   /** The horizontals that end on a length of vertical, on either side, from below. */
   public List<HorizontalPiece> endingOn(VerticalPiece vertical) {
     return endingOnLine.get(vertical.line()).stream()

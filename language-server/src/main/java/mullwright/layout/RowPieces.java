@@ -1,41 +1,32 @@
 package mullwright.layout;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /** Finds the horizontal of a row in a bay, and so what a cell stands on. */
 public final class RowPieces {
-  private final List<List<HorizontalPiece>> byRow;
+  /** By row, then by bay: a piece that crosses several bays stands in each; null for none. */
+  private final HorizontalPiece[][] pieces;
 
-  private RowPieces(WallLayout layout) {
-    byRow = new ArrayList<>(layout.wall().grid().rows().size());
-    layout.wall().grid().rows().forEach(row -> byRow.add(new ArrayList<>()));
-    layout.horizontals().forEach(piece -> byRow.get(piece.row()).add(piece));
+  private RowPieces(int rows, int bays, List<HorizontalPiece> horizontals) {
+    pieces = new HorizontalPiece[rows][bays];
+    for (HorizontalPiece piece : horizontals) {
+      Arrays.fill(pieces[piece.row()], piece.firstBay(), piece.lastBay() + 1, piece);
+    }
   }
 
-  /** Of a layout, whose rows list their pieces from the left. */
+  /** Of a layout; made in time proportional to its rows and bays. */
   public static RowPieces of(WallLayout layout) {
-    return new RowPieces(layout);
+    return new RowPieces(
+        layout.wall().grid().rows().size(),
+        layout.wall().grid().bays().size(),
+        layout.horizontals());
   }
 
   /** The horizontal of that row that crosses that bay. */
   public Optional<HorizontalPiece> in(int row, int bay) {
-    List<HorizontalPiece> pieces = byRow.get(row);
-    int low = 0;
-    int high = pieces.size() - 1;
-    while (low <= high) {
-      int middle = (low + high) >>> 1;
-      HorizontalPiece piece = pieces.get(middle);
-      if (piece.lastBay() < bay) {
-        low = middle + 1;
-      } else if (piece.firstBay() > bay) {
-        high = middle - 1;
-      } else {
-        return Optional.of(piece);
-      }
-    }
-    return Optional.empty();
+    return Optional.ofNullable(pieces[row][bay]);
   }
 
   /** The horizontal under a cell, if one bounds it from below. */

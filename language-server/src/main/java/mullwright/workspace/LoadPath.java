@@ -15,6 +15,7 @@ import mullwright.layout.HorizontalPiece;
 import mullwright.layout.LayoutIndex;
 import mullwright.layout.PieceRef;
 import mullwright.layout.PlacedAnchor;
+import mullwright.layout.RowPieces;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
@@ -35,7 +36,8 @@ public final class LoadPath {
 
   private LoadPath(WallFacts facts, LayoutIndex index) {
     this.layout = facts.layout();
-    layout.cells().forEach(cell -> lite(cell, index));
+    RowPieces rows = RowPieces.of(layout);
+    layout.cells().forEach(cell -> lite(cell, rows, index));
     layout.horizontals().forEach(piece -> horizontal(piece, index, facts.analysis()));
     layout.verticals().forEach(piece -> vertical(piece, facts.analysis()));
   }
@@ -74,14 +76,13 @@ public final class LoadPath {
     return lites;
   }
 
-  private void lite(Cell cell, LayoutIndex index) {
+  private void lite(Cell cell, RowPieces rows, LayoutIndex index) {
     if (cell.use().isEmpty() && cell.opening().isEmpty()) {
       return;
     }
     PieceRef lite = new PieceRef(PieceRef.Kind.CELL, cell.index());
     // a door that stands on the floor has no row under it
-    Optional<HorizontalPiece> under =
-        cell.below() < 0 ? Optional.empty() : index.horizontalAt(cell.below(), cell.firstBay());
+    Optional<HorizontalPiece> under = rows.under(cell);
     if (under.isPresent()) {
       link(lite, new PieceRef(PieceRef.Kind.HORIZONTAL, under.get().index()));
       return;

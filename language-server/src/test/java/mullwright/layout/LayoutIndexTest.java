@@ -91,7 +91,6 @@ class LayoutIndexTest {
     assertThat(index.onRow(3)).hasSize(18);
     // seven horizontals with plate and cap, six lites
     assertThat(index.inBay(0)).hasSize(27);
-    assertThat(index.horizontalAt(3, 2).orElseThrow().name()).isEqualTo("horizontal R3, bay C-D");
     assertThat(index.cellAt(2, in(60)).orElseThrow().name()).isEqualTo("lite in bay C-D, R1 to R2");
     assertThat(index.cellAt(2, in(36))).isEmpty(); // behind the horizontal
     assertThat(index.verticalAt(2, in(200)).orElseThrow().name())

@@ -1,10 +1,10 @@
 package mullwright.analysis.lite;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.RowPieces;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.VerticalsOnLine;
 import mullwright.layout.WallLayout;
@@ -17,7 +17,7 @@ public final class CellEdges {
   private final Grid grid;
   private final List<VerticalPiece> verticals;
   private final VerticalsOnLine lines;
-  private final List<List<HorizontalPiece>> horizontals = new ArrayList<>();
+  private final RowPieces rows;
 
   /**
    * The four members; empty where there is none.
@@ -56,8 +56,7 @@ public final class CellEdges {
     grid = layout.wall().grid();
     verticals = layout.verticals();
     lines = new VerticalsOnLine(layout);
-    grid.rows().forEach(row -> horizontals.add(new ArrayList<>()));
-    layout.horizontals().forEach(piece -> horizontals.get(piece.row()).add(piece));
+    rows = RowPieces.of(layout);
   }
 
   /** The members round a cell. */
@@ -66,33 +65,12 @@ public final class CellEdges {
     return new Edges(
         vertical(grid.bays().get(cell.firstBay()).left(), middle),
         vertical(grid.bays().get(cell.lastBay()).right(), middle),
-        horizontal(cell.below(), cell.firstBay()),
-        horizontal(cell.above(), cell.firstBay()));
+        rows.under(cell),
+        rows.over(cell));
   }
 
   private Optional<VerticalPiece> vertical(int line, Length height) {
     int piece = lines.touching(line, height);
     return piece < 0 ? Optional.empty() : Optional.of(verticals.get(piece));
-  }
-
-  private Optional<HorizontalPiece> horizontal(int row, int bay) {
-    if (row < 0) {
-      return Optional.empty();
-    }
-    // from the left, none over another
-    List<HorizontalPiece> pieces = horizontals.get(row);
-    int low = 0;
-    int high = pieces.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (pieces.get(middle).lastBay() < bay) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low < pieces.size() && pieces.get(low).firstBay() <= bay
-        ? Optional.of(pieces.get(low))
-        : Optional.empty();
   }
 }

@@ -1,16 +1,17 @@
 package mullwright.analysis.wall;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import mullwright.analysis.beam.Beam;
 import mullwright.analysis.beam.BeamLoad;
 import mullwright.analysis.beam.BeamProblem;
 import mullwright.analysis.beam.LoadCase;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.RowPieces;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
@@ -25,7 +26,7 @@ final class HorizontalWeights {
   private final WallLayout layout;
   private final LineCentres centres;
   private final BeamMemory memory;
-  private final int[][] pieceAt;
+  private final RowPieces rows;
 
   /** By horizontal: the lites on it [N], and their moment about its left end [N·m]. */
   private final double[] lites;
@@ -75,22 +76,15 @@ final class HorizontalWeights {
     }
   }
 
-  HorizontalWeights(WallLayout layout, LineCentres centres, BeamMemory memory) {
+  HorizontalWeights(WallLayout layout, LineCentres centres, RowPieces rows, BeamMemory memory) {
     this.layout = layout;
     this.centres = centres;
+    this.rows = rows;
     this.memory = memory;
     int count = layout.horizontals().size();
     this.lites = new double[count];
     this.turning = new double[count];
     this.reactions = new double[count][];
-    Grid grid = layout.wall().grid();
-    this.pieceAt = new int[grid.rows().size()][grid.bays().size()];
-    for (int[] row : pieceAt) {
-      Arrays.fill(row, -1);
-    }
-    for (HorizontalPiece piece : layout.horizontals()) {
-      Arrays.fill(pieceAt[piece.row()], piece.firstBay(), piece.lastBay() + 1, piece.index());
-    }
   }
 
   /** A vertical holds a horizontal up between its ends; told from the left. */
@@ -117,18 +111,18 @@ final class HorizontalWeights {
 
   /** Stands a filling on what is under it, at its setting blocks; false if nothing is. */
   boolean stand(Cell cell, double weight) {
-    if (cell.below() < 0 || cell.below() >= pieceAt.length) {
+    if (cell.below() < 0) {
       return false;
     }
     double middle = middle(cell);
     double quarter = cell.glassWidth().toMetres() / 4;
-    int left = under(cell, middle - quarter);
-    int right = under(cell, middle + quarter);
-    if (left < 0 && right < 0) {
+    Optional<HorizontalPiece> left = under(cell, middle - quarter);
+    Optional<HorizontalPiece> right = under(cell, middle + quarter);
+    if (left.isEmpty() && right.isEmpty()) {
       return false;
     }
-    point(left < 0 ? right : left, middle - quarter, weight / 2);
-    point(right < 0 ? left : right, middle + quarter, weight / 2);
+    point(left.or(() -> right).get(), middle - quarter, weight / 2);
+    point(right.or(() -> left).get(), middle + quarter, weight / 2);
     return true;
   }
 
@@ -138,18 +132,19 @@ final class HorizontalWeights {
         / 2;
   }
 
-  private int under(Cell cell, double x) {
+  private Optional<HorizontalPiece> under(Cell cell, double x) {
     List<Grid.Bay> bays = layout.wall().grid().bays();
     for (int bay = cell.firstBay(); bay < cell.lastBay(); bay++) {
       if (x <= centres.of(bays.get(bay).right())) {
-        return pieceAt[cell.below()][bay];
+        return rows.in(cell.below(), bay);
       }
     }
-    return pieceAt[cell.below()][cell.lastBay()];
+    return rows.in(cell.below(), cell.lastBay());
   }
 
-  private void point(int horizontal, double x, double force) {
-    double at = x - centres.of(layout.horizontals().get(horizontal).leftLine());
+  private void point(HorizontalPiece piece, double x, double force) {
+    int horizontal = piece.index();
+    double at = x - centres.of(piece.leftLine());
     lites[horizontal] += force;
     turning[horizontal] += force * at;
     if (points.containsKey(horizontal)) {

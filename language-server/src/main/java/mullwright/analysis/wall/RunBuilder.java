@@ -64,13 +64,13 @@ final class RunBuilder {
       RunSupports held,
       WeightPath weight,
       LineCentres centres,
+      RowPieces rows,
       BeamMemory memory) {
     this.layout = layout;
     this.memory = memory;
     this.centres = centres;
     this.weight = weight;
     this.held = held;
-    RowPieces rows = RowPieces.of(layout);
     this.loads = new RunLoads(layout, wind, centres, rows);
     this.horizontals = new HorizontalBuilder(layout, wind, weights, centres, rows, memory);
     List<VerticalPiece> pieces = new ArrayList<>();

@@ -1,6 +1,7 @@
 package mullwright.analysis.wall;
 
 import java.util.List;
+import mullwright.layout.RowPieces;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 
@@ -14,10 +15,11 @@ final class SolvedFrame {
 
   SolvedFrame(WallLayout layout, WindOnWall wind, CellWeight fillings, BeamMemory memory) {
     LineCentres centres = new LineCentres(layout);
+    RowPieces rows = RowPieces.of(layout);
     RunSupports held = new RunSupports(layout);
     this.holds = new WeightHolds(layout, held);
-    this.weight = new WeightPath(layout, fillings, centres, holds, memory);
-    RunBuilder frame = new RunBuilder(layout, wind, fillings, held, weight, centres, memory);
+    this.weight = new WeightPath(layout, fillings, centres, rows, holds, memory);
+    RunBuilder frame = new RunBuilder(layout, wind, fillings, held, weight, centres, rows, memory);
     this.runs = frame.runs();
     this.spans = frame.spans();
     this.runOfPiece = new int[layout.verticals().size()];

@@ -8,6 +8,7 @@ import java.util.Optional;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
+import mullwright.layout.RowPieces;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
@@ -59,6 +60,7 @@ final class WeightPath {
       WallLayout layout,
       CellWeight weights,
       LineCentres centres,
+      RowPieces rows,
       WeightHolds holds,
       BeamMemory memory) {
     this.layout = layout;
@@ -84,7 +86,7 @@ final class WeightPath {
         propping.computeIfAbsent(propped, h -> new ArrayList<>()).add(piece);
       }
     }
-    this.horizontals = new HorizontalWeights(layout, centres, memory);
+    this.horizontals = new HorizontalWeights(layout, centres, rows, memory);
     layout.horizontals().forEach(this::rests);
     for (VerticalPiece piece : layout.verticals()) {
       land(piece);

@@ -10,6 +10,7 @@ import mullwright.drawing.Subjects;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.LayoutIndex;
+import mullwright.layout.RowPieces;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
 import mullwright.model.Grid;
@@ -26,6 +27,7 @@ final class View {
   final ElevationOptions options;
   final Window window;
   final LayoutIndex index;
+  private final RowPieces rows;
   final Subjects subjects;
   final Figures figures;
 
@@ -42,6 +44,7 @@ final class View {
     this.options = options;
     this.window = window;
     this.index = LayoutIndex.of(layout);
+    this.rows = RowPieces.of(layout);
     this.subjects = new Subjects(options.labels());
     this.figures = new Figures(options.units());
     Box model = window.shown();
@@ -172,8 +175,8 @@ final class View {
     if (cell.rectangular()) {
       return box.corners();
     }
-    Optional<HorizontalPiece> below = index.horizontalAt(cell.below(), cell.firstBay());
-    Optional<HorizontalPiece> above = index.horizontalAt(cell.above(), cell.firstBay());
+    Optional<HorizontalPiece> below = rows.under(cell);
+    Optional<HorizontalPiece> above = rows.over(cell);
     return new double[] {
       box.left(), below.map(it -> edge(it, box.left(), 1)).orElse(box.bottom()),
       box.right(), below.map(it -> edge(it, box.right(), 1)).orElse(box.bottom()),

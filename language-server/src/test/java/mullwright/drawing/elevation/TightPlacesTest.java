@@ -13,6 +13,7 @@ import mullwright.drawing.Lettering;
 import mullwright.drawing.Measuring;
 import mullwright.drawing.Recorded;
 import mullwright.drawing.Squares;
+import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -134,5 +135,36 @@ class TightPlacesTest {
                 assertThat(box.bottom() >= above || box.top() <= below).isTrue();
               });
     }
+  }
+
+  @Test
+  void aDoorOnTheFloorUnderASlopedRowIsDrawnUpToThatRow() throws IOException {
+    String door =
+        HALL.replace("at 10'-0\"   above G", "at 8'-0\" to 10'-0\"")
+            .replace("to 20'-0\"", "")
+            .replace(
+                "G  at 0\"", "G  at 0\"\n    opening door D1 bays 3..4 from G to mid by others");
+    ExampleWalls.Example example = wall(door);
+    View view = new View(example.layout(), example.options(), Window.ALL);
+    Cell opening =
+        example.layout().cells().stream()
+            .filter(cell -> cell.opening().isPresent())
+            .findFirst()
+            .orElseThrow();
+    // no row is under it
+    assertThat(opening.below()).isNegative();
+    HorizontalPiece over =
+        example.layout().horizontals().stream()
+            .filter(it -> it.row() == opening.above() && it.firstBay() == opening.firstBay())
+            .findFirst()
+            .orElseThrow();
+    double[] corners = view.corners(opening);
+    assertThat(corners[1]).isEqualTo(corners[3]);
+    for (int corner = 4; corner < 8; corner += 2) {
+      assertThat(corners[corner + 1])
+          .isEqualTo(view.clearOf(over, corners[corner], corners[corner], -1));
+    }
+    assertThat(corners[5]).isGreaterThan(corners[7]);
+    assertThat(painted(example).texts).extracting(Recorded.Text::text).contains("D1");
   }
 }
