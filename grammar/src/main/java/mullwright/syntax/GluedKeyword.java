@@ -99,8 +99,7 @@ final class GluedKeyword {
 
   /** True if what the statement is about may begin with a digit: a length or a grid line. */
   private static boolean takesDigits(StatementKind kind) {
-    boolean glass = kind == StatementKind.VISION || kind == StatementKind.SPANDREL;
-    return !glass && !StatementTyper.beginsWithName(kind);
+    return kind.form() != StatementKind.Form.GLASS && !StatementTyper.beginsWithName(kind);
   }
 
   /** True if nothing else on the line can be what the statement is about. */

@@ -180,21 +180,9 @@ final class Omissions extends SlipPlace {
           default -> false;
         };
     boolean argument =
-        switch (kind) {
-          case LINES_STATEMENT,
-              FLOORS,
-              VERTICAL,
-              HORIZONTAL,
-              SPLICE,
-              REINFORCE,
-              BRACKET,
-              DEAD_LOAD,
-              WIND_LOAD,
-              CLIP,
-              LADDER,
-              STICK ->
-              type == Keywords.type(kind);
-          default -> false;
+        switch (kind.form()) {
+          case LINE_NAMES, FLOOR_NAMES, LINES, ROWS, BAYS -> type == Keywords.type(kind);
+          case OWN, LINE_NAME, DEPTH_OF_FLOORS, LINE_AND_ANGLE, JOINED_LINES, GLASS -> false;
         };
     return listed || argument;
   }
@@ -206,8 +194,7 @@ final class Omissions extends SlipPlace {
         && switch (earlier.getType()) {
           case BAYS, ROWS, ONLY -> true;
           default ->
-              (kind == StatementKind.LADDER || kind == StatementKind.STICK)
-                  && earlier.getType() == Keywords.type(kind);
+              kind.form() == StatementKind.Form.BAYS && earlier.getType() == Keywords.type(kind);
         };
   }
 

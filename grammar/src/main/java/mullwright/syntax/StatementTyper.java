@@ -3,7 +3,6 @@ package mullwright.syntax;
 import static mullwright.syntax.antlr.WallLexer.*;
 
 import java.util.List;
-import java.util.Set;
 import mullwright.syntax.SyntaxProblem.Garbled;
 import mullwright.syntax.SyntaxProblem.Unexpected;
 
@@ -48,15 +47,7 @@ final class StatementTyper extends LineTyper {
     super(line, out);
     this.kind = kind;
     this.slot = argumentSlot(kind);
-    this.selecting = selects(kind);
-  }
-
-  /** True if a selection stands before the first clause. */
-  private static boolean selects(StatementKind kind) {
-    return switch (kind) {
-      case LINE, ROW, FLOOR, FACE, CORNER, OPENING, USE, LET, UNITS, UNKNOWN -> false;
-      default -> kind.opens().isEmpty();
-    };
+    this.selecting = kind.form().selects();
   }
 
   /** True of a statement whose first word is followed by a name with a letter, or by nothing. */
@@ -65,26 +56,11 @@ final class StatementTyper extends LineTyper {
   }
 
   private static Slot argumentSlot(StatementKind kind) {
-    return switch (kind) {
-      case LINES_STATEMENT,
-          LINE,
-          JOINT,
-          VERTICAL,
-          SPLICE,
-          REINFORCE,
-          BRACKET,
-          END_DAM,
-          DEAD_LOAD,
-          WIND_LOAD,
-          CLIP,
-          VISION,
-          SPANDREL,
-          LADDER,
-          STICK ->
-          Slot.LINE_NAMES;
-      case CORNER -> Slot.NAME_THEN_VALUE;
-      case SLAB_STATEMENT -> Slot.VALUE_THEN_NAMES;
-      default -> Slot.NAMES;
+    return switch (kind.form()) {
+      case LINE_NAME, LINE_NAMES, JOINED_LINES, LINES, BAYS, GLASS -> Slot.LINE_NAMES;
+      case LINE_AND_ANGLE -> Slot.NAME_THEN_VALUE;
+      case DEPTH_OF_FLOORS -> Slot.VALUE_THEN_NAMES;
+      case OWN, FLOOR_NAMES, ROWS -> Slot.NAMES;
     };
   }
 
@@ -151,7 +127,7 @@ final class StatementTyper extends LineTyper {
     boolean joins = word && token.getText().equals("to") && kind == StatementKind.ROW;
     boolean clause =
         kind.clauses().contains(ClauseWord.THROUGH) && token.getText().equals("through");
-    boolean named = within == null && isNameFirst() && at < 3;
+    boolean named = within == null && kind.form() == StatementKind.Form.GLASS && at < 3;
     if (!previousIs(NAME, STRING)
         || named
         || clause
@@ -184,11 +160,6 @@ final class StatementTyper extends LineTyper {
     return slot == Slot.LINE_NAMES || slot == Slot.NAMES;
   }
 
-  /** True of a statement whose first word after its keyword is the name of a part. */
-  private boolean isNameFirst() {
-    return kind == StatementKind.VISION || kind == StatementKind.SPANDREL;
-  }
-
   /** Tells of a place that goes on to another where only a row's does. */
   private boolean leadsNowhere(WallToken token) {
     boolean reaches = kind == StatementKind.ROW || within != ClauseWord.AT;
@@ -202,34 +173,16 @@ final class StatementTyper extends LineTyper {
 
   @Override
   boolean glued(WallToken token) {
-    List<String> words = kind.clauses().stream().map(ClauseWord::spelling).toList();
-    String word = withoutDash(token.getText());
-    String apart = WordSlips.apart(word, words, Set.of());
-    int blank = apart.indexOf(' ');
-    if (blank < 0 || !Character.isDigit(apart.charAt(blank + 1))) {
+    Garbled slip = GluedClause.find(line, at, kind);
+    if (slip == null) {
       return false;
     }
-    int dash = token.getText().length() - word.length();
-    int more = 0;
-    while (raw(more + 1) != null && raw(more + 1).start() == raw(more).end()) {
-      more++;
+    out.report(slip);
+    emit(token.part(FAULT, slip.range().start(), slip.range().end()));
+    while (raw(1) != null && raw(1).start() < slip.range().end()) {
+      at++;
     }
-    WallToken all = token.part(NAME, token.start(), raw(more).end());
-    String meant = all.getText().substring(0, blank) + " " + all.getText().substring(blank + dash);
-    out.report(
-        new Garbled(
-            Garbled.How.RUN_TOGETHER, all.getText(), List.of(meant), kind.spelling(), all.range()));
-    emit(all.as(FAULT));
-    at += more;
     return true;
-  }
-
-  /** The word without a dash before its first digit: {@code gap-5/8"} is no smaller than that. */
-  private static String withoutDash(String word) {
-    int dash = word.indexOf('-');
-    boolean digit =
-        dash > 0 && dash + 1 < word.length() && Character.isDigit(word.charAt(dash + 1));
-    return digit ? word.substring(0, dash) + word.substring(dash + 1) : word;
   }
 
   /** The type of a word that joins others, given what stands round it; 0 for none. */

@@ -77,6 +77,23 @@ class GrammarTest {
   }
 
   @ParameterizedTest
+  @EnumSource(StatementKind.class)
+  void namesAreChosenInTheStatementsWhoseRuleHasASelection(StatementKind kind) {
+    Class<?> rule =
+        Arrays.stream(WallParser.class.getDeclaredClasses())
+            .filter(context -> has(context, kind.name()))
+            .findFirst()
+            .orElseThrow();
+    assertThat(kind.form().selects()).isEqualTo(has(rule, "selection"));
+    boolean opens = has(rule, "block") && kind != StatementKind.UNKNOWN;
+    assertThat(kind.opens().isPresent()).isEqualTo(opens);
+  }
+
+  private static boolean has(Class<?> context, String name) {
+    return Arrays.stream(context.getDeclaredMethods()).anyMatch(it -> it.getName().equals(name));
+  }
+
+  @ParameterizedTest
   @EnumSource(ClauseWord.class)
   void everyClauseHasAToken(ClauseWord word) {
     assertThat(Keywords.clauseOf(Keywords.type(word))).isEqualTo(word);

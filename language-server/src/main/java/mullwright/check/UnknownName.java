@@ -131,9 +131,7 @@ public final class UnknownName implements TextRule {
   /** True where the space from one name to another is meant, which no two names are. */
   private static boolean isSpace(Origin origin, TextFacts facts) {
     Optional<Statement> statement = facts.statementAt(origin);
-    return statement
-            .filter(it -> it.kind() == StatementKind.LADDER || it.kind() == StatementKind.STICK)
-            .isPresent()
+    return statement.filter(it -> it.kind().form() == StatementKind.Form.BAYS).isPresent()
         || statement.stream()
             .flatMap(it -> it.clauses().stream())
             .filter(it -> it.word() == ClauseWord.BAYS || it.word() == ClauseWord.ROWS)

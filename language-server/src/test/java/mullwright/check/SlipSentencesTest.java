@@ -6,12 +6,18 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import mullwright.syntax.ClauseWord;
+import mullwright.syntax.StatementKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -287,6 +293,26 @@ class SlipSentencesTest {
           """)
   void aCommaAtTheEndOfALine(String right, String wrong, String message) throws IOException {
     isOneError(NORTH, right, wrong, message);
+  }
+
+  /** Every statement about lines of the grid, and none of them forgotten. */
+  @ParameterizedTest
+  @MethodSource("aboutLines")
+  void aCommaLeftOutBetweenLinesMayBeWhatIsMissing(StatementKind kind) throws IOException {
+    String block = kind.standsIn().iterator().next().name().toLowerCase(Locale.ROOT);
+    String whole = Files.readString(EXAMPLES.resolve(NORTH), StandardCharsets.UTF_8);
+    String place = kind.clauses().contains(ClauseWord.AT) ? " at L2" : "";
+    String line = kind.spelling() + " A C" + place;
+    String text = whole.replace(block + " {", block + " {\n    " + line);
+    assertThat(text).isNotEqualTo(whole);
+    assertThat(check(NORTH, text))
+        .extracting(Finding::message)
+        .anyMatch(it -> it.contains("comma before “C” is missing, in “" + kind.spelling() + "”"));
+  }
+
+  private static Stream<StatementKind> aboutLines() {
+    return Arrays.stream(StatementKind.values())
+        .filter(kind -> kind.form() == StatementKind.Form.LINES);
   }
 
   /** After rows, bays, ladder and the like a space is meant, so nothing but .. can be missing. */

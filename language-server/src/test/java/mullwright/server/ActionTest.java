@@ -104,6 +104,18 @@ class ActionTest extends ProtocolTalk {
   }
 
   @Test
+  void theLinesOfDamsBecomeARangeToo() {
+    String text =
+        EAST.replace(
+            "    vertical A  as jamb\n",
+            "    vertical A  as jamb\n    end-dam A, B, C at sill part dam-6\n");
+    String address = open("walls/east.wall", text);
+    CodeAction range = titled(actions(address, text, "A, B, C at sill"), "Write A, B, C as A..C");
+    assertThat(after(picked(range), address, text))
+        .isEqualTo(text.replace("A, B, C at sill", "A..C at sill"));
+  }
+
+  @Test
   void statementsThatSayTheSameOfNeighboursBecomeOne() {
     String address = open("walls/east.wall", EAST);
     CodeAction one =

@@ -55,6 +55,8 @@ class CompletionTest extends WallTalk {
         "grid    | `corner `| B                         | all, A, C",
         "grid    | `joint `| A, B, C                   | all",
         "members | `vertical A..C `| every, except, as        | at",
+        "members | `bracket A..C `| every, except, at         | as",
+        "members | `end-dam A..C `| every, except, at         | as",
         "members | `vertical B from L1 `| to                       | as, L2",
         "members | `bracket B at L2 40 `| lb, kN                   | mm, down",
         "members | `bracket B at L2 40 lb `| down, in, out        | bolted",

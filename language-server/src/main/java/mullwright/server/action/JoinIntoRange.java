@@ -91,14 +91,12 @@ public final class JoinIntoRange implements ActionSource {
   }
 
   private static Optional<Selection> selection(Statement statement) {
-    return switch (statement.kind()) {
-      case VERTICAL, SPLICE, REINFORCE, BRACKET, DEAD_LOAD, WIND_LOAD, CLIP ->
-          statement
-              .argument(Argument.Select.class)
-              .map(Argument.Select::selection)
-              .filter(of -> !of.all() && of.except().isEmpty() && of.every().isEmpty());
-      default -> Optional.empty();
-    };
+    return statement.kind().form() == StatementKind.Form.LINES
+        ? statement
+            .argument(Argument.Select.class)
+            .map(Argument.Select::selection)
+            .filter(of -> !of.all() && of.except().isEmpty() && of.every().isEmpty())
+        : Optional.empty();
   }
 
   /** The single names of a selection; none if it holds a range. */

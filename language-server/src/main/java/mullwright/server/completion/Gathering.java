@@ -69,8 +69,9 @@ record Gathering(Cursor cursor, LineContext line, Names names, Set<Offer> offers
   }
 
   private boolean isGlassAlone() {
-    boolean lite = line.kind() == StatementKind.VISION || line.kind() == StatementKind.SPANDREL;
-    return lite && line.clause().isEmpty() && words() == 1;
+    return line.kind().form() == StatementKind.Form.GLASS
+        && line.clause().isEmpty()
+        && words() == 1;
   }
 
   /** What the patterns of the property have a place for: words, names of parts, units. */

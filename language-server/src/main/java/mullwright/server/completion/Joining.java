@@ -28,7 +28,9 @@ record Joining(List<Offer> offers, boolean due) {
     if (line.clause().isEmpty()) {
       boolean range =
           name && last > 0 && line.afterClause().get(last - 1).kind() == TokenKind.RANGE;
-      return range && selects(line.kind())
+      StatementKind.Form form = line.kind().form();
+      boolean chosen = form == StatementKind.Form.LINES || form == StatementKind.Form.ROWS;
+      return range && chosen
           ? maybe("every", "each second, third …", "except", "all but those that follow")
           : NONE;
     }
@@ -108,13 +110,6 @@ record Joining(List<Offer> offers, boolean due) {
     return value
         ? maybe("above", "so far above a floor or row", "below", "so far below one")
         : NONE;
-  }
-
-  private static boolean selects(StatementKind kind) {
-    return switch (kind) {
-      case VERTICAL, HORIZONTAL, SPLICE, REINFORCE, DEAD_LOAD, WIND_LOAD, CLIP -> true;
-      default -> false;
-    };
   }
 
   private static Joining due(String... wordsAndMeanings) {

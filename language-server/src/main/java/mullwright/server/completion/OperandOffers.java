@@ -100,29 +100,26 @@ record OperandOffers(LineContext line, Names names, Set<Offer> offers) {
   }
 
   private void argument() {
-    switch (line.kind()) {
-      case VERTICAL,
-          SPLICE,
-          REINFORCE,
-          BRACKET,
-          END_DAM,
-          DEAD_LOAD,
-          WIND_LOAD,
-          CLIP,
-          LADDER,
-          STICK ->
-          lines();
-      case JOINT -> offers.addAll(names.lines());
-      case CORNER -> offers.addAll(names.linesBetween());
-      case HORIZONTAL -> {
+    switch (line.kind().form()) {
+      case LINES, BAYS -> lines();
+      case JOINED_LINES -> offers.addAll(names.lines());
+      case LINE_AND_ANGLE -> offers.addAll(names.linesBetween());
+      case ROWS -> {
         offers.add(Offer.of("all", CompletionItemKind.Keyword, "all rows"));
         offers.addAll(names.rows());
       }
-      case VISION, SPANDREL -> offers.addAll(names.glass(line.kind() == StatementKind.VISION));
-      case LINES_STATEMENT, LINE -> next(names.lines(), "line");
-      case FLOOR, FLOORS -> next(names.floors(), "floor");
+      case GLASS -> offers.addAll(names.glass(line.kind() == StatementKind.VISION));
+      case LINE_NAMES, LINE_NAME -> next(names.lines(), "line");
+      case FLOOR_NAMES -> next(names.floors(), "floor");
+      case DEPTH_OF_FLOORS -> offers.addAll(line.words().isEmpty() ? names.lets() : names.floors());
+      case OWN -> own();
+    }
+  }
+
+  private void own() {
+    switch (line.kind()) {
+      case FLOOR -> next(names.floors(), "floor");
       case ROW -> next(names.rows(), "row");
-      case SLAB_STATEMENT -> offers.addAll(line.words().isEmpty() ? names.lets() : names.floors());
       case OPENING -> {
         for (String kind : Offers.OPENINGS) {
           offers.add(Offer.of(kind, CompletionItemKind.EnumMember, "kind of opening"));

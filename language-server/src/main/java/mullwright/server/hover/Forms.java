@@ -65,21 +65,27 @@ public final class Forms {
   }
 
   private static String arguments(StatementKind kind) {
+    return switch (kind.form()) {
+      case LINE_NAME -> "NAME";
+      case LINE_NAMES, FLOOR_NAMES -> "NAMES";
+      case DEPTH_OF_FLOORS -> "LENGTH FLOORS";
+      case LINE_AND_ANGLE -> "LINE ANGLE";
+      case JOINED_LINES, BAYS -> "LINE..LINE";
+      case LINES -> "LINES";
+      case ROWS -> "ROWS";
+      case GLASS -> "GLASS [all]";
+      case OWN -> own(kind);
+    };
+  }
+
+  private static String own(StatementKind kind) {
     return switch (kind) {
       case USE -> "\"PATH\"";
       case LET -> "NAME = VALUE";
       case UNITS -> "inches|feet|millimetres|metres";
       case PROJECT_BLOCK, CATALOG_BLOCK -> "\"NAME\"";
-      case WALL_BLOCK, LINE, FLOOR, ROW, FACE, CATALOG_PART -> "NAME";
-      case LINES_STATEMENT, FLOORS -> "NAMES";
-      case SLAB_STATEMENT -> "LENGTH FLOORS";
-      case CORNER -> "LINE ANGLE";
-      case JOINT -> "LINE..LINE";
+      case WALL_BLOCK, FLOOR, ROW, FACE, CATALOG_PART -> "NAME";
       case OPENING -> "door|void|louvre|vent NAME";
-      case VERTICAL, SPLICE, REINFORCE, BRACKET, END_DAM, DEAD_LOAD, WIND_LOAD, CLIP -> "LINES";
-      case HORIZONTAL -> "ROWS";
-      case VISION, SPANDREL -> "GLASS [all]";
-      case LADDER, STICK -> "LINE..LINE";
       default -> "";
     };
   }
