@@ -112,7 +112,7 @@ final class CriteriaReader {
     Optional<Given<Quantity>> most = Optional.empty();
     Optional<Given<Quantity>> set = Optional.empty();
     Origin origin = null;
-    for (Properties.Phrase phrase : layer.phrases("metal")) {
+    for (Phrase phrase : layer.phrases("metal")) {
       if (phrase.form() == 0) {
         least = phrase.quantity(0);
         most = phrase.quantity(1);
@@ -148,11 +148,11 @@ final class CriteriaReader {
   }
 
   private void drift(Properties layer) {
-    Optional<Properties.Phrase> stated = layer.phrases("story").stream().findFirst();
+    Optional<Phrase> stated = layer.phrases("story").stream().findFirst();
     if (stated.isEmpty()) {
       return;
     }
-    Properties.Phrase phrase = stated.get();
+    Phrase phrase = stated.get();
     Optional<Given<Length>> length = Optional.empty();
     Optional<Given<Double>> share = Optional.empty();
     if (PhrasePattern.spanRatio(phrase.capture(0).parts().get(0)) != null) {
@@ -173,7 +173,7 @@ final class CriteriaReader {
 
   /** {@code L/240} and {@code 240} as 240. */
   /** A limit as a share of a length, {@code 1/175} or {@code L/175}; empty unless above zero. */
-  static Optional<Given<Double>> ratio(Properties.Phrase phrase) {
+  static Optional<Given<Double>> ratio(Phrase phrase) {
     Expression divisor = PhrasePattern.spanRatio(phrase.capture(0).parts().get(0));
     Optional<Quantity> number =
         divisor == null
@@ -189,7 +189,7 @@ final class CriteriaReader {
     Optional<Given<Length>> of = Optional.empty();
     int line = -1;
     Map<String, Given<Length>> own = new HashMap<>();
-    for (Properties.Phrase phrase : layer.phrases("slab")) {
+    for (Phrase phrase : layer.phrases("slab")) {
       if (phrase.form() == 0) {
         of = phrase.length(0);
         line = phrase.line();
@@ -231,7 +231,7 @@ final class CriteriaReader {
                 other.origin()));
   }
 
-  private List<String> floors(Properties.Phrase phrase, List<Part> parts, Collector places) {
+  private List<String> floors(Phrase phrase, List<Part> parts, Collector places) {
     if (names == null) {
       return List.of();
     }
@@ -253,7 +253,7 @@ final class CriteriaReader {
     private final Collector places;
     private final Map<String, Origin> own = new HashMap<>();
     private String name;
-    private Properties.Phrase start;
+    private Phrase start;
     private Optional<Given<Quantity>> in;
     private Optional<Given<Quantity>> out;
     private Optional<Given<Length>> within;
@@ -269,7 +269,7 @@ final class CriteriaReader {
 
     void read() {
       int line = -1;
-      for (Properties.Phrase phrase : layer.phrases("wind")) {
+      for (Phrase phrase : layer.phrases("wind")) {
         if (phrase.form() == 0) {
           basis = phrase.word(0);
           continue;
@@ -287,7 +287,7 @@ final class CriteriaReader {
       finish();
     }
 
-    private void begin(Properties.Phrase phrase) {
+    private void begin(Phrase phrase) {
       start = phrase;
       name = "field";
       in = Optional.empty();
@@ -299,7 +299,7 @@ final class CriteriaReader {
       found = false;
     }
 
-    private void take(Properties.Phrase phrase) {
+    private void take(Phrase phrase) {
       Optional<Given<Quantity>> pressure = Optional.empty();
       boolean first = true;
       for (int i = 0; i < phrase.size(); i++) {
@@ -330,7 +330,7 @@ final class CriteriaReader {
       }
     }
 
-    private Optional<Height> place(Properties.Phrase phrase, List<Part> parts) {
+    private Optional<Height> place(Phrase phrase, List<Part> parts) {
       if (names == null) {
         return Optional.empty();
       }

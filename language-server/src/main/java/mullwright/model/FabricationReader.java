@@ -45,7 +45,7 @@ final class FabricationReader {
 
   private static List<Fabrication.OnHand> onHand(Properties layer) {
     List<Fabrication.OnHand> bars = new ArrayList<>();
-    for (Properties.Phrase phrase : layer.phrases("on-hand")) {
+    for (Phrase phrase : layer.phrases("on-hand")) {
       Optional<Given<Integer>> count = phrase.count(0, Fabrication.MOST_COUNT);
       Optional<Given<Length>> length = phrase.length(1);
       Optional<Given<String>> part = phrase.word(2);

@@ -24,9 +24,9 @@ final class FixingParts {
   }
 
   static Part.Anchor anchor(String name, Properties properties) {
-    Optional<Properties.Phrase> reach = properties.phrases("reach").stream().findFirst();
+    Optional<Phrase> reach = properties.phrases("reach").stream().findFirst();
     Map<String, Given<Quantity>> capacities = new LinkedHashMap<>();
-    for (Properties.Phrase phrase : properties.phrases("capacity")) {
+    for (Phrase phrase : properties.phrases("capacity")) {
       Optional<Given<Quantity>> force = phrase.quantity(0);
       if (force.isPresent()) {
         capacities.putIfAbsent(phrase.word(1).orElseThrow().value(), force.get());
@@ -47,7 +47,7 @@ final class FixingParts {
   }
 
   private static Given<Part.BoltLine> boltLine(Properties properties) {
-    Optional<Properties.Phrase> phrase = properties.phrases("bolt-line").stream().findFirst();
+    Optional<Phrase> phrase = properties.phrases("bolt-line").stream().findFirst();
     Optional<Given<Length>> distance = phrase.flatMap(found -> found.length(0));
     if (distance.isEmpty()) {
       String source =
@@ -94,7 +94,7 @@ final class FixingParts {
 
   static List<Part.Hole> holes(Properties properties) {
     List<Part.Hole> holes = new ArrayList<>();
-    for (Properties.Phrase phrase : properties.phrases("hole")) {
+    for (Phrase phrase : properties.phrases("hole")) {
       Optional<Given<Length>> diameter = phrase.length(0);
       Optional<Given<Length>> along = phrase.length(1);
       Optional<Given<Length>> back = phrase.length(2);

@@ -36,7 +36,7 @@ final class FrameParts {
     }
     Optional<Given<String>> sill = properties.word("sill-clip");
     Optional<Given<String>> head = properties.word("head-clip");
-    for (Properties.Phrase clip : properties.phrases("clip")) {
+    for (Phrase clip : properties.phrases("clip")) {
       String at = clip.word(1).map(Given::value).orElse("");
       if (at.isEmpty()) {
         clip.word(0).ifPresent(part -> parts.put(PartKind.CLIP, part));
@@ -51,7 +51,7 @@ final class FrameParts {
             .length("glass-plane")
             .orElseGet(() -> Given.assumed(Length.ZERO, properties.origin(), NOT_STATED));
     Map<String, Given<String>> gaskets = new LinkedHashMap<>();
-    for (Properties.Phrase gasket : properties.phrases("gasket")) {
+    for (Phrase gasket : properties.phrases("gasket")) {
       gasket
           .word(0)
           .ifPresent(
@@ -108,7 +108,7 @@ final class FrameParts {
   }
 
   private static Optional<Part.Notch> notch(Properties properties) {
-    for (Properties.Phrase phrase : properties.phrases("notch")) {
+    for (Phrase phrase : properties.phrases("notch")) {
       Optional<Given<Length>> depth = phrase.length(0);
       Optional<Given<Length>> height = phrase.length(1);
       if (depth.isPresent() && height.isPresent()) {
@@ -127,7 +127,7 @@ final class FrameParts {
 
   private static Optional<Given<Quantity>> modulus(Properties properties, String side) {
     Optional<Given<Quantity>> both = Optional.empty();
-    for (Properties.Phrase phrase : properties.phrases("Sx")) {
+    for (Phrase phrase : properties.phrases("Sx")) {
       Optional<Given<String>> of = phrase.word(1);
       if (of.isEmpty()) {
         both = phrase.quantity(0);
@@ -169,7 +169,7 @@ final class FrameParts {
 
   private static Optional<Given<Outline>> outline(Properties properties) {
     List<Outline.Rectangle> rectangles = new ArrayList<>();
-    for (Properties.Phrase phrase : properties.phrases("outline")) {
+    for (Phrase phrase : properties.phrases("outline")) {
       List<Length> lengths = new ArrayList<>();
       for (int i = 0; i < phrase.size(); i++) {
         phrase.length(i).map(Given::value).ifPresent(lengths::add);

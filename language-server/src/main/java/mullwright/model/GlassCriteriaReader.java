@@ -25,7 +25,7 @@ final class GlassCriteriaReader {
    */
   void over(Properties layer, GridNames names, Collector places) {
     List<Height> lines = new ArrayList<>();
-    for (Properties.Phrase phrase : layer.phrases("safety")) {
+    for (Phrase phrase : layer.phrases("safety")) {
       if (names != null) {
         lines.addAll(places(phrase, names, places));
       }
@@ -38,7 +38,7 @@ final class GlassCriteriaReader {
         .flatMap(phrase -> phrase.quantity(0, Kind.RATIO))
         .map(number -> Given.stated(number.value().toSi(), number.origin()))
         .ifPresent(number -> importance = Optional.of(number));
-    for (Properties.Phrase phrase : layer.phrases("glass")) {
+    for (Phrase phrase : layer.phrases("glass")) {
       if (phrase.form() == 0) {
         bite = phrase.length(0);
       } else if (phrase.form() == 1) {
@@ -51,7 +51,7 @@ final class GlassCriteriaReader {
     }
   }
 
-  private static List<Height> places(Properties.Phrase phrase, GridNames names, Collector places) {
+  private static List<Height> places(Phrase phrase, GridNames names, Collector places) {
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < phrase.size(); i++) {
       parts.addAll(phrase.capture(i).parts());

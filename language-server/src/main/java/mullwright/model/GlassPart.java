@@ -53,8 +53,8 @@ final class GlassPart {
     }
     layers.sort((one, other) -> Origin.inText(one.origin(), other.origin()));
     properties.phrases("coating").forEach(this::coat);
-    Optional<Properties.Phrase> limit = properties.phrases("limit").stream().findFirst();
-    Optional<Properties.Phrase> least = properties.phrases("least").stream().findFirst();
+    Optional<Phrase> limit = properties.phrases("limit").stream().findFirst();
+    Optional<Phrase> least = properties.phrases("least").stream().findFirst();
     if (layers.isEmpty() && !properties.has("ply")) {
       properties
           .reading()
@@ -90,7 +90,7 @@ final class GlassPart {
   /** A phrase with a thickness begins a layer, one without goes on with its words. */
   private void layers(String what) {
     Layer last = null;
-    for (Properties.Phrase phrase : properties.phrases(what)) {
+    for (Phrase phrase : properties.phrases(what)) {
       if (phrase.form() == 0) {
         Optional<Given<Length>> thickness = phrase.length(0);
         if (thickness.isEmpty()) {
@@ -108,7 +108,7 @@ final class GlassPart {
     }
   }
 
-  private void addWords(Layer layer, Properties.Phrase phrase, int from) {
+  private void addWords(Layer layer, Phrase phrase, int from) {
     for (int i = from; i < phrase.size(); i++) {
       Optional<Given<String>> words = phrase.word(i);
       words.map(Given::value).ifPresent(layer.words()::add);
@@ -142,7 +142,7 @@ final class GlassPart {
   }
 
   /** Says a coating on the ply whose surface it is on. Plies that are laminated are one pane. */
-  private void coat(Properties.Phrase phrase) {
+  private void coat(Phrase phrase) {
     int surface = surface(phrase, 1);
     List<List<Layer>> panes = new ArrayList<>();
     boolean joined = false;
@@ -172,7 +172,7 @@ final class GlassPart {
     ply.words().add(coating + " surface " + surface);
   }
 
-  private static int surface(Properties.Phrase phrase, int index) {
+  private static int surface(Phrase phrase, int index) {
     return phrase
         .quantity(index, Kind.RATIO)
         .map(number -> number.value().si())
@@ -182,7 +182,7 @@ final class GlassPart {
   }
 
   private Given<Boolean> opacified() {
-    List<Properties.Phrase> stated = properties.phrases("opacified");
+    List<Phrase> stated = properties.phrases("opacified");
     return stated.isEmpty()
         ? Given.assumed(false, properties.origin(), "not stated")
         : Given.stated(true, stated.get(0).origin());

@@ -105,7 +105,7 @@ final class WallReader {
   private Map<String, Given<String>> finish(List<Properties> lines) {
     Map<String, Given<String>> finish = new LinkedHashMap<>();
     for (Properties of : lines) {
-      for (Properties.Phrase phrase : of.phrases("finish")) {
+      for (Phrase phrase : of.phrases("finish")) {
         Given<String> name = phrase.word(0).orElseThrow();
         finish.put(phrase.word(1).map(Given::value).orElse(""), name);
         catalog

@@ -27,7 +27,7 @@ final class WindSiteReader {
           "corners both|left|right|none");
 
   private final int first;
-  private final Map<String, Properties.Phrase> said = new HashMap<>();
+  private final Map<String, Phrase> said = new HashMap<>();
 
   /**
    * @param first which of the patterns of {@code wind} is the first of {@link #PATTERNS}
@@ -37,7 +37,7 @@ final class WindSiteReader {
   }
 
   /** True if a phrase is site data, which is then kept. */
-  boolean take(Properties.Phrase phrase) {
+  boolean take(Phrase phrase) {
     if (phrase.form() < first) {
       return false;
     }
@@ -47,10 +47,10 @@ final class WindSiteReader {
 
   /** Where the site data begin, if there are any. */
   Optional<Origin> origin() {
-    return said(0).or(() -> said.values().stream().findFirst()).map(Properties.Phrase::origin);
+    return said(0).or(() -> said.values().stream().findFirst()).map(Phrase::origin);
   }
 
-  private Optional<Properties.Phrase> said(int pattern) {
+  private Optional<Phrase> said(int pattern) {
     return Optional.ofNullable(said.get(PATTERNS.get(pattern)));
   }
 
