@@ -44,7 +44,7 @@ final class SyntaxFixes {
       return joined(slip, at, text);
     }
     if (problem instanceof SyntaxProblem.UnknownKeyword unknown) {
-      return OtherWords.fixes(unknown, at, text);
+      return OtherWords.of(unknown.word(), unknown.block()).fixes(at, text);
     }
     if (problem instanceof SyntaxProblem.BraceExtra) {
       TextRange line = withItsLine(problem.range(), text);

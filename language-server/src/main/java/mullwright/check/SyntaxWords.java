@@ -1,7 +1,6 @@
 package mullwright.check;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import mullwright.syntax.BlockKind;
@@ -43,23 +42,8 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
     if (problem instanceof SyntaxProblem.Garbled it) {
       return garbled(it);
     }
-    if (problem instanceof SyntaxProblem.UnknownKeyword it && !OtherWords.of(it).isEmpty()) {
-      // its mends are edits of more than the word
-      return new SyntaxWords(
-          "No statement here begins with " + Words.quoted(it.word().text()) + ".",
-          "Write " + OtherWords.of(it) + ".",
-          List.of());
-    }
     if (problem instanceof SyntaxProblem.UnknownKeyword it) {
-      Optional<SyntaxWords> elsewhere =
-          Words.near(it.word().text(), it.known()).isEmpty() ? OtherPlace.of(it) : Optional.empty();
-      if (elsewhere.isPresent()) {
-        return elsewhere.get();
-      }
-      return new SyntaxWords(
-          "No statement here begins with " + Words.quoted(it.word().text()) + ".",
-          Words.didYouMean(it.word().text(), it.known(), "statement"),
-          Words.near(it.word().text(), it.known()));
+      return FirstWords.of(it);
     }
     if (problem instanceof SyntaxProblem.ClauseNotTaken it) {
       return plain(

@@ -45,6 +45,9 @@ class FirstGuessesTest {
           grid    | head at 10'             | Write row head.       | row head
           members | mullions all            | Write vertical.       | vertical
           members | mullion all             | Write vertical, and as mullion after its lines. | vertical
+          grid    | Door D1 bays B..C       | Write opening door.   | opening door
+          grid    | Sill at 2"              | Write row sill.       | row sill
+          members | Jamb A                  | Write vertical, and as jamb after its lines. | vertical
           members | Transom all             | Write horizontal.     | horizontal
           lites   | glass all               | Write vision or spandrel. | vision
           lites   | glazing all             | Write vision.         | vision
@@ -78,10 +81,34 @@ class FirstGuessesTest {
     assertThat(first(inside(block, line), "unreadable").message()).endsWith(message);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          grid    | mullion all   | What may be meant is “vertical”, which stands in “members”.
+          wall    | door D1       | What may be meant is “opening door”, which stands in “grid”.
+          anchors | rail all      | What may be meant is “horizontal”, which stands in “members”.
+          members | glazing all   | What may be meant is “vision”, which stands in “lites”.
+          """)
+  void aWordOfAnotherBlockIsNamedWithItsBlock(String block, String line, String message) {
+    Finding finding = first(inside(block, line), "unreadable");
+    assertThat(finding.message()).endsWith(message);
+    assertThat(finding.fixes()).isEmpty();
+  }
+
   @Test
-  void aWordOfAnotherBlockIsNamedWithItsBlock() {
-    assertThat(first(inside("grid", "mullion all"), "unreadable").message())
-        .endsWith("What may be meant is “vertical”, which stands in “members”.");
+  void whatStandsOnLinesKeepsItsRole() {
+    Finding finding = first(inside("members", "Jamb A, G // the ends"), "unreadable");
+    assertThat(finding.fixes())
+        .singleElement()
+        .satisfies(
+            fix -> {
+              assertThat(fix.title()).isEqualTo("Write vertical A, G as jamb");
+              assertThat(fix.edits())
+                  .extracting(Fix.Edit::text)
+                  .containsExactly("vertical", " as jamb");
+            });
   }
 
   @Test
