@@ -1,11 +1,10 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import mullwright.analysis.wall.Unstated;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
 import mullwright.model.Origin;
@@ -62,20 +61,7 @@ public final class SpanUnchecked implements WallRule {
 
   /** What is missing, as the end of a sentence; empty if nothing is. */
   private static String lacks(Part.Profile profile, boolean lies) {
-    List<String> lacks = new ArrayList<>();
-    add(profile.ix(), "Ix", lacks);
-    if (lies) {
-      add(profile.iy(), "Iy", lacks);
-    }
-    add(profile.sxOutside().or(profile::sxInside), "Sx", lacks);
-    add(profile.alloy(), "its alloy", lacks);
-    add(profile.massPerLength(), "mass", lacks);
+    List<String> lacks = Unstated.ofBending(profile, lies);
     return lacks.isEmpty() ? "" : Words.list(lacks) + ".";
-  }
-
-  private static void add(Optional<?> stated, String word, List<String> lacks) {
-    if (stated.isEmpty()) {
-      lacks.add(word);
-    }
   }
 }

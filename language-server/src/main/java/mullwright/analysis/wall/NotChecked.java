@@ -12,6 +12,8 @@ import mullwright.model.Part;
 
 /** Says what of a member or a splice could not be checked, and which fact is missing. */
 public final class NotChecked {
+  private static final String OUT_OF_RANGE = "its numbers are out of the method's range";
+
   private NotChecked() {}
 
   /** One clause for each; none for what is neither. */
@@ -49,7 +51,7 @@ public final class NotChecked {
     VerticalRun run = analysis.runOf(piece);
     if (run.beam().isEmpty()) {
       found.add(
-          run.pieces().stream().allMatch(p -> p.profile().ix().isPresent())
+          run.pieces().stream().allMatch(p -> Unstated.ofWind(p.profile()).isEmpty())
               ? "bending, since no wind bears on it"
               : "bending, since a profile of the run does not state Ix");
       return found;
@@ -58,7 +60,7 @@ public final class NotChecked {
       found.add(
           run.answer().filter(BeamAnswer.Mechanism.class::isInstance).isPresent()
               ? "bending, since too little holds it"
-              : "bending, since its numbers are out of the method's range");
+              : "bending, since " + OUT_OF_RANGE);
       return found;
     }
     strength(piece.profile(), found);
@@ -79,33 +81,39 @@ public final class NotChecked {
       return found;
     }
     if (span.wind().isEmpty()) {
+      List<String> lacks = Unstated.ofWind(profile);
       found.add(
-          profile.ix().isPresent()
-              ? "bending under wind, since no wind bears on it"
-              : "bending under wind, since " + profile.name() + " does not state Ix");
+          "bending under wind, since "
+              + (lacks.isEmpty() ? "no wind bears on it" : lacking(profile, lacks)));
     }
+    List<String> stress = Unstated.ofStressByWeight(profile);
     if (span.weight().isEmpty()) {
-      found.add("sag under glass, since " + profile.name() + " does not state Iy");
-    } else if (profile.sy().isEmpty()) {
-      found.add("stress by weight, since " + profile.name() + " does not state Sy");
+      List<String> lacks = Unstated.ofWeight(profile);
+      found.add(
+          "sag under glass, since " + (lacks.isEmpty() ? OUT_OF_RANGE : lacking(profile, lacks)));
+    } else if (!stress.isEmpty()) {
+      found.add("stress by weight, since " + lacking(profile, stress));
     }
     strength(profile, found);
     return found;
   }
 
   private static void strength(Part.Profile profile, List<String> found) {
-    if (profile.sxInside().isEmpty() && profile.sxOutside().isEmpty()) {
-      found.add("stress, since " + profile.name() + " does not state Sx");
-    } else if (profile.alloy().isEmpty()) {
-      found.add("stress, since " + profile.name() + " does not state its alloy");
+    List<String> stress = Unstated.ofStress(profile);
+    List<String> buckling = Unstated.ofBuckling(profile);
+    if (!stress.isEmpty()) {
+      found.add("stress, since " + lacking(profile, stress));
     } else if (ProfileMetal.allowable(profile).isEmpty()) {
       found.add(
           "stress, since the strengths of "
               + profile.alloy().get().value()
               + " are not tabulated here");
-    } else if (profile.iy().isEmpty() || profile.j().isEmpty()) {
-      String missing = profile.j().isPresent() ? "Iy" : profile.iy().isPresent() ? "J" : "Iy and J";
-      found.add("buckling sideways, since " + profile.name() + " does not state " + missing);
+    } else if (!buckling.isEmpty()) {
+      found.add("buckling sideways, since " + lacking(profile, buckling));
     }
+  }
+
+  private static String lacking(Part.Profile profile, List<String> facts) {
+    return profile.name() + " does not state " + String.join(" and ", facts);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import mullwright.layout.PieceRef;
+import mullwright.model.Part;
 import org.junit.jupiter.api.Test;
 
 /** What is not checked is said, with the fact that is missing. */
@@ -86,6 +87,24 @@ class NotCheckedTest {
     assertThat(
             NotChecked.of(
                 wall.analysis(), new PieceRef(PieceRef.Kind.HORIZONTAL, rail.piece().index())))
-        .contains("stress by weight, since rail does not state Sy");
+        .contains("stress by weight, since rail does not state Sy")
+        // two facts at once where one check needs both
+        .contains("stress, since rail does not state Sx and its alloy");
+  }
+
+  /** The rule and the calculations ask one place; what each check needs is common practice. */
+  @Test
+  void whatAProfileDoesNotStateIsToldByItsWords() {
+    WallText wall = standing("");
+    Part.Profile mullion = wall.lengths("B").get(0).profile();
+    Part.Profile split = wall.lengths("A").get(0).profile();
+    Part.Profile rail = wall.horizontal("horizontal rail, bays A-C").piece().profile();
+    assertThat(Unstated.ofBending(mullion, false)).isEmpty();
+    assertThat(Unstated.ofBending(mullion, true)).containsExactly("Iy");
+    assertThat(Unstated.ofBending(split, false)).containsExactly("mass");
+    assertThat(Unstated.ofBending(rail, true)).containsExactly("Sx", "its alloy");
+    assertThat(Unstated.ofBuckling(mullion)).containsExactly("Iy", "J");
+    assertThat(Unstated.ofBuckling(split)).isEmpty();
+    assertThat(Unstated.ofStressByWeight(rail)).containsExactly("Sy");
   }
 }
