@@ -139,6 +139,29 @@ class WritingTest extends WallTalk {
         .containsExactly("intermediate ${1|rail-s,mullion-s|}$0");
   }
 
+  /** Editors that put in the second quote themselves have it behind the cursor. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "`use \"` | `` | `../catalog/small.wall\"`",
+        "`use \"../cat` | `` | `../catalog/small.wall\"`",
+        "`use \"` | `\"` | `../catalog/small.wall`",
+        "`use \"../cat` | `\"` | `../catalog/small.wall`",
+      })
+  void aChosenPathEndsWithItsQuote(String before, String behind, String written) {
+    talk.replace(address, before + behind + "\n" + WALL.text());
+    Position at = new Position(0, before.length());
+    CompletionItem item =
+        await(text.completion(new CompletionParams(which, at))).getRight().getItems().stream()
+            .filter(it -> it.getLabel().equals("../catalog/small.wall"))
+            .findFirst()
+            .orElseThrow();
+    String insert = item.getTextEditText() == null ? item.getLabel() : item.getTextEditText();
+    assertThat(insert).isEqualTo(written);
+  }
+
   @Test
   void tellsOnceWhatAllOffersReplace() {
     CompletionList list = list("members", "vertical B as mull");

@@ -18,7 +18,7 @@ record Gathering(Cursor cursor, LineContext line, Names names, Set<Offer> offers
   void gather() {
     if (line.inString()) {
       if (line.kind() == StatementKind.USE) {
-        offers.addAll(Paths.at(cursor));
+        paths();
       }
     } else if (line.atStart()) {
       new StatementOffers(cursor, names, offers).gather();
@@ -35,6 +35,12 @@ record Gathering(Cursor cursor, LineContext line, Names names, Set<Offer> offers
     } else {
       after();
     }
+  }
+
+  /** What stands in the quotes of a use; each offer closes them unless a quote does already. */
+  private void paths() {
+    String mark = cursor.file().text().startsWith("\"", line.wordEnd()) ? "" : "\"";
+    Paths.at(cursor).forEach(path -> offers.add(path.closedBy(mark)));
   }
 
   /** What may follow what is whole. */
