@@ -72,7 +72,7 @@ say("renamed " .. tostring(text():find("row belt", 1, true) ~= nil))
 
 to("clip all", 0)
 vim.api.nvim_set_current_line("       clip     all at sill")
-vim.cmd("write")
+vim.cmd("silent write")
 say("saved " .. tostring(text():find("\n    clip all  at sill\n", 1, true) ~= nil))
 vim.lsp.stop_client(vim.lsp.get_active_clients())
 waits("stopped", function() return #vim.lsp.get_active_clients() == 0 end)

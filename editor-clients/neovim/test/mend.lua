@@ -72,7 +72,7 @@ local edits = vim.lsp.buf_request_sync(buffer, "textDocument/formatting", {
   options = { tabSize = 2, insertSpaces = true },
 }, 10000)
 vim.lsp.util.apply_text_edits(edits[client_id].result or {}, buffer, client.offset_encoding)
-vim.cmd("write")
+vim.cmd("silent write")
 say("saved")
 vim.lsp.stop_client(client_id)
 vim.cmd("qall!")
