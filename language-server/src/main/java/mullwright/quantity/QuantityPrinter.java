@@ -2,6 +2,7 @@ package mullwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 
 /**
  * Prints quantities in both systems with as many digits as mean something.
@@ -13,6 +14,10 @@ import java.math.RoundingMode;
  */
 public final class QuantityPrinter {
   private static final int DIGITS = 4;
+
+  /** How many decimals are printed without rounding; expansions have seven. */
+  private static final int DECIMALS = 12;
+
   private static final BigDecimal LARGE = BigDecimal.valueOf(1_000_000);
   private static final BigDecimal SMALL = new BigDecimal("0.001");
   private static final Rational THOUSAND = Rational.of(1000);
@@ -46,6 +51,25 @@ public final class QuantityPrinter {
         unit.kind() == Kind.TEMPERATURE || unit.kind() == Kind.TEMPERATURE_DIFFERENCE;
     String digits = temperature ? plain(number.toDecimal(1, RoundingMode.HALF_UP)) : number(number);
     return unit == Unit.PERCENT ? digits + "%" : digits + " " + unit.symbol();
+  }
+
+  /**
+   * Without rounding, so that no two quantities print alike: as a decimal in the unit of the first
+   * system or else of the other, and where it is neither, as a fraction in SI base units.
+   */
+  public static String exact(Quantity quantity, Kind kind, UnitSystem first) {
+    UnitSystem second = first == UnitSystem.US ? UnitSystem.SI : UnitSystem.US;
+    Rational size = quantity.si().abs();
+    for (UnitSystem system : List.of(first, second)) {
+      Unit unit =
+          kind == Kind.RATIO ? null : system == UnitSystem.US ? us(kind, size) : si(kind, size);
+      Rational number = unit == null ? quantity.si() : quantity.in(unit);
+      BigDecimal decimal = number.toDecimal(DECIMALS, RoundingMode.HALF_UP);
+      if (Rational.of(decimal).equals(number)) {
+        return plain(decimal) + (unit == null ? "" : " " + unit.symbol());
+      }
+    }
+    return quantity.si() + " (SI)";
   }
 
   static String number(Rational number) {

@@ -40,7 +40,7 @@ public sealed interface Value {
 
     @Override
     public String exactly(UnitSystem units) {
-      return quantity.si() + " (SI)";
+      return QuantityPrinter.exact(quantity, kind, units);
     }
   }
 

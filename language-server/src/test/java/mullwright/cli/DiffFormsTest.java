@@ -146,4 +146,25 @@ class DiffFormsTest {
         Fixtures.read(folder.resolve("old/east.wall")).replace("  ", " "));
     assertThat(Ran.in(folder, "facts", "old/again.wall").out()).isEqualTo(ran.out());
   }
+
+  @Test
+  void factsGiveWindAndHeatAsTheyAreWritten() {
+    Fixtures.write(
+        folder,
+        "hall.wall",
+        """
+        wall Hall {
+          criteria {
+            wind field 32.5 psf in, 1.5 kPa out
+            metal temperature -10 F to 65 C, set at 60 F
+          }
+        }
+        """);
+    assertThat(Ran.in(folder, "facts", "hall.wall").out())
+        .contains(
+            "  criteria metal temperature, least: -10 °F\n",
+            "  criteria metal temperature, most: 149 °F\n",
+            "  wind field in: 32.5 psf\n",
+            "  wind field out: 1.5 kPa\n");
+  }
 }

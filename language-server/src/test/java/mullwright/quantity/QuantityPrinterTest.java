@@ -49,6 +49,38 @@ class QuantityPrinterTest {
     assertThat(QuantityPrinter.both(quantity, kind, UnitSystem.US)).isEqualTo(printed);
   }
 
+  /** What was written comes back, in its own unit where the first system's has no end. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "PRESSURE|US|32.125 psf|32.125 psf",
+        "PRESSURE|US|1.5 kPa|1.5 kPa",
+        "PRESSURE|SI|32 psf|32 psf",
+        "PRESSURE|SI|1500 Pa|1.5 kPa",
+        "FORCE|US|150 N|150 N",
+        "TEMPERATURE|US|-10 F|-10 °F",
+        "TEMPERATURE|SI|-10 F|-10 °F",
+        "TEMPERATURE|SI|20 C|20 °C",
+        "TEMPERATURE|US|-12 C|10.4 °F",
+        "SECOND_MOMENT|US|4.1e6 mm4|4100000 mm4",
+        "THERMAL_EXPANSION|SI|1.28e-5 /F|0.00002304 /°C",
+        "RATIO|US|0.125|0.125",
+        "MASS_PER_LENGTH|US|2.1 lb/ft|2.1 lb/ft",
+      })
+  void withoutRounding(Kind kind, UnitSystem first, String text, String printed) {
+    Quantity quantity = QuantityReader.read(text, kind).value().orElseThrow();
+    assertThat(QuantityPrinter.exact(quantity, kind, first)).isEqualTo(printed);
+  }
+
+  /** The seventh of a pascal. */
+  @Test
+  void whatHasNoEndInEitherSystemIsAFraction() {
+    Quantity seventh =
+        new Quantity(Rational.of(1, 7), Quantity.of(Rational.ONE, Unit.KILOPASCAL).dimension());
+    assertThat(QuantityPrinter.exact(seventh, Kind.PRESSURE, UnitSystem.US)).isEqualTo("1/7 (SI)");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "0.00012345, 1.235e-4",
