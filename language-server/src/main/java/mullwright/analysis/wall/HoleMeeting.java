@@ -120,9 +120,13 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
       }
       long at = anchor.y().minus(piece.bottom()).ticks();
       long half = height.get().half().ticks();
-      for (DrilledHole hole : holes) {
+      for (int i = beyond(holes, at - half); i < holes.size(); i++) {
+        DrilledHole hole = holes.get(i);
         long off = Math.abs(hole.along().ticks() - at);
-        if (off < half && hole.purpose() == DrilledHole.Purpose.SHEAR_BLOCK) {
+        if (off >= half) {
+          break;
+        }
+        if (hole.purpose() == DrilledHole.Purpose.SHEAR_BLOCK) {
           found.add(new HoleMeeting(hole, Optional.empty(), anchor.name(), new Length(half - off)));
           break;
         }
@@ -133,6 +137,21 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
         behind(analysis, piece, hole, found);
       }
     }
+  }
+
+  /** Place of the first hole that is further along than that [ticks]. */
+  private static int beyond(List<DrilledHole> holes, long along) {
+    int low = 0;
+    int high = holes.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (holes.get(middle).along().ticks() <= along) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   private static void behind(
