@@ -29,8 +29,12 @@ public final class LiteDrift {
   private final Storey storey;
   private final GlassDrift.Result result;
 
-  /** A storey with its drift over its height. */
-  private record Storey(String name, Length height, double ratio) {}
+  /** A storey between two floors, if there are any, with its drift over its height. */
+  private record Storey(List<Grid.Floor> between, Length height, double ratio) {
+    String name() {
+      return between.get(0).name() + " to " + between.get(1).name();
+    }
+  }
 
   private LiteDrift(
       Cell cell,
@@ -96,7 +100,7 @@ public final class LiteDrift {
   private static Optional<Storey> storey(Grid grid, Cell cell, Criteria criteria) {
     if (criteria.storyDriftRatio().isPresent()) {
       return Optional.of(
-          new Storey("", cell.glassHeight(), criteria.storyDriftRatio().get().value()));
+          new Storey(List.of(), cell.glassHeight(), criteria.storyDriftRatio().get().value()));
     }
     double drift = criteria.storyDrift().orElseThrow().value().toMetres();
     List<Grid.Floor> floors = grid.floors();
@@ -112,8 +116,9 @@ public final class LiteDrift {
       Length height = to.minus(from);
       if (height.signum() > 0) {
         double ratio = drift / height.toMetres();
-        String name = floors.get(i - 1).name() + " to " + floors.get(i).name();
-        worst = worst == null || ratio > worst.ratio() ? new Storey(name, height, ratio) : worst;
+        if (worst == null || ratio > worst.ratio()) {
+          worst = new Storey(floors.subList(i - 1, i + 1), height, ratio);
+        }
       }
     }
     return Optional.ofNullable(worst);
