@@ -1,7 +1,9 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import mullwright.quantity.Length;
 import mullwright.syntax.Clause;
@@ -15,6 +17,9 @@ final class SpliceReader {
   private final GridNames names;
   private final SystemParts parts;
   private final Collector collector;
+
+  /** The sleeve each profile takes, asked for by every splice. */
+  private final Map<String, Optional<Given<String>>> sleeves = new HashMap<>();
 
   SpliceReader(GridNames names, SystemParts parts, Collector collector) {
     this.names = names;
@@ -110,15 +115,16 @@ final class SpliceReader {
           vertical.to().map(to -> to.elevation().isLongerThan(at.elevation())).orElse(true);
       if (below && above) {
         Optional<Given<String>> own =
-            parts
-                .catalog()
-                .find(Part.Profile.class, vertical.profile().value())
-                .flatMap(Part.Profile::sleeve);
+            sleeves.computeIfAbsent(vertical.profile().value(), this::sleeveOf);
         if (own.isPresent()) {
           return own;
         }
       }
     }
     return parts.system().map(system -> system.parts().get(PartKind.SLEEVE));
+  }
+
+  private Optional<Given<String>> sleeveOf(String profile) {
+    return parts.catalog().find(Part.Profile.class, profile).flatMap(Part.Profile::sleeve);
   }
 }
