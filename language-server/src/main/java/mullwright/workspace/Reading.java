@@ -3,21 +3,18 @@ package mullwright.workspace;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import mullwright.analysis.wall.WallAnalysis;
 import mullwright.check.Allowances;
 import mullwright.check.Checker;
 import mullwright.check.Finding;
 import mullwright.check.Severities;
 import mullwright.check.TextFacts;
 import mullwright.check.WallFacts;
-import mullwright.layout.LayoutBuilder;
 import mullwright.layout.WallLayout;
 import mullwright.model.Model;
 import mullwright.model.ModelReader;
@@ -46,10 +43,7 @@ public final class Reading {
   private List<WallChecks.Known> foundBefore;
   private final Files.Read settings;
   private final Severities severities;
-  private final Map<Wall, WallFacts> sought = new IdentityHashMap<>();
-  private final Map<Wall, WallLayout> laidOut = new IdentityHashMap<>();
-  private final Map<Wall, WallFacts> facts = new IdentityHashMap<>();
-  private List<WallFacts> before;
+  private final LaidOutWalls laidOut;
   private List<WallLayout> layouts;
   private List<WallDetails> details;
   private List<WallFacts> walls;
@@ -79,7 +73,7 @@ public final class Reading {
     this.foundBefore = foundBefore;
     this.settings = settings;
     this.severities = severities;
-    this.before = before;
+    this.laidOut = new LaidOutWalls(model, memory, before);
   }
 
   /**
@@ -137,12 +131,7 @@ public final class Reading {
   }
 
   private synchronized List<WallFacts> known() {
-    if (walls != null) {
-      return walls;
-    }
-    List<WallFacts> known = new ArrayList<>(facts.values());
-    known.addAll(before);
-    return known;
+    return laidOut.known();
   }
 
   /** The files it was made from, itself among them; those that are not there as well. */
@@ -176,61 +165,23 @@ public final class Reading {
     if (layouts == null) {
       List<WallLayout> all = new ArrayList<>();
       for (Wall wall : model.walls()) {
-        all.add(layout(wall));
+        all.add(laidOut.layout(wall));
       }
       layouts = List.copyOf(all);
-      letGo();
     }
     return layouts;
-  }
-
-  private WallLayout layout(Wall wall) {
-    WallLayout layout = laidOut.get(wall);
-    if (layout == null) {
-      WallFacts same = same(wall);
-      layout = same != null ? same.layout() : LayoutBuilder.layOut(wall, model.catalog());
-      laidOut.put(wall, layout);
-    }
-    return layout;
-  }
-
-  /** Lets go of what no wall takes over: it would be kept alive while its successor is computed. */
-  private void letGo() {
-    Set<WallFacts> taken = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (Wall wall : model.walls()) {
-      taken.add(same(wall));
-    }
-    before = before.stream().filter(taken::contains).toList();
   }
 
   /** Its walls with what nature does to them, in the order of the text. */
   public synchronized List<WallFacts> walls() {
     if (walls == null) {
       List<WallFacts> all = new ArrayList<>();
-      layouts();
       for (Wall wall : model.walls()) {
-        all.add(facts(wall));
+        all.add(laidOut.facts(wall, text()));
       }
       walls = List.copyOf(all);
-      // what was taken over is taken over; the rest would only be kept alive
-      before = List.of();
-      sought.clear();
     }
     return walls;
-  }
-
-  private synchronized WallFacts facts(Wall wall) {
-    WallFacts known = facts.get(wall);
-    if (known == null) {
-      WallLayout layout = layout(wall);
-      letGo();
-      WallFacts same = same(wall);
-      WallAnalysis analysis =
-          same != null ? same.analysis() : WallAnalysis.of(layout, memory.beams(), memory.glass());
-      known = new WallFacts(text(), layout, analysis);
-      facts.put(wall, known);
-    }
-    return known;
   }
 
   /** The same with what can be looked up in each. */
@@ -239,21 +190,6 @@ public final class Reading {
       details = layouts().stream().map(WallDetails::new).toList();
     }
     return details;
-  }
-
-  /** What an earlier reading made of the very same wall, or null; two walls are compared once. */
-  private WallFacts same(Wall wall) {
-    if (!sought.containsKey(wall)) {
-      WallFacts same = null;
-      for (WallFacts facts : before) {
-        if (facts.catalog() == model.catalog() && memory.isSame(facts.wall(), wall)) {
-          same = facts;
-          break;
-        }
-      }
-      sought.put(wall, same);
-    }
-    return sought.get(wall);
   }
 
   private synchronized TextFacts text() {
@@ -298,13 +234,10 @@ public final class Reading {
    * out anew.
    */
   public synchronized void rest() {
-    before = List.of();
-    sought.clear();
+    laidOut.forget();
     layouts = null;
     details = null;
     walls = null;
-    laidOut.clear();
-    facts.clear();
     foundBefore = List.of();
     checks = null;
     text = null;
@@ -312,12 +245,10 @@ public final class Reading {
   }
 
   /** What the rules find in one of its walls, without what they find in the text. */
-  public List<Finding> findingsOf(WallFacts wall, Cancel cancel) {
+  public synchronized List<Finding> findingsOf(WallFacts wall, Cancel cancel) {
     checked(cancel);
-    synchronized (this) {
-      Checker.Checked found = checks.of(wall.wall(), () -> wall, cancel);
-      return Checker.together(List.of(found)).findings();
-    }
+    Checker.Checked found = checks.of(wall.wall(), () -> wall, cancel);
+    return Checker.together(List.of(found)).findings();
   }
 
   /** What the rules find in the text, and damage of files, without what they find in walls. */
@@ -340,12 +271,12 @@ public final class Reading {
         checks = new WallChecks(memory, model.catalog(), text(), foundBefore);
       }
       for (Wall wall : model.walls()) {
-        parts.add(checks.of(wall, () -> facts(wall), cancel));
+        parts.add(checks.of(wall, () -> laidOut.facts(wall, text()), cancel));
       }
       checked = Checker.together(parts);
       checks.keep(model.walls());
       foundBefore = List.of();
-      letGo();
+      laidOut.letGo();
     }
     return checked;
   }
