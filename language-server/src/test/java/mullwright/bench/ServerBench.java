@@ -98,6 +98,53 @@ public final class ServerBench {
         Files.readString(examples.resolve("ferry-terminal/east.wall")));
     measure("tower, 12 floors", "tower/north.wall", tower);
     measure("file of " + long2000.lines().count() + " lines", "tower/long.wall", long2000);
+    local(tower);
+  }
+
+  /**
+   * Changes {@linkplain LocalEdit one thing} at a time of a tower, and of one 100 times as large.
+   */
+  private void local(String tower) {
+    System.out.printf("%-34s %22s %22s%n", "edit p50 / p99 of one thing", "12 by 20", "120 by 200");
+    List<String> small = local(tower, 12, 20);
+    List<String> large = local(tower, 120, 200);
+    for (int i = 0; i < LocalEdit.ALL.size(); i++) {
+      System.out.printf(
+          "%-34s %22s %22s%n", LocalEdit.ALL.get(i).name(), small.get(i), large.get(i));
+    }
+    System.out.printf(
+        "%-34s %22s %22s%n", "peak MB", small.get(small.size() - 1), large.get(large.size() - 1));
+  }
+
+  private List<String> local(String tower, int floors, int bays) {
+    String text = GeneratedWalls.tower(tower, floors, bays);
+    String name = "tower/" + floors + "-by-" + bays + ".wall";
+    String address = examples.resolve(name).toUri().toString();
+    List<String> told = new ArrayList<>();
+    try (WireClient client = new WireClient(server)) {
+      client.initialize(examples);
+      client.open(address, "wall", text);
+      client.diagnostics(address, 1);
+      int[] version = {1};
+      for (LocalEdit edit : LocalEdit.ALL) {
+        int line = lineWith(text, edit.one());
+        int from = text.lines().toList().get(line).indexOf(edit.one());
+        String[] both = {edit.other(), edit.one()};
+        // an even number each time leaves the text as it was
+        IntConsumer change =
+            i -> {
+              int was = both[(i + 1) % 2].length();
+              client.change(address, ++version[0], line, from, from + was, both[i % 2]);
+              client.diagnostics(address, version[0]);
+            };
+        int count = Math.max(2, edits / LocalEdit.ALL.size() / 2 * 2);
+        times(count, change);
+        double[] times = times(count, change);
+        told.add(String.format(Locale.ROOT, "%.1f / %.1f", at(times, 50), at(times, 99)));
+      }
+      told.add(Long.toString(client.peakMegabytes()));
+    }
+    return told;
   }
 
   /**
