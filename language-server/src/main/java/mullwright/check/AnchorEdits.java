@@ -53,7 +53,7 @@ record AnchorEdits(WallFacts facts) {
     for (Map.Entry<Origin, List<PlacedAnchor>> entry : byStatement.entrySet()) {
       List<PlacedAnchor> own = entry.getValue();
       List<Fix.Edit> some =
-          own.size() == inUse().of(entry.getKey()).size()
+          own.size() == inUse().count(entry.getKey())
               ? inPlace(entry.getKey(), kind, edits)
               : narrower(entry.getKey(), own, piece, kind, edits);
       if (some.isEmpty()) {

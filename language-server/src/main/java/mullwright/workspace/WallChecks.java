@@ -149,7 +149,7 @@ final class WallChecks {
   private WallFacts facts(Wall wall, Portions.Portion portion) {
     Wall cut = WallPortion.of(wall, portion.laidOut().first(), portion.laidOut().last());
     WallLayout layout = LayoutBuilder.layOut(cut, catalog);
-    WallAnalysis analysis = WallAnalysis.ofPortion(layout, memory.beams(), memory.glass());
+    WallAnalysis analysis = WallAnalysis.ofPortion(layout, wall, memory.beams(), memory.glass());
     return new WallFacts(text, layout, analysis, portion.told());
   }
 }

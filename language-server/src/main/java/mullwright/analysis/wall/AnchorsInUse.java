@@ -12,10 +12,12 @@ import mullwright.layout.PlacedAnchor;
 import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
 import mullwright.model.Origin;
+import mullwright.model.Wall;
 
 /** The anchors and clips of a wall by what mends ask of them. */
 public final class AnchorsInUse {
   private final Map<Origin, List<PlacedAnchor>> byStatement = new HashMap<>();
+  private final Map<Origin, Integer> counts = new HashMap<>();
   private final Map<Kind, TreeMap<Integer, AnchorUse>> byKind = new HashMap<>();
   private final Set<String> spreadPlates = new HashSet<>();
   private final Set<String> isolations = new HashSet<>();
@@ -23,11 +25,21 @@ public final class AnchorsInUse {
   /** A kind of anchor at a floor, by index; -1 for wherever it is. */
   private record Kind(AnchorUse.Kind kind, int floor) {}
 
-  AnchorsInUse(WallLayout layout) {
+  /**
+   * Of a wall, or of a portion of it.
+   *
+   * @param whole the whole wall: that of the layout, if it is of no portion
+   */
+  AnchorsInUse(WallLayout layout, Wall whole) {
     for (PlacedAnchor anchor : layout.anchors()) {
       byStatement.computeIfAbsent(anchor.use().origin(), origin -> new ArrayList<>()).add(anchor);
     }
-    for (AnchorUse use : layout.wall().anchors()) {
+    boolean portion = whole != layout.wall();
+    byStatement.forEach((statement, placed) -> counts.put(statement, portion ? 0 : placed.size()));
+    for (AnchorUse use : whole.anchors()) {
+      if (portion) {
+        counts.merge(use.origin(), 1, Integer::sum);
+      }
       first(new Kind(use.kind(), -1), use);
       use.floor().ifPresent(floor -> first(new Kind(use.kind(), floor), use));
       use.spread().ifPresent(given -> spreadPlates.add(given.value()));
@@ -39,9 +51,22 @@ public final class AnchorsInUse {
     byKind.computeIfAbsent(kind, key -> new TreeMap<>()).putIfAbsent(use.line(), use);
   }
 
-  /** Those a statement makes, by line, then from below. */
+  /**
+   * Those a statement makes, by line, then from below.
+   *
+   * @throws OnlyOfWhole if some of them stand outside the portion this is of
+   */
   public List<PlacedAnchor> of(Origin statement) {
-    return byStatement.getOrDefault(statement, List.of());
+    List<PlacedAnchor> placed = byStatement.getOrDefault(statement, List.of());
+    if (placed.size() < count(statement)) {
+      throw new OnlyOfWhole("the anchors of a statement");
+    }
+    return placed;
+  }
+
+  /** How many a statement makes in the whole wall. */
+  public int count(Origin statement) {
+    return counts.getOrDefault(statement, 0);
   }
 
   /** The one of a kind nearest to a line, the left and lowest of two. */

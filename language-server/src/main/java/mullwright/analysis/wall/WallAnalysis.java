@@ -11,6 +11,7 @@ import mullwright.layout.HorizontalPiece;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
+import mullwright.model.Wall;
 import mullwright.quantity.Length;
 
 /**
@@ -33,7 +34,7 @@ public final class WallAnalysis {
   private final Once<HolePlaces> holes;
   private final Once<AnchorsInUse> anchors;
 
-  private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass, boolean whole) {
+  private WallAnalysis(WallLayout layout, BeamMemory memory, GlassMemory glass, Wall whole) {
     this.layout = layout;
     this.wind = new WindOnWall(layout);
     this.glass = glass;
@@ -47,14 +48,7 @@ public final class WallAnalysis {
             () -> new Kept<>(runs().size(), run -> VerticalBending.of(this, runs().get(run))));
     this.edges = new Once<>(() -> new CellEdges(layout));
     this.holes = new Once<>(() -> HolePlaces.of(layout));
-    this.anchors =
-        new Once<>(
-            () -> {
-              if (!whole) {
-                throw new OnlyOfWhole("the anchors in use");
-              }
-              return new AnchorsInUse(layout);
-            });
+    this.anchors = new Once<>(() -> new AnchorsInUse(layout, whole));
   }
 
   /** The analysis of a wall as laid out. */
@@ -64,15 +58,18 @@ public final class WallAnalysis {
 
   /** The analysis of a wall as laid out, with what is remembered of beams and of glass. */
   public static WallAnalysis of(WallLayout layout, BeamMemory beams, GlassMemory glass) {
-    return new WallAnalysis(layout, beams, glass, true);
+    return new WallAnalysis(layout, beams, glass, layout.wall());
   }
 
   /**
    * The analysis of a portion of a wall. What it is asked about lines or bays at the portion's ends
    * is not what the whole wall tells of them.
+   *
+   * @param whole the wall it is of
    */
-  public static WallAnalysis ofPortion(WallLayout layout, BeamMemory beams, GlassMemory glass) {
-    return new WallAnalysis(layout, beams, glass, false);
+  public static WallAnalysis ofPortion(
+      WallLayout layout, Wall whole, BeamMemory beams, GlassMemory glass) {
+    return new WallAnalysis(layout, beams, glass, whole);
   }
 
   /** The wind on its cells. */
@@ -100,11 +97,7 @@ public final class WallAnalysis {
     return holes.get();
   }
 
-  /**
-   * Its anchors by what mends ask of them; made when first asked for.
-   *
-   * @throws OnlyOfWhole if this is of a portion
-   */
+  /** The anchors of the whole wall by what mends ask of them; made when first asked for. */
   public AnchorsInUse anchorsInUse() {
     return anchors.get();
   }
