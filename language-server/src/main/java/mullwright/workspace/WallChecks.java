@@ -87,7 +87,7 @@ final class WallChecks {
       Optional<Known> some = quiet == null ? Optional.empty() : inPortions(wall, quiet, cancel);
       known = some.isPresent() ? some.get() : whole(wall, whole.get(), quiet, cancel);
     }
-    now.add(known);
+    now.add(new Known(wall, known.checked(), known.quiet()));
     return known.checked();
   }
 

@@ -132,6 +132,28 @@ class WideWallsTest {
     assertThat(after).hasSameSizeAs(before);
   }
 
+  @Test
+  void ofTwoNarrowWallsOnlyTheOneThatChangedIsAsked() {
+    Counting counting = new Counting();
+    Workspace workspace = new Workspace(files, new Rules(List.of(counting)), 16);
+    String north = RandomWalls.plain(6).with("lites", "// north").text();
+    String south = north.substring(north.indexOf("wall North")).replace("North", "South");
+    String text = north + "\n" + south.replace("// north", "// south");
+    List<String> texts =
+        List.of(
+            text,
+            text.replace("// north", "// NORTH"),
+            text.replace("// north", "// NORTH").replace("// south", "// SOUTH"),
+            text.replace("// north", "// NORTH").replace("// south", "spandrel S1 bays 2..3"));
+    List<Integer> asked = new ArrayList<>();
+    for (String each : texts) {
+      workspace.open(PATH, each).findings(PATH, Cancel.NEVER);
+      asked.add(counting.askedSince());
+    }
+    // seven lines of three lengths in each of the two
+    assertThat(asked).containsExactly(2 * 7 * 3, 0, 0, 7 * 3);
+  }
+
   private static List<Finding> found(Workspace workspace, RandomWalls wall) {
     return workspace.open(PATH, wall.text()).findings(PATH, Cancel.NEVER);
   }
