@@ -35,11 +35,6 @@ public final class Findings {
     last = lastLine;
   }
 
-  /** From here on what is told may hang on the whole wall again. */
-  void nearAll() {
-    near(-1, -1);
-  }
-
   /** Takes note that only the whole wall can tell. */
   void onlyOfWhole() {
     anywhere = true;

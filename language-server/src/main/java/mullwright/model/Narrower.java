@@ -118,15 +118,22 @@ final class Narrower {
     for (int i = 0; i < claims.size(); i++) {
       Claim claim = claims.get(i);
       BitSet reach = claim.reach;
+      // neighbours mostly come from one group, and go to one
+      int from = -1;
+      int to = -1;
       for (int bit = reach.nextSetBit(0); bit >= 0; bit = reach.nextSetBit(bit + 1)) {
         int key = claim.offset + bit;
-        long step = (long) groupOf[key] << 32 | i;
-        Integer group = next.get(step);
-        if (group == null) {
-          group = grown(groups.get(groupOf[key]), i, claim);
-          next.put(step, group);
+        if (groupOf[key] != from) {
+          from = groupOf[key];
+          long step = (long) from << 32 | i;
+          Integer group = next.get(step);
+          if (group == null) {
+            group = grown(groups.get(from), i, claim);
+            next.put(step, group);
+          }
+          to = group;
         }
-        groupOf[key] = group;
+        groupOf[key] = to;
       }
     }
     for (int group = 0; group < groups.size(); group++) {
