@@ -125,9 +125,28 @@ try {
   await until("saved", () => readFileSync(wall, "utf8").endsWith("// looked over"));
   await until("the page knows", async () => page.locator("#save").isDisabled());
 
-  // the disk changes while it is edited here: nothing is written over
-  await page.keyboard.type(" by me");
+  // the disk changes, and while the page reads it something is typed here: that stays
+  let go;
+  const typed = new Promise((then) => (go = then));
+  const read = new Promise((asked) =>
+    page.route("**/file?*", async (route) => {
+      asked();
+      await typed;
+      await route.continue();
+    }),
+  );
   appendFileSync(wall, " by another");
+  await read;
+  await page.keyboard.type(" by me");
+  const answered = page.waitForResponse((answer) => answer.url().includes("/file?"));
+  go();
+  await (await answered).finished();
+  await page.unroute("**/file?*");
+  // time for the page to do with it what it must not
+  await new Promise((later) => setTimeout(later, 500));
+  assert.match(await line("looked over").innerText(), /looked.over.by.me$/);
+
+  // and nothing is written over what another wrote
   await page.keyboard.press("Control+s");
   await page.waitForSelector("#word:not([hidden])");
   assert.match(await page.locator("#word").innerText(), /changed since it was opened, so nothing was written/);
@@ -146,14 +165,19 @@ try {
   await until("taken", async () => (await line("looked over").innerText()).includes("by"));
   await until("clean", async () => page.locator("#save").isDisabled());
 
-  // an outside edit of a clean text shows by itself
+  // an outside edit of a clean text shows by itself, and the cursor stays where it is
+  await page.locator("#editor textarea, #editor .native-edit-context").first().focus();
+  await page.keyboard.press("Control+Home");
+  await page.keyboard.press("ArrowDown");
   appendFileSync(wall, ", twice");
-  await until("what another wrote", async () => {
-    // lines out of sight are not in the page
-    await page.locator("#editor textarea, #editor .native-edit-context").first().focus();
-    await page.keyboard.press("Control+End");
-    return (await line("twice").count()) > 0;
-  });
+  const seen = () =>
+    page.evaluate(() => {
+      const [editor] = window.monaco.editor.getEditors();
+      return { text: editor.getValue(), at: editor.getPosition().lineNumber };
+    });
+  await until("what another wrote", async () => (await seen()).text.endsWith(", twice"));
+  assert.equal((await seen()).at, 2);
+  await page.keyboard.press("Control+End");
 
   // the file is deleted while it is open: its text is not lost
   const whole = readFileSync(wall, "utf8");
@@ -203,6 +227,48 @@ try {
   await page.keyboard.press("Control+z");
   await page.keyboard.press("Control+s");
   await done("written and left by the keyboard alone");
+
+  // an edit made for a text that has moved on is not done
+  const outcomes = await page.evaluate(async () => {
+    const { apply } = await import("./edits.js");
+    const { monaco } = window;
+    const model = monaco.editor.getEditors()[0].getModel();
+    const start = { line: 0, character: 0 };
+    const edits = [{ range: { start, end: start }, newText: "// put in\n" }];
+    const edit = (version) => ({
+      documentChanges: [{ textDocument: { uri: model.uri.toString(), version }, edits }],
+    });
+    const page = { monaco, documents: { models: async () => undefined } };
+    const before = model.getValue();
+    const outdated = await apply(page, edit(model.getVersionId() - 1));
+    const untouched = model.getValue() === before;
+    const done = await apply(page, edit(model.getVersionId()));
+    const made = model.getValue() === `// put in\n${before}`;
+    await model.undo();
+    return { outdated, untouched, done, made };
+  });
+  assert.match(outcomes.outdated, /moved on/);
+  assert.deepEqual([outcomes.untouched, outcomes.done, outcomes.made], [true, undefined, true]);
+
+  // one text is made of another by one edit, however they differ
+  const failed = await page.evaluate(async () => {
+    const { difference } = await import("./difference.js");
+    let state = 1;
+    const upTo = (most) => (state = (state * 48271) % 2147483647) % most;
+    const parts = ["a", "b", "\r", "\n", "\r\n", "\u{1d11e}", "\u{1d11f}", "\ud834", "\u00e9"];
+    const some = () => Array.from({ length: upTo(7) }, () => parts[upTo(parts.length)]).join("");
+    const torn = (text, at) => /^(\r\n|[\ud800-\udbff][\udc00-\udfff])$/.test(text.slice(at - 1, at + 1));
+    for (let round = 0; round < 50_000; round++) {
+      const [old, now] = [some(), some()];
+      const edit = difference(old, now) ?? { start: 0, end: 0, text: "" };
+      const made = old.slice(0, edit.start) + edit.text + old.slice(edit.end);
+      if (made !== now || torn(old, edit.start) || torn(old, edit.end)) {
+        return JSON.stringify([old, now, edit]);
+      }
+    }
+    return "";
+  });
+  assert.equal(failed, "");
 
   await page.emulateMedia({ colorScheme: "dark" });
   await page.getByRole("button", { name: "east.wall" }).click();

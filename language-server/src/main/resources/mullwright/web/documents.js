@@ -1,4 +1,5 @@
 // The texts the page holds: loaded when first needed, saved, and kept in step with the disk.
+import { difference } from "./difference.js";
 import * as folder from "./folder.js";
 
 // kinds of change, LSP FileChangeType
@@ -76,9 +77,19 @@ export class Documents {
     return [...this.#held.keys()].some((path) => this.isChanged(path));
   }
 
-  /** Saves; a conflict is thrown on, with nothing written. */
-  async save(path) {
+  /**
+   * Saves; a conflict is thrown on, with nothing written. One save waits for the other, as it is
+   * made over the version that the other wrote.
+   */
+  save(path) {
     const held = this.#held.get(path);
+    const saved = (held.saving ?? Promise.resolve()).then(() => this.#save(path, held));
+    // the one that waits for it makes its own attempt
+    held.saving = saved.catch(() => undefined);
+    return saved;
+  }
+
+  async #save(path, held) {
     const saving = held.model.getAlternativeVersionId();
     held.version = await folder.save(path, held.model.getValue(), held.version);
     held.saved = saving;
@@ -90,14 +101,35 @@ export class Documents {
 
   /** Takes what the disk has; what was typed can be had back by undo. */
   async takeFromDisk(path) {
-    const held = this.#held.get(path);
-    const { text, version, damaged } = await folder.read(path);
-    if (text !== held.model.getValue()) {
-      const whole = held.model.getFullModelRange();
-      held.model.pushEditOperations([], [{ range: whole, text }], () => null);
+    this.#take(this.#held.get(path), await folder.read(path));
+  }
+
+  #take(held, { text, version, damaged }) {
+    const edit = difference(held.model.getValue(), text);
+    if (edit) {
+      const range = this.#monaco.Range.fromPositions(
+        held.model.getPositionAt(edit.start),
+        held.model.getPositionAt(edit.end),
+      );
+      held.model.pushStackElement();
+      held.model.pushEditOperations([], [{ range, text: edit.text }], () => null);
+      held.model.pushStackElement();
     }
     Object.assign(held, { version, damaged, saved: held.model.getAlternativeVersionId() });
     this.whenChanged();
+  }
+
+  /** Takes what the disk has if nothing was typed here, not even while the disk was read. */
+  async #follow(path) {
+    const held = this.#held.get(path);
+    const { version } = held;
+    // one that goes meanwhile stays as it is here, and saving it says so
+    const there = await folder.read(path).catch(() => undefined);
+    // what was saved meanwhile is newer than what was read
+    const stale = held.version !== version;
+    if (there && !stale && there.version !== version && !this.isChanged(path)) {
+      this.#take(held, there);
+    }
   }
 
   /** The next save goes over what the disk has now: the user has seen it and wants so. */
@@ -116,8 +148,7 @@ export class Documents {
   async refresh(changedPaths, gonePaths) {
     for (const path of changedPaths) {
       if (this.#held.has(path) && !this.isChanged(path)) {
-        // one that goes meanwhile stays as it is here, and saving it says so
-        await this.takeFromDisk(path).catch(() => undefined);
+        await this.#follow(path);
       }
     }
     const told = (paths, type) => paths.map((path) => ({ uri: this.uri(path).toString(), type }));

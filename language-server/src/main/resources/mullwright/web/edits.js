@@ -6,25 +6,32 @@ export async function toWorkspaceEdit({ monaco, documents }, edit) {
   const files = editsByFile(edit);
   await documents.models(files.map(({ uri }) => uri));
   return {
-    edits: files.flatMap(({ uri, edits }) => {
+    edits: files.flatMap(({ uri, version, edits }) => {
       const resource = monaco.Uri.parse(uri);
       const model = monaco.editor.getModel(resource);
       return edits.map((one) => ({
         resource,
         textEdit: toTextEdit(one),
-        versionId: model?.getVersionId(),
+        // Monaco leaves a text alone that is another by then
+        versionId: version ?? model?.getVersionId(),
       }));
     }),
   };
 }
 
-/** Does the edits; each text can take its own back. */
+/**
+ * Does the edits; each text can take its own back.
+ * @returns why not, and nothing was done then; undefined if they are done
+ */
 export async function apply({ monaco, documents }, edit) {
   const files = editsByFile(edit);
   await documents.models(files.map(({ uri }) => uri));
   const models = files.map(({ uri }) => monaco.editor.getModel(monaco.Uri.parse(uri)));
   if (models.includes(null)) {
-    return false;
+    return "A file to be edited cannot be opened, so nothing was changed.";
+  }
+  if (files.some(({ version }, at) => version !== null && version !== models[at].getVersionId())) {
+    return "The text has moved on meanwhile, so nothing was changed: ask again.";
   }
   files.forEach(({ edits }, at) => {
     models[at].pushStackElement();
@@ -35,5 +42,5 @@ export async function apply({ monaco, documents }, edit) {
     );
     models[at].pushStackElement();
   });
-  return true;
+  return undefined;
 }

@@ -33,7 +33,13 @@ export class Refreshes {
 export function listen(page, wire) {
   page.refreshes.listen(wire);
   wire.on("textDocument/publishDiagnostics", (told) => page.findings.take(told));
-  wire.on("workspace/applyEdit", async ({ edit }) => ({ applied: await apply(page, edit) }));
+  wire.on("workspace/applyEdit", async ({ edit }) => {
+    const failureReason = await apply(page, edit);
+    if (failureReason !== undefined) {
+      say(failureReason);
+    }
+    return { applied: failureReason === undefined, failureReason };
+  });
   wire.on("window/showMessage", ({ message }) => say(message));
   wire.on("window/showMessageRequest", ({ message }) => say(message));
   wire.on("window/logMessage", ({ type, message }) => {

@@ -32,13 +32,16 @@ export const plainWords = (words) => (typeof words === "string" ? words : words.
 
 export const toTextEdit = ({ range: where, newText }) => ({ range: toRange(where), text: newText });
 
-/** All edits of a workspace edit as `{ uri, edits }`, the edits still the protocol's. */
+/**
+ * All edits of a workspace edit as `{ uri, version, edits }`, the edits still the protocol's; the
+ * version is that of the text they are made for, null if it may be any.
+ */
 export function editsByFile(edit) {
   const files = (edit.documentChanges ?? [])
     .filter((change) => change.textDocument)
-    .map((change) => ({ uri: change.textDocument.uri, edits: change.edits }));
+    .map(({ textDocument: { uri, version = null }, edits }) => ({ uri, version, edits }));
   for (const [uri, edits] of Object.entries(edit.changes ?? {})) {
-    files.push({ uri, edits });
+    files.push({ uri, version: null, edits });
   }
   return files;
 }
