@@ -1,6 +1,7 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Kind;
@@ -13,6 +14,10 @@ import mullwright.syntax.StatementKind;
 
 /** Reads {@code bracket} with its forces, and the names {@code end-dam} gives. */
 final class BracketReader {
+  private static final Comparator<Members.Bracket> FROM_LEFT_AND_BELOW =
+      Comparator.comparingInt(Members.Bracket::line)
+          .thenComparing(bracket -> bracket.at().elevation());
+
   private final GridNames names;
   private final SystemParts parts;
   private final Collector collector;
@@ -50,7 +55,8 @@ final class BracketReader {
       }
     }
     narrower.reportShadowed();
-    return places.inOrder(brackets, Members.Bracket::line, Members.Bracket::at);
+    brackets.sort(FROM_LEFT_AND_BELOW);
+    return brackets;
   }
 
   private void facets(Claim claim) {

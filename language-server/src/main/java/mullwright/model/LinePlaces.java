@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
-import java.util.function.ToIntFunction;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
@@ -46,23 +44,6 @@ final class LinePlaces {
     this.passing = passing;
     this.collector = collector;
     this.lines = Math.max(1, names.lines().size());
-  }
-
-  /** Things on lines in their order: by line, then from below. */
-  <T> List<T> inOrder(List<T> things, ToIntFunction<T> line, Function<T, Height> at) {
-    List<List<T>> byLine = new ArrayList<>(lines);
-    for (int i = 0; i < lines; i++) {
-      byLine.add(new ArrayList<>());
-    }
-    for (T thing : things) {
-      byLine.get(line.applyAsInt(thing)).add(thing);
-    }
-    List<T> all = new ArrayList<>(things.size());
-    for (List<T> on : byLine) {
-      on.sort((one, other) -> at.apply(one).elevation().compareTo(at.apply(other).elevation()));
-      all.addAll(on);
-    }
-    return all;
   }
 
   int line(int key) {
