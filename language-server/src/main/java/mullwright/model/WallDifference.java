@@ -16,6 +16,22 @@ import java.util.function.ToIntFunction;
  * @param bays by index
  */
 public record WallDifference(BitSet lines, BitSet bays) {
+  /** Keeps sets of its own, and hands out copies. */
+  public WallDifference {
+    lines = (BitSet) lines.clone();
+    bays = (BitSet) bays.clone();
+  }
+
+  @Override
+  public BitSet lines() {
+    return (BitSet) lines.clone();
+  }
+
+  @Override
+  public BitSet bays() {
+    return (BitSet) bays.clone();
+  }
+
   /**
    * The difference of two walls; empty if they differ in what is said of the whole wall, or have
    * not the same grid.
@@ -32,12 +48,14 @@ public record WallDifference(BitSet lines, BitSet bays) {
     if (!sameFrame) {
       return Optional.empty();
     }
-    WallDifference difference = new WallDifference(new BitSet(), new BitSet());
-    difference.compare(before, after);
-    return Optional.of(difference);
+    BitSet lines = new BitSet();
+    BitSet bays = new BitSet();
+    compare(before, after, lines, bays);
+    return Optional.of(new WallDifference(lines, bays));
   }
 
-  private void compare(Wall before, Wall after) {
+  /** Marks the lines and bays in which the walls differ. */
+  private static void compare(Wall before, Wall after, BitSet lines, BitSet bays) {
     SameMeaning same = new SameMeaning();
     Members was = before.members();
     Members is = after.members();
