@@ -12,6 +12,7 @@ import mullwright.model.Height;
 import mullwright.model.Members;
 import mullwright.model.Origin;
 import mullwright.model.Wall;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 
 /**
@@ -159,17 +160,7 @@ final class Bars {
    */
   int over(int bay, Length height) {
     List<Bar> bars = byBay.get(bay);
-    int low = 0;
-    int high = bars.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (bars.get(middle).middle().isLongerThan(height)) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low;
+    return Ascending.leading(bars.size(), i -> !bars.get(i).middle().isLongerThan(height));
   }
 
   /** Place of a bar among those of its bay. */

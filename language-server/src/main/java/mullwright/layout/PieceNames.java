@@ -9,6 +9,7 @@ import mullwright.model.Grid;
 import mullwright.model.Height;
 import mullwright.model.Members;
 import mullwright.model.Wall;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 import mullwright.quantity.LengthPrinter;
 import mullwright.quantity.UnitSystem;
@@ -75,19 +76,9 @@ final class PieceNames {
 
   // the lower of two at the same distance
   private int nearestFloor(Length y) {
-    List<Grid.Floor> floors = grid.floors();
-    int low = 0;
-    int high = floors.size() - 1;
-    while (low < high) {
-      int middle = (low + high) / 2;
-      Length between = elevation(middle).plus(elevation(middle + 1)).half();
-      if (y.isLongerThan(between)) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return Ascending.leading(
+        grid.floors().size() - 1,
+        floor -> y.isLongerThan(elevation(floor).plus(elevation(floor + 1)).half()));
   }
 
   private Length elevation(int floor) {

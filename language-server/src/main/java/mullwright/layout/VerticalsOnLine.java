@@ -1,6 +1,7 @@
 package mullwright.layout;
 
 import java.util.List;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 
 /** Finds the length of vertical at a height of a line. */
@@ -77,16 +78,6 @@ public final class VerticalsOnLine {
    * The lowest length of a line whose upper end, or that of one below it, is not under a height.
    */
   private int reaching(int line, Length y) {
-    int low = first[line];
-    int high = first[line + 1];
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (highest[middle] < y.ticks()) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return Ascending.leading(first[line], first[line + 1], i -> highest[i] < y.ticks());
   }
 }

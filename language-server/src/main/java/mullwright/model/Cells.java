@@ -3,6 +3,7 @@ package mullwright.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import mullwright.quantity.Ascending;
 
 /**
  * The openings of the frame that take a lite: in each bay the spaces between neighbouring rows,
@@ -93,17 +94,7 @@ final class Cells {
    * The lowest cell of a bay that begins at a height or over it; the end of the bay if none does.
    */
   int from(int bay, long height) {
-    int low = first[bay];
-    int high = first[bay + 1];
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (cells.get(middle).bottom() < height) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return Ascending.leading(first[bay], first[bay + 1], cell -> cells.get(cell).bottom() < height);
   }
 
   /** The rows that stand in a bay, from below. */

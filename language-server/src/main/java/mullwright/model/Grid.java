@@ -2,6 +2,7 @@ package mullwright.model;
 
 import java.util.List;
 import java.util.Optional;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 import mullwright.quantity.Quantity;
 
@@ -37,17 +38,8 @@ public record Grid(
 
   /** How many floors, from below, are no higher than that. */
   public int floorsUpTo(Length height) {
-    int low = 0;
-    int high = floors.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (floors.get(middle).elevation().value().isLongerThan(height)) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low;
+    return Ascending.leading(
+        floors.size(), floor -> !floors.get(floor).elevation().value().isLongerThan(height));
   }
 
   /** A face: lines {@code firstLine} to {@code lastLine}, both included, by index. */

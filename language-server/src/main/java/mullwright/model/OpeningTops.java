@@ -2,6 +2,7 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import mullwright.quantity.Ascending;
 
 /** How high the openings of one bay reach: which of them is at a height is found by halving. */
 final class OpeningTops {
@@ -30,16 +31,7 @@ final class OpeningTops {
 
   /** The highest upper edge [ticks] of those that begin under a height; the least long if none. */
   long ofThoseUnder(long height) {
-    int low = 0;
-    int high = bottoms.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (bottoms[middle] < height) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low == 0 ? Long.MIN_VALUE : highest[low - 1];
+    int under = Ascending.leading(bottoms.length, i -> bottoms[i] < height);
+    return under == 0 ? Long.MIN_VALUE : highest[under - 1];
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import mullwright.quantity.Ascending;
 
 /**
  * Cuts a wall down to what stands on some neighbouring lines and in the bays between them.
@@ -125,16 +126,6 @@ public final class WallPortion {
 
   /** How many stand before a place. */
   private static <T> int before(List<T> things, ToIntFunction<T> place, int at) {
-    int low = 0;
-    int high = things.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (place.applyAsInt(things.get(middle)) < at) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return Ascending.leading(things.size(), i -> place.applyAsInt(things.get(i)) < at);
   }
 }

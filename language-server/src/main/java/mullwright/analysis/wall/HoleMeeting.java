@@ -14,6 +14,7 @@ import mullwright.layout.WallLayout;
 import mullwright.model.AnchorUse;
 import mullwright.model.Given;
 import mullwright.model.Part;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 
 /**
@@ -141,17 +142,7 @@ public record HoleMeeting(DrilledHole hole, Optional<DrilledHole> other, String 
 
   /** Place of the first hole that is further along than that [ticks]. */
   private static int beyond(List<DrilledHole> holes, long along) {
-    int low = 0;
-    int high = holes.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (holes.get(middle).along().ticks() <= along) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
+    return Ascending.leading(holes.size(), i -> holes.get(i).along().ticks() <= along);
   }
 
   private static void behind(

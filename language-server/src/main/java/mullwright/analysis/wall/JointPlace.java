@@ -5,6 +5,7 @@ import java.util.Optional;
 import mullwright.analysis.movement.SpliceBand;
 import mullwright.derivation.Derivation;
 import mullwright.layout.SpliceJoint;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 
 /**
@@ -23,19 +24,10 @@ public record JointPlace(SpliceJoint joint, RunSupport below, RunSupport above) 
     double y = joint.y().toMetres();
     VerticalRun run = analysis.runOf(analysis.layout().verticals().get(joint.below()));
     List<RunSupport> supports = run.supports();
-    int low = 0;
-    int high = supports.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (supports.get(middle).y() <= y) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low == 0 || low == supports.size()
+    int above = Ascending.leading(supports.size(), i -> supports.get(i).y() <= y);
+    return above == 0 || above == supports.size()
         ? Optional.empty()
-        : Optional.of(new JointPlace(joint, supports.get(low - 1), supports.get(low)));
+        : Optional.of(new JointPlace(joint, supports.get(above - 1), supports.get(above)));
   }
 
   /** Distance between the two supports [m]. */

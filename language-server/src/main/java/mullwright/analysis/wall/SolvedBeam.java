@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import mullwright.analysis.beam.BeamAnswer;
 import mullwright.analysis.beam.BeamResponse;
 import mullwright.analysis.beam.Extremes;
+import mullwright.quantity.Ascending;
 
 /**
  * A beam that was solved, with the peaks rules ask of it again and again: each is sought once,
@@ -180,18 +181,12 @@ public final class SolvedBeam {
 
   private static double reaction(List<BeamResponse.Reaction> reactions, double at) {
     // from below, as the supports of the beam
-    int low = 0;
-    int high = reactions.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (at - reactions.get(middle).at() >= RunSupport.SAME_HEIGHT) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low < reactions.size() && Math.abs(reactions.get(low).at() - at) < RunSupport.SAME_HEIGHT
-        ? reactions.get(low).force()
+    int here =
+        Ascending.leading(
+            reactions.size(), i -> at - reactions.get(i).at() >= RunSupport.SAME_HEIGHT);
+    return here < reactions.size()
+            && Math.abs(reactions.get(here).at() - at) < RunSupport.SAME_HEIGHT
+        ? reactions.get(here).force()
         : 0;
   }
 

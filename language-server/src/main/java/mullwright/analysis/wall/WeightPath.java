@@ -15,6 +15,7 @@ import mullwright.model.AnchorUse;
 import mullwright.model.Grid;
 import mullwright.model.Members;
 import mullwright.model.Part;
+import mullwright.quantity.Ascending;
 
 /**
  * The way of every weight in a wall from what weighs to what holds it up; nothing is lost on it.
@@ -132,19 +133,10 @@ final class WeightPath {
 
   /** The length of a line's vertical at a height, or the nearest; -1 if the line has none. */
   private int at(int line, double y) {
-    int low = 0;
     List<VerticalPiece> pieces = piecesOfLine.get(line);
-    int high = pieces.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (bottoms[pieces.get(middle).index()] <= y) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
+    int over = Ascending.leading(pieces.size(), i -> bottoms[pieces.get(i).index()] <= y);
     // they stand one over the other, so nearly always it is this one
-    int under = low == 0 ? -1 : pieces.get(low - 1).index();
+    int under = over == 0 ? -1 : pieces.get(over - 1).index();
     return under >= 0 && y <= tops[under] ? under : nearest(pieces, y);
   }
 
