@@ -19,7 +19,8 @@ public final class PieceImpossible implements WallRule {
   @Override
   public void check(WallFacts facts, Findings found) {
     Measures say = Measures.of(facts);
-    for (Impossible piece : facts.layout().impossible()) {
+    for (Impossible piece : facts.impossible()) {
+      found.near(piece.leftLine(), piece.rightLine());
       Findings.Draft draft =
           found.at(piece.origin()).piece(piece.name()).what(what(piece, say)).mend(mend(piece));
       piece

@@ -1,9 +1,7 @@
 package mullwright.check;
 
 import com.google.auto.service.AutoService;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import mullwright.analysis.wall.Unstated;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
@@ -18,50 +16,36 @@ import mullwright.model.Part;
  * licensed engineer and the local code govern.
  */
 @AutoService(Rule.class)
-public final class SpanUnchecked implements WallRule {
+public final class SpanUnchecked implements MemberRule, HorizontalRule {
   @Override
   public About about() {
     return About.of(Group.SPAN, Severity.WARNING).guardingPeople();
   }
 
   @Override
-  public void check(WallFacts facts, Findings found) {
-    Map<Part.Profile, String> standing = new IdentityHashMap<>();
-    for (VerticalPiece piece : facts.layout().verticals()) {
-      tell(
-          piece.profile(),
-          standing.computeIfAbsent(piece.profile(), profile -> lacks(profile, false)),
-          piece.origin(),
-          piece.name(),
-          found);
-    }
-    Map<Part.Profile, String> lying = new IdentityHashMap<>();
-    for (HorizontalPiece piece : facts.layout().horizontals()) {
-      tell(
-          piece.profile(),
-          lying.computeIfAbsent(piece.profile(), profile -> lacks(profile, true)),
-          piece.origin(),
-          piece.name(),
-          found);
-    }
+  public void check(VerticalPiece it, WallFacts facts, Findings found) {
+    tell(it.profile(), Unstated.ofBending(it.profile(), false), it.origin(), it.name(), found);
+  }
+
+  @Override
+  public void check(HorizontalPiece it, WallFacts facts, Findings found) {
+    tell(it.profile(), Unstated.ofBending(it.profile(), true), it.origin(), it.name(), found);
   }
 
   private static void tell(
-      Part.Profile profile, String lacks, Origin origin, String name, Findings found) {
+      Part.Profile profile, List<String> lacks, Origin origin, String name, Findings found) {
     if (!lacks.isEmpty()) {
       found
           .at(origin)
           .piece(name)
           .what(
-              "Its bending is not checked in full: " + profile.name() + " does not state " + lacks)
+              "Its bending is not checked in full: "
+                  + profile.name()
+                  + " does not state "
+                  + Words.list(lacks)
+                  + ".")
           .mend("State what is missing in the catalog, or have the piece checked by an engineer.")
           .related(profile.origin(), "the profile");
     }
-  }
-
-  /** What is missing, as the end of a sentence; empty if nothing is. */
-  private static String lacks(Part.Profile profile, boolean lies) {
-    List<String> lacks = Unstated.ofBending(profile, lies);
-    return lacks.isEmpty() ? "" : Words.list(lacks) + ".";
   }
 }

@@ -10,6 +10,7 @@ import mullwright.analysis.wall.VerticalRun;
 import mullwright.analysis.wall.WallAnalysis;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
+import mullwright.layout.Impossible;
 import mullwright.layout.PlacedAnchor;
 import mullwright.layout.SpliceJoint;
 import mullwright.layout.VerticalPiece;
@@ -80,6 +81,11 @@ public record WallFacts(TextFacts text, WallLayout layout, WallAnalysis analysis
   /** The cells to be told of. */
   List<Cell> cells() {
     return told(layout.cells(), this::leftOf, this::rightOf);
+  }
+
+  /** What cannot be, of what is to be told of. */
+  List<Impossible> impossible() {
+    return told(layout.impossible(), Impossible::leftLine, Impossible::rightLine);
   }
 
   /** The line at the left of a cell. */

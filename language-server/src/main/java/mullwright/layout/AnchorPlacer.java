@@ -39,7 +39,8 @@ final class AnchorPlacer {
         placed.add(new PlacedAnchor(placed.size(), use, y.get(), vertical, part, name));
       } else {
         frame.impossible.add(
-            Impossible.because(Impossible.Reason.NO_SLAB_DEPTH, name, use.origin()));
+            Impossible.because(
+                Impossible.Reason.NO_SLAB_DEPTH, name, use.line(), use.line(), use.origin()));
       }
     }
     return placed;

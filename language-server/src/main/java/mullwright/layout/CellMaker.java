@@ -72,7 +72,8 @@ final class CellMaker {
     Optional<Run> leftRun = beside(leftLine, edges);
     Optional<Run> rightRun = beside(rightLine, edges);
     if (leftRun.isEmpty() || rightRun.isEmpty()) {
-      frame.impossible.add(Impossible.because(Impossible.Reason.NO_VERTICAL, name, origin));
+      frame.impossible.add(
+          Impossible.because(Impossible.Reason.NO_VERTICAL, name, leftLine, rightLine, origin));
       return;
     }
     Widths leftWidths = leftRun.get().widths();
@@ -119,7 +120,7 @@ final class CellMaker {
             Length.min(right.minus(left), height),
             Length.min(glassRight.minus(glassLeft), glassHeight));
     if (least.signum() <= 0) {
-      frame.impossible.add(Impossible.noLength(name, least, origin));
+      frame.impossible.add(Impossible.noLength(name, least, leftLine, rightLine, origin));
       return;
     }
     cells.add(

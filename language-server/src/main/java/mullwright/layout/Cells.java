@@ -79,12 +79,15 @@ final class Cells {
       next = nextBay(last);
     }
     maker.opening(span, last);
+    int right = frame.grid.bays().get(last).right();
     if ((span.sill().isEmpty() && !span.openBelow())
         || (span.head().isEmpty() && !span.openAbove())) {
       frame.impossible.add(
           Impossible.because(
               Impossible.Reason.NO_HORIZONTAL,
               frame.names.opening(span.opening()),
+              left,
+              right,
               span.opening().origin()));
     }
   }
@@ -134,6 +137,8 @@ final class Cells {
         Impossible.because(
             Impossible.Reason.NO_VERTICAL,
             frame.names.cell(use.isPresent(), below.bay(), last, below.row(), above.row()),
+            frame.grid.bays().get(below.bay()).left(),
+            frame.grid.bays().get(last).right(),
             origin));
   }
 

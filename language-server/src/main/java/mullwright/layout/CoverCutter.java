@@ -6,6 +6,7 @@ import java.util.Optional;
 import mullwright.model.Given;
 import mullwright.model.Part;
 import mullwright.model.PartKind;
+import mullwright.quantity.Ascending;
 import mullwright.quantity.Length;
 
 /**
@@ -170,17 +171,8 @@ final class CoverCutter {
   }
 
   private static Optional<Length> highest(List<Bar> bars, Length x, Length most) {
-    int low = 0;
-    int high = bars.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (bars.get(middle).yAt(x).isLongerThan(most)) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low == 0 ? Optional.empty() : Optional.of(bars.get(low - 1).yAt(x));
+    int under = Ascending.leading(bars.size(), i -> !bars.get(i).yAt(x).isLongerThan(most));
+    return under == 0 ? Optional.empty() : Optional.of(bars.get(under - 1).yAt(x));
   }
 
   private void horizontal(Cover cover, HorizontalPiece piece) {
@@ -208,7 +200,9 @@ final class CoverCutter {
             0,
             1);
     if (apart.signum() <= 0) {
-      frame.impossible.add(Impossible.noLength(made.name(), apart, piece.origin()));
+      frame.impossible.add(
+          Impossible.noLength(
+              made.name(), apart, piece.leftLine(), piece.rightLine(), piece.origin()));
     } else {
       pieces.add(made);
     }

@@ -42,7 +42,12 @@ final class HorizontalPlacer {
       } else {
         String name = frame.names.horizontal(bars[at].row(), bars[at].bay(), bars[last].bay());
         frame.impossible.add(
-            Impossible.because(Impossible.Reason.TWO_PROFILES, name, odd(bars, at, last)));
+            Impossible.because(
+                Impossible.Reason.TWO_PROFILES,
+                name,
+                frame.grid.bays().get(bars[at].bay()).left(),
+                frame.grid.bays().get(bars[last].bay()).right(),
+                odd(bars, at, last)));
       }
       at = last + 1;
     }
@@ -86,7 +91,9 @@ final class HorizontalPlacer {
     Optional<Run> right = holder(last, rightLine);
     String name = frame.names.horizontal(first.row(), first.bay(), last.bay());
     if (left.isEmpty() || right.isEmpty()) {
-      frame.impossible.add(Impossible.because(Impossible.Reason.NO_VERTICAL, name, first.origin()));
+      frame.impossible.add(
+          Impossible.because(
+              Impossible.Reason.NO_VERTICAL, name, leftLine, rightLine, first.origin()));
       return;
     }
     if (!first.widths().known() || !left.get().widths().known() || !right.get().widths().known()) {
@@ -108,7 +115,7 @@ final class HorizontalPlacer {
             .minus(allowance);
     Length apart = to.minus(from);
     if (apart.signum() <= 0) {
-      frame.impossible.add(Impossible.noLength(name, apart, first.origin()));
+      frame.impossible.add(Impossible.noLength(name, apart, leftLine, rightLine, first.origin()));
       return;
     }
     pieces.add(

@@ -10,9 +10,17 @@ import mullwright.quantity.Length;
  * @param name as the shop would name it
  * @param reason why it cannot be
  * @param length the length or height it would have (zero or less), where that is the reason
+ * @param leftLine the line it would be on, or that at its left, by index
+ * @param rightLine that at its right; of what would be on one line the same
  * @param origin the statement that asks for it
  */
-public record Impossible(String name, Reason reason, Optional<Length> length, Origin origin) {
+public record Impossible(
+    String name,
+    Reason reason,
+    Optional<Length> length,
+    int leftLine,
+    int rightLine,
+    Origin origin) {
   /** Why a piece cannot be. */
   public enum Reason {
     /** Nothing is left between its neighbours. */
@@ -31,11 +39,13 @@ public record Impossible(String name, Reason reason, Optional<Length> length, Or
     NO_SLAB_DEPTH
   }
 
-  static Impossible noLength(String name, Length length, Origin origin) {
-    return new Impossible(name, Reason.NO_LENGTH, Optional.of(length), origin);
+  static Impossible noLength(
+      String name, Length length, int leftLine, int rightLine, Origin origin) {
+    return new Impossible(name, Reason.NO_LENGTH, Optional.of(length), leftLine, rightLine, origin);
   }
 
-  static Impossible because(Reason reason, String name, Origin origin) {
-    return new Impossible(name, reason, Optional.empty(), origin);
+  static Impossible because(
+      Reason reason, String name, int leftLine, int rightLine, Origin origin) {
+    return new Impossible(name, reason, Optional.empty(), leftLine, rightLine, origin);
   }
 }

@@ -31,7 +31,7 @@ final class OpeningsCut {
       for (int bay : opening.bays()) {
         spans.add(span(index, opening, bay, bars));
       }
-      tellEmpty(spans, names, impossible);
+      tellEmpty(spans, grid, names, impossible);
       spans.removeIf(span -> !span.bottom().isShorterThan(span.top()));
       openings.add(spans);
     }
@@ -57,7 +57,8 @@ final class OpeningsCut {
     indices.add(openings);
   }
 
-  private static void tellEmpty(List<Span> spans, PieceNames names, List<Impossible> impossible) {
+  private static void tellEmpty(
+      List<Span> spans, Grid grid, PieceNames names, List<Impossible> impossible) {
     spans.stream()
         .filter(span -> !span.bottom().isShorterThan(span.top()))
         .findFirst()
@@ -67,6 +68,8 @@ final class OpeningsCut {
                     Impossible.noLength(
                         names.opening(span.opening()),
                         span.top().minus(span.bottom()),
+                        grid.bays().get(span.bay()).left(),
+                        grid.bays().get(span.bay()).right(),
                         span.opening().origin())));
   }
 

@@ -58,7 +58,11 @@ final class VerticalCutter {
       } else if (length.signum() <= 0) {
         frame.impossible.add(
             Impossible.noLength(
-                frame.names.vertical(line, 0, 1, run.bottom(), run.top()), length, run.origin()));
+                frame.names.vertical(line, 0, 1, run.bottom(), run.top()),
+                length,
+                line,
+                line,
+                run.origin()));
       } else {
         left = cut(run, left, drafts);
       }
@@ -67,7 +71,11 @@ final class VerticalCutter {
       for (Members.Splice splice : left) {
         frame.impossible.add(
             Impossible.because(
-                Impossible.Reason.SPLICE_OUTSIDE, frame.names.splice(splice), splice.origin()));
+                Impossible.Reason.SPLICE_OUTSIDE,
+                frame.names.splice(splice),
+                line,
+                line,
+                splice.origin()));
       }
     }
     add(line, drafts);

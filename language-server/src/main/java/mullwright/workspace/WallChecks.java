@@ -35,8 +35,8 @@ final class WallChecks {
   /**
    * What was found in a wall.
    *
-   * @param quiet the last state of it in which every rule spoke; null if there was none, or if what
-   *     was found then hangs on the whole wall
+   * @param quiet the last state of it in which every rule spoke and nothing was found that hangs on
+   *     the whole wall; null if there was none
    */
   record Known(Wall wall, Checker.Checked checked, Quiet quiet) {}
 
@@ -115,7 +115,7 @@ final class WallChecks {
     Quiet quiet = last;
     if (memory.isWide(wall) && facts.settled()) {
       boolean told = !checked.foundOn().anywhere() && checked.failures().isEmpty();
-      quiet = told ? new Quiet(wall, catalog, checked.foundOn().lines()) : null;
+      quiet = told ? new Quiet(wall, catalog, checked.foundOn().lines()) : last;
     }
     return new Known(wall, checked, quiet);
   }
