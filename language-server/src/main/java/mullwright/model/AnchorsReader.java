@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import mullwright.quantity.Length;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Clause;
@@ -47,7 +48,7 @@ final class AnchorsReader {
     this.spans = spans;
     this.splices = splices;
     this.collector = collector;
-    this.places = new LinePlaces(names, false, this::passes, collector);
+    this.places = new LinePlaces(names, false, this::passing, collector);
   }
 
   /** By line, then from below. */
@@ -63,14 +64,15 @@ final class AnchorsReader {
         new Repeated.Builder<>(narrower.keys(), AnchorsReader::onLine);
     int[] told = new int[narrower.groups()];
     Arrays.fill(told, -1);
+    BitSet differing = new BitSet();
     for (int key = 0; key < narrower.keys(); key++) {
-      Narrower.Resolved resolved = narrower.at(key);
-      if (resolved != null) {
-        int group = narrower.group(key);
-        // of each line another place, if it is told by the line's splices
-        boolean of = places.place(resolved.setter(Facet.AT)) == belowSplices;
-        if (told[group] < 0 || of) {
+      int group = narrower.group(key);
+      if (group > 0) {
+        if (told[group] < 0 || differing.get(group)) {
+          Narrower.Resolved resolved = narrower.at(key);
           told[group] = anchors.say(anchor(resolved, key));
+          // of each line another place, if it is told by the line's splices
+          differing.set(group, places.place(resolved.setter(Facet.AT)) == belowSplices);
         }
         anchors.add(told[group], places.line(key), 0, 0);
       }
@@ -180,19 +182,23 @@ final class AnchorsReader {
   }
 
   /** An anchor at a floor may sit anywhere over the slab's depth, as its part says. */
-  private boolean passes(int line, Placed place) {
-    Length at = place.at().left();
+  private IntPredicate passing(Placed place) {
     if (place.row() >= 0) {
-      boolean beside = places.runsBeside(line, place);
-      Length there = names.order().at(place.row(), names.grid().lines().get(line).x());
-      Length height = there.plus(place.offset());
-      return beside && spans.passes(line, height, height);
+      return line -> passes(line, place);
     }
+    Length at = place.at().left();
     if (place.floor() < 0 || place.stated()) {
-      return spans.passes(line, at, at);
+      return spans.passing(at, at);
     }
     Length slab = names.floor(place.floor()).slab().map(Given::value).orElse(Length.ZERO);
-    return spans.passes(line, at.minus(slab), at);
+    return spans.passing(at.minus(slab), at);
+  }
+
+  /** True if a line passes a place at a row, which a sloped row has elsewhere on each line. */
+  private boolean passes(int line, Placed place) {
+    Length there = names.order().at(place.row(), names.grid().lines().get(line).x());
+    Length height = there.plus(place.offset());
+    return places.runsBeside(line, place) && spans.passes(line, height, height);
   }
 
   private void facets(Claim claim) {

@@ -32,10 +32,7 @@ final class BracketReader {
   List<Members.Bracket> read(WallText wall, LineSpans spans) {
     LinePlaces places =
         new LinePlaces(
-            names,
-            false,
-            (line, place) -> spans.passes(line, place.at().left(), place.at().left()),
-            collector);
+            names, false, place -> spans.passing(place.at().left(), place.at().left()), collector);
     Narrower narrower = new Narrower("bracket", places::where, collector);
     for (Said said : wall.all(StatementKind.BRACKET)) {
       places.claims(said, "bracket", this::facets).forEach(narrower::add);

@@ -14,6 +14,7 @@ final class Cells {
   private final boolean level;
   private final List<Cell> cells = new ArrayList<>();
   private final int[] first;
+  private final int[] places;
   private final List<int[]> standing = new ArrayList<>();
   private final List<OpeningTops> openings = new ArrayList<>();
 
@@ -48,6 +49,12 @@ final class Cells {
       }
     }
     first[bays] = cells.size();
+    places = new int[Repeated.NUMBERS * cells.size()];
+    for (int cell = 0; cell < cells.size(); cell++) {
+      places[Repeated.NUMBERS * cell] = cells.get(cell).bay();
+      places[Repeated.NUMBERS * cell + 1] = cells.get(cell).below();
+      places[Repeated.NUMBERS * cell + 2] = cells.get(cell).above();
+    }
   }
 
   /** The rows of a bay that no opening takes away. */
@@ -83,6 +90,14 @@ final class Cells {
 
   Cell get(int cell) {
     return cells.get(cell);
+  }
+
+  /**
+   * Of each cell its bay, the row under it and the row over it, one after the other; not to be
+   * written to.
+   */
+  int[] places() {
+    return places;
   }
 
   /** The cells of a bay are from here to {@code firstOf(bay + 1)}. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
@@ -30,9 +31,9 @@ final class LinePlaces {
   private final List<String> slotNames = new ArrayList<>();
   private final Map<Claim, Placed> placeOf = new IdentityHashMap<>();
 
-  /** Says whether a line passes a place. */
+  /** Says which lines pass a place. */
   interface Passing {
-    boolean test(int line, Placed place);
+    IntPredicate at(Placed place);
   }
 
   /**
@@ -128,17 +129,20 @@ final class LinePlaces {
         collector.duplicate(keyword + " at", slotName(place), before.origin(), place.origin());
         continue;
       }
+      IntPredicate passes = passing.at(place);
+      boolean part = steps(place);
       BitSet reach = new BitSet();
       for (int line : chosen.indices()) {
-        if (named.get(first + line)) {
-          continue;
-        }
-        if (passing.test(line, place) && (!steps(place) || runsBeside(line, place))) {
+        if (passes.test(line) && (!part || runsBeside(line, place) && !named.get(first + line))) {
           reach.set(line);
-          named.set(first + line);
-          passed.set(line);
         }
       }
+      for (int line = reach.nextSetBit(0); line >= 0; line = reach.nextSetBit(line)) {
+        int end = reach.nextClearBit(line);
+        named.set(first + line, first + end);
+        line = end;
+      }
+      passed.or(reach);
       claims.add(claim(said, keyword, first, reach, named, place));
     }
     reportNotPassing(said, chosen, found, passed);
@@ -207,21 +211,18 @@ final class LinePlaces {
     if (!names.lines().isComplete()) {
       return; // the lines meant may be those that could not be read
     }
+    List<IntPredicate> outright = new ArrayList<>();
+    if (!chosen.outright().isEmpty()) {
+      places.stream().filter(Placed::outright).map(passing::at).forEach(outright::add);
+    }
     List<String> stray = new ArrayList<>();
     for (int line : chosen.indices()) {
-      boolean outright = chosen.outright().get(line);
-      boolean misses = !passed.get(line);
-      for (Placed place : places) {
-        misses |= place.outright() && !passing.test(line, place);
-      }
-      if (outright && misses) {
+      if (chosen.outright().get(line)
+          && (!passed.get(line) || outright.stream().anyMatch(passes -> !passes.test(line)))) {
         stray.add(names.lineName(line));
       }
     }
-    boolean none = stray.isEmpty();
-    for (int line : chosen.indices()) {
-      none &= !passed.get(line);
-    }
+    boolean none = stray.isEmpty() && passed.isEmpty();
     if (!stray.isEmpty() || none) {
       String at = said.spot().text(said.statement().clause(ClauseWord.AT).get().range());
       String what =

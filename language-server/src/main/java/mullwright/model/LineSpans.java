@@ -1,7 +1,10 @@
 package mullwright.model;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
 import mullwright.quantity.Length;
 
 /**
@@ -16,6 +19,12 @@ final class LineSpans {
   private final GridNames names;
   private final List<List<Span>> byLine = new ArrayList<>();
   private final List<List<Span>> gaps = new ArrayList<>();
+
+  /** By line its kind: lines of one kind pass the same heights, and most walls have few kinds. */
+  private final int[] kinds;
+
+  /** By kind the first line of it. */
+  private final List<Integer> firsts = new ArrayList<>();
 
   /** A stretch of a line, both ends included. */
   private record Span(Length from, Length to) {
@@ -52,6 +61,17 @@ final class LineSpans {
         }
       }
     }
+    kinds = new int[lines];
+    Map<List<List<Span>>, Integer> known = new HashMap<>();
+    for (int line = 0; line < lines; line++) {
+      List<List<Span>> passed = List.of(byLine.get(line), gaps.get(line));
+      Integer kind = known.putIfAbsent(passed, known.size());
+      if (kind == null) {
+        kind = firsts.size();
+        firsts.add(line);
+      }
+      kinds[line] = kind;
+    }
   }
 
   private Span full(int line) {
@@ -80,6 +100,24 @@ final class LineSpans {
     return lowest ? Length.min(height, floor) : Length.max(height, floor);
   }
 
+  /** Of which lines a vertical is at some height from low to high. */
+  IntPredicate passing(Length low, Length high) {
+    return byKind(line -> passes(line, low, high));
+  }
+
+  /** Of which lines a vertical goes on below and above the height. */
+  IntPredicate crossing(Length height) {
+    return byKind(line -> crosses(line, height));
+  }
+
+  private IntPredicate byKind(IntPredicate ofLine) {
+    boolean[] holds = new boolean[firsts.size()];
+    for (int kind = 0; kind < holds.length; kind++) {
+      holds[kind] = ofLine.test(firsts.get(kind));
+    }
+    return line -> holds[kinds[line]];
+  }
+
   /** True if a vertical of the line is at some height from low to high. */
   boolean passes(int line, Length low, Length high) {
     List<Span> spans = byLine.get(line);
@@ -99,8 +137,7 @@ final class LineSpans {
     return false;
   }
 
-  /** True if a vertical of the line goes on below and above the height. */
-  boolean crosses(int line, Length height) {
+  private boolean crosses(int line, Length height) {
     List<Span> spans = byLine.get(line);
     return spans.isEmpty() || holds(spans, height) && !holds(gaps.get(line), height);
   }

@@ -1,5 +1,6 @@
 package mullwright.model;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -32,21 +33,20 @@ final class LitesReader {
       claim(said).ifPresent(narrower::add);
     }
     narrower.solve();
-    Repeated.Builder<LiteUse> lites = new Repeated.Builder<>(cells.count(), LitesReader::at);
-    int[] said = new int[narrower.groups()];
-    Arrays.fill(said, -1);
-    for (int i = 0; i < cells.count(); i++) {
-      int group = narrower.group(i);
-      if (group > 0) {
-        if (said[group] < 0) {
-          said[group] = lites.say(lite(narrower.at(i)));
-        }
-        Cells.Cell cell = cells.get(i);
-        lites.add(said[group], cell.bay(), cell.below(), cell.above());
+    List<LiteUse> said = new ArrayList<>();
+    int[] which = new int[cells.count()];
+    int[] ofGroup = new int[narrower.groups()];
+    Arrays.fill(ofGroup, -1);
+    for (int cell = 0; cell < which.length; cell++) {
+      int group = narrower.group(cell);
+      if (group > 0 && ofGroup[group] < 0) {
+        ofGroup[group] = said.size();
+        said.add(lite(narrower.at(cell)));
       }
+      which[cell] = ofGroup[group];
     }
     narrower.reportShadowed();
-    return lites.list();
+    return Repeated.of(said, which, cells.places(), LitesReader::at);
   }
 
   /** What statements say of a lite, wherever it is. */
@@ -197,8 +197,11 @@ final class LitesReader {
     int first = cells.firstOf(like);
     int end = cells.firstOf(like + 1);
     int on = cells.firstOf(bay) - first;
-    for (int at = taken.nextSetBit(first); at >= 0 && at < end; at = taken.nextSetBit(at + 1)) {
-      taken.set(at + on);
+    int at = taken.nextSetBit(first);
+    while (at >= 0 && at < end) {
+      int after = Math.min(end, taken.nextClearBit(at));
+      taken.set(at + on, after + on);
+      at = taken.nextSetBit(after);
     }
   }
 

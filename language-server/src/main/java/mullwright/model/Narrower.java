@@ -121,19 +121,22 @@ final class Narrower {
       // neighbours mostly come from one group, and go to one
       int from = -1;
       int to = -1;
-      for (int bit = reach.nextSetBit(0); bit >= 0; bit = reach.nextSetBit(bit + 1)) {
-        int key = claim.offset + bit;
-        if (groupOf[key] != from) {
-          from = groupOf[key];
-          long step = (long) from << 32 | i;
-          Integer group = next.get(step);
-          if (group == null) {
-            group = grown(groups.get(from), i, claim);
-            next.put(step, group);
+      for (int bit = reach.nextSetBit(0); bit >= 0; bit = reach.nextSetBit(bit)) {
+        int end = reach.nextClearBit(bit);
+        for (; bit < end; bit++) {
+          int key = claim.offset + bit;
+          if (groupOf[key] != from) {
+            from = groupOf[key];
+            long step = (long) from << 32 | i;
+            Integer group = next.get(step);
+            if (group == null) {
+              group = grown(groups.get(from), i, claim);
+              next.put(step, group);
+            }
+            to = group;
           }
-          to = group;
+          groupOf[key] = to;
         }
-        groupOf[key] = to;
       }
     }
     for (int group = 0; group < groups.size(); group++) {

@@ -1,5 +1,6 @@
 package mullwright.model;
 
+import java.util.BitSet;
 import java.util.List;
 
 /** What is remembered of the steps in which a wall was last read. */
@@ -9,6 +10,7 @@ final class ReadSteps {
   final ReadStep<List<Members.Vertical>> verticals = new ReadStep<>();
   final ReadStep<LineSpans> spans = new ReadStep<>();
   final ReadStep<List<Members.Horizontal>> horizontals = new ReadStep<>();
+  final ReadStep<BitSet> covered = new ReadStep<>();
   final ReadStep<List<Members.Splice>> splices = new ReadStep<>();
   final ReadStep<List<Members.Reinforce>> reinforcements = new ReadStep<>();
   final ReadStep<List<Members.Bracket>> brackets = new ReadStep<>();

@@ -30,29 +30,27 @@ final class SpliceReader {
   /** By line, then from below. */
   List<Members.Splice> read(WallText wall, LineSpans spans, List<Members.Vertical> verticals) {
     LinePlaces places =
-        new LinePlaces(
-            names, true, (line, place) -> spans.crosses(line, place.at().left()), collector);
+        new LinePlaces(names, true, place -> spans.crossing(place.at().left()), collector);
     Narrower narrower = new Narrower("splice", places::where, collector);
     for (Said said : wall.all(StatementKind.SPLICE)) {
       places.claims(said, "splice", this::facets).forEach(narrower::add);
     }
     narrower.solve();
-    List<List<Members.Vertical>> standing = new ArrayList<>();
-    names.grid().lines().forEach(line -> standing.add(new ArrayList<>(1)));
-    verticals.forEach(vertical -> standing.get(vertical.line()).add(vertical));
+    Standing standing = new Standing(verticals);
     Repeated.Builder<Members.Splice> splices =
         new Repeated.Builder<>(narrower.keys(), SpliceReader::onLine);
     Members.Splice[] said = new Members.Splice[narrower.groups()];
     int[] told = new int[said.length];
     for (int key = 0; key < narrower.keys(); key++) {
-      Narrower.Resolved resolved = narrower.at(key);
-      if (resolved != null) {
+      int group = narrower.group(key);
+      if (group > 0) {
         int line = places.line(key);
-        int group = narrower.group(key);
-        Members.Splice splice = splice(resolved, said[group], places, standing.get(line));
-        if (splice != said[group]) {
-          said[group] = splice;
-          told[group] = splices.say(splice);
+        if (said[group] == null || !standing.takesSleeve(line, said[group])) {
+          Members.Splice splice = splice(narrower.at(key), said[group], places, standing, line);
+          if (splice != said[group]) {
+            said[group] = splice;
+            told[group] = splices.say(splice);
+          }
         }
         splices.add(told[group], line, 0, 0);
       }
@@ -71,13 +69,15 @@ final class SpliceReader {
       Narrower.Resolved resolved,
       Members.Splice before,
       LinePlaces places,
-      List<Members.Vertical> runs) {
+      Standing standing,
+      int line) {
     Optional<Given<String>> stated = resolved.get(Facet.SLEEVE);
     if (before != null && stated.isPresent()) {
       return before;
     }
     Height at = before != null ? before.at() : places.place(resolved.setter(Facet.AT)).height();
-    Optional<Given<String>> sleeve = stated.isPresent() ? stated : sleeveOf(at, runs);
+    Optional<Given<String>> sleeve =
+        stated.isPresent() ? stated : standing.sleeve(line, at.elevation());
     if (before != null && before.sleeve().equals(sleeve)) {
       return before;
     }
@@ -106,22 +106,52 @@ final class SpliceReader {
                     .ifPresent(gap -> claim.set(Facet.GAP, gap, clause.value().range())));
   }
 
-  /** The sleeve its profile takes, else the system's. */
-  private Optional<Given<String>> sleeveOf(Height at, List<Members.Vertical> runs) {
-    for (Members.Vertical vertical : runs) {
-      boolean below =
-          vertical.from().map(from -> from.elevation().isShorterThan(at.elevation())).orElse(true);
-      boolean above =
-          vertical.to().map(to -> to.elevation().isLongerThan(at.elevation())).orElse(true);
-      if (below && above) {
-        Optional<Given<String>> own =
-            sleeves.computeIfAbsent(vertical.profile().value(), this::sleeveOf);
-        if (own.isPresent()) {
-          return own;
-        }
+  /** The verticals of each line, which tell the sleeve of a splice that states none. */
+  private final class Standing {
+    private final List<List<Members.Vertical>> byLine = new ArrayList<>();
+
+    /** By line the sleeve at every height; null where it hangs on the height or none is told. */
+    private final List<Given<String>> everywhere = new ArrayList<>();
+
+    Standing(List<Members.Vertical> verticals) {
+      names.grid().lines().forEach(line -> byLine.add(new ArrayList<>(1)));
+      verticals.forEach(vertical -> byLine.get(vertical.line()).add(vertical));
+      for (List<Members.Vertical> on : byLine) {
+        boolean one = on.size() == 1 && on.get(0).from().isEmpty() && on.get(0).to().isEmpty();
+        everywhere.add(one ? sleeve(on.get(0)).orElse(null) : null);
       }
     }
-    return parts.system().map(system -> system.parts().get(PartKind.SLEEVE));
+
+    /** True if it is known at once that a splice of the line takes the sleeve of another. */
+    boolean takesSleeve(int line, Members.Splice other) {
+      Given<String> sleeve = everywhere.get(line);
+      return sleeve != null && other.sleeve().isPresent() && other.sleeve().get() == sleeve;
+    }
+
+    /** The sleeve the profile of the vertical at a height takes, else the system's. */
+    Optional<Given<String>> sleeve(int line, Length height) {
+      for (Members.Vertical vertical : byLine.get(line)) {
+        boolean below =
+            vertical.from().map(from -> from.elevation().isShorterThan(height)).orElse(true);
+        boolean above = vertical.to().map(to -> to.elevation().isLongerThan(height)).orElse(true);
+        if (below && above && own(vertical).isPresent()) {
+          return own(vertical);
+        }
+      }
+      return ofSystem();
+    }
+
+    private Optional<Given<String>> sleeve(Members.Vertical vertical) {
+      return own(vertical).or(this::ofSystem);
+    }
+
+    private Optional<Given<String>> own(Members.Vertical vertical) {
+      return sleeves.computeIfAbsent(vertical.profile().value(), SpliceReader.this::sleeveOf);
+    }
+
+    private Optional<Given<String>> ofSystem() {
+      return parts.system().map(system -> system.parts().get(PartKind.SLEEVE));
+    }
   }
 
   private Optional<Given<String>> sleeveOf(String profile) {

@@ -50,7 +50,7 @@ final class WallReader {
             splices,
             read.reinforcements(names),
             read.brackets(names, spans));
-    checkCovered(names, members);
+    checkCovered(names, members, read.covered(horizontals));
     List<AnchorUse> anchors = read.anchors(names, spans, splices);
     List<LiteUse> lites = read.lites(names, cells);
     return new Wall(
@@ -121,7 +121,7 @@ final class WallReader {
   }
 
   /** Reports lines and rows that no statement of the members says anything of. */
-  private void checkCovered(GridNames names, Members members) {
+  private void checkCovered(GridNames names, Members members, BitSet rows) {
     List<Said> blocks = wall.all(StatementKind.MEMBERS_BLOCK);
     if (blocks.isEmpty()
         || blocks.stream().anyMatch(Said::broken)
@@ -141,7 +141,6 @@ final class WallReader {
     if (names.lines().isComplete()) {
       report("line", bare, "vertical", "mullion", origin);
     }
-    BitSet rows = rowsOf(members.horizontals());
     bare.clear();
     for (Grid.Row row : names.grid().rows()) {
       if (!rows.get(row.index()) && stands(names, row)) {
@@ -151,16 +150,6 @@ final class WallReader {
     if (names.rows().isComplete()) {
       report("row", bare, "horizontal", "", origin);
     }
-  }
-
-  private static BitSet rowsOf(List<Members.Horizontal> horizontals) {
-    BitSet rows = new BitSet();
-    if (horizontals instanceof Repeated<Members.Horizontal> repeated) {
-      repeated.eachNumber(Members.Horizontal.ROW, rows::set);
-    } else {
-      horizontals.forEach(horizontal -> rows.set(horizontal.row()));
-    }
-    return rows;
   }
 
   /** True if a line of a block names something that nothing has: it may be what lacks. */

@@ -2,6 +2,7 @@ package mullwright.model;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -82,6 +83,23 @@ final class WallSteps {
         wall.all(StatementKind.HORIZONTAL),
         List.of(names, cells),
         (parts, problems) -> new HorizontalReader(names, cells, parts, problems).read(wall));
+  }
+
+  /** On which rows something lies, by index. */
+  BitSet covered(List<Members.Horizontal> horizontals) {
+    return take(
+        steps.covered,
+        List.of(),
+        List.of(horizontals),
+        (parts, problems) -> {
+          BitSet rows = new BitSet();
+          if (horizontals instanceof Repeated<Members.Horizontal> repeated) {
+            repeated.eachNumber(Members.Horizontal.ROW, rows::set);
+          } else {
+            horizontals.forEach(horizontal -> rows.set(horizontal.row()));
+          }
+          return rows;
+        });
   }
 
   LineSpans spans(GridNames names, List<Members.Vertical> verticals) {

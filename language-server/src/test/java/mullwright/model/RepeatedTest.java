@@ -55,6 +55,25 @@ class RepeatedTest {
   }
 
   @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 5, 100})
+  void ofPlacesNumberedBeforeThoseOfWhichSomethingIsSaid(int bare) {
+    SplittableRandom random = new SplittableRandom(bare);
+    List<Thing> said = List.of(new Thing("a", 1, -1, -1, -1), new Thing("b", 2, -1, -1, -1));
+    int[] which = new int[40];
+    int[] places = new int[Repeated.NUMBERS * which.length];
+    for (int i = 0; i < which.length; i++) {
+      which[i] = random.nextInt(100) < bare ? -1 : random.nextInt(2);
+      places[Repeated.NUMBERS * i] = random.nextInt(9);
+      places[Repeated.NUMBERS * i + 1] = random.nextInt(9);
+      places[Repeated.NUMBERS * i + 2] = random.nextInt(9);
+      if (which[i] >= 0) {
+        plain.add(said.get(which[i]).at(places[3 * i], places[3 * i + 1], places[3 * i + 2]));
+      }
+    }
+    assertThat(Repeated.of(said, which, places, Thing::at)).isEqualTo(plain);
+  }
+
+  @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
   void thoseAtSomePlaces(long seed) {
     Repeated<Thing> all = (Repeated<Thing>) filled(new SplittableRandom(seed), 7, true);
