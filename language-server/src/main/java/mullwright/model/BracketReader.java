@@ -1,7 +1,6 @@
 package mullwright.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mullwright.quantity.Kind;
@@ -14,10 +13,6 @@ import mullwright.syntax.StatementKind;
 
 /** Reads {@code bracket} with its forces, and the names {@code end-dam} gives. */
 final class BracketReader {
-  private static final Comparator<Members.Bracket> FROM_LEFT_AND_BELOW =
-      Comparator.comparingInt(Members.Bracket::line)
-          .thenComparing(bracket -> bracket.at().elevation());
-
   private final GridNames names;
   private final SystemParts parts;
   private final Collector collector;
@@ -52,8 +47,14 @@ final class BracketReader {
       }
     }
     narrower.reportShadowed();
-    brackets.sort(FROM_LEFT_AND_BELOW);
+    brackets.sort(BracketReader::fromLeftAndBelow);
     return brackets;
+  }
+
+  private static int fromLeftAndBelow(Members.Bracket one, Members.Bracket other) {
+    return one.line() == other.line()
+        ? one.at().elevation().compareTo(other.at().elevation())
+        : Integer.compare(one.line(), other.line());
   }
 
   private void facets(Claim claim) {
