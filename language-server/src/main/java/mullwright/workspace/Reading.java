@@ -281,12 +281,13 @@ public final class Reading {
     return checked;
   }
 
-  /** What was found in walls that stay what they are, if all that stands beside them does too. */
+  /**
+   * What was found in walls; where, if what stands beside them is not the very same, and what to
+   * make of it is for the next reading to tell.
+   */
   private synchronized List<WallChecks.Known> knownFindings(Frame now) {
-    if (!frame.equals(now)) {
-      return List.of();
-    }
-    return checks == null ? foundBefore : checks.known();
+    List<WallChecks.Known> known = checks == null ? foundBefore : checks.known();
+    return frame.equals(now) ? known : known.stream().map(WallChecks.Known::outdated).toList();
   }
 
   /** The parts of the texts that stand beside the walls, and the text of each wall: by identity. */

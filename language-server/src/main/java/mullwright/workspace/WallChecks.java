@@ -35,10 +35,19 @@ final class WallChecks {
   /**
    * What was found in a wall.
    *
+   * @param checked what was found; null if that no longer holds
    * @param quiet the last state of it in which every rule spoke and nothing was found that hangs on
    *     the whole wall; null if there was none
    */
-  record Known(Wall wall, Checker.Checked checked, Quiet quiet) {}
+  record Known(Wall wall, Checker.Checked checked, Quiet quiet) {
+    /**
+     * The same when what stands beside the wall has changed. Where it was quiet still holds: a line
+     * that cannot be read makes rules say less, and never more.
+     */
+    Known outdated() {
+      return new Known(wall, null, quiet);
+    }
+  }
 
   /**
    * Where nothing was found.
@@ -93,7 +102,7 @@ final class WallChecks {
 
   private Known same(Wall wall, List<Known> among) {
     for (Known known : among) {
-      if (memory.isSame(known.wall(), wall)) {
+      if (known.checked() != null && memory.isSame(known.wall(), wall)) {
         return known;
       }
     }

@@ -22,7 +22,7 @@ public final class GeneratedWalls {
   }
 
   /** A text with its one wall told so many times, each under a name of its own. */
-  static String times(int count, String text) {
+  public static String times(int count, String text) {
     int wall = text.indexOf("\nwall ") + 1;
     int name = wall + "wall ".length();
     int after = text.indexOf(' ', name);

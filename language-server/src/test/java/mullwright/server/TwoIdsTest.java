@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** JSON-RPC 2.0, section 4: an id is a number or a text, and 7 is not "7". */
 class TwoIdsTest {
-  /** So many walls of 60 floors and 60 bays take seconds, if nobody takes the question back. */
+  /** So many walls of 60 floors and 60 bays take seconds, unless the question is taken back. */
   private static final int WALLS = 8;
 
   private static final String HOVER =
@@ -40,18 +40,19 @@ class TwoIdsTest {
     String catalog = Files.readString(examples.resolve("catalog/captured.wall"));
     String tower = Files.readString(examples.resolve("tower/north.wall"));
     Conversation.write(folder, "catalog/captured.wall", catalog);
-    for (int i = 0; i < WALLS; i++) {
-      Conversation.write(folder, "tower/w" + i + ".wall", GeneratedWalls.tower(tower, 60, 60));
-    }
+    Conversation.write(
+        folder, "tower/w.wall", GeneratedWalls.times(WALLS, GeneratedWalls.tower(tower, 60, 60)));
     RawTalk talk = new RawTalk();
     talk.say(
         RawTalk.INITIALIZE.replace(
             "'params':{", "'params':{'rootUri':'" + Conversation.address(folder) + "',"));
     talk.answer(1);
+    // one answer in one go: nothing that comes after it is answered before it
     talk.say(
-        "{'jsonrpc':'2.0','id':2,'method':'workspace/diagnostic','params':"
-            + "{'previousResultIds':[],'workDoneToken':'walls'}}");
-    assertThat(talk.next().get("method").getAsString()).isEqualTo("$/progress");
+        "{'jsonrpc':'2.0','id':2,'method':'textDocument/diagnostic','params':{'textDocument':"
+            + "{'uri':'"
+            + Conversation.address(folder)
+            + "/tower/w.wall'}}}");
     talk.say(HOVER.replace("ID", "7")).say(HOVER.replace("ID", "'7'"));
     talk.say("{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':" + id + "}}");
     talk.say("{'jsonrpc':'2.0','method':'$/cancelRequest','params':{'id':2}}");
@@ -67,6 +68,7 @@ class TwoIdsTest {
     talk.say("{'jsonrpc':'2.0','method':'exit'}");
     assertThat(talk.end()).isZero();
     assertThat(answers).containsOnlyKeys("2", "7", "\"7\"");
+    assertThat(answers.get("2").has("error")).as("long enough to be taken back").isTrue();
     assertThat(answers.get(other.replace('\'', '"')).has("error")).isFalse();
     // LSP 3.17, ErrorCodes.RequestCancelled
     JsonObject refused = answers.get(id.replace('\'', '"')).getAsJsonObject("error");
