@@ -115,6 +115,41 @@ class WideWallsTest {
   }
 
   @Test
+  void onlyTheLinesAroundAStatementAreAskedWhileItIsTyped() {
+    Counting counting = new Counting();
+    List<Rule> rules = new ArrayList<>(Rules.find().all());
+    rules.add(counting);
+    Workspace workspace = new Workspace(files, new Rules(rules), 16);
+    found(workspace, plain());
+    counting.askedSince();
+    String statement = "splice 30 at 2'-1\" above L2 gap 5/8\"";
+    for (int typed = 1; typed <= statement.length(); typed++) {
+      RandomWalls half = plain().with("members", statement.substring(0, typed));
+      List<Finding> now = found(workspace, half);
+      assertThat(counting.askedSince())
+          .as(statement.substring(0, typed))
+          // on the way there is a splice of line 3
+          .isLessThanOrEqualTo(2 * 3 * 3);
+      assertThat(now).isEqualTo(found(new Workspace(files, Rules.find(), NEVER_WIDE), half));
+    }
+  }
+
+  @Test
+  void aFindingOfTheWholeWallIsForgottenOnceItIsMended() {
+    Counting counting = new Counting();
+    List<Rule> rules = new ArrayList<>(Rules.find().all());
+    rules.add(counting);
+    Workspace workspace = new Workspace(files, new Rules(rules), 16);
+    found(workspace, plain());
+    // lites beside a door need safety glazing, and the mend counts over all lites
+    String door = "opening door D1 bays 30..31 from L1 to L1.top by others clear 1/4\"";
+    assertThat(found(workspace, plain().with("grid", door))).isNotEmpty();
+    counting.askedSince();
+    assertThat(found(workspace, plain())).isEmpty();
+    assertThat(counting.askedSince()).isLessThanOrEqualTo(3 * 3);
+  }
+
+  @Test
   void whatIsWrongElsewhereIsToldAgainInTheWordsOfNow() {
     Counting counting = new Counting();
     List<Rule> rules = new ArrayList<>(Rules.find().all());
