@@ -16,9 +16,9 @@ import mullwright.quantity.Length;
  *
  * <p>A line is clean if one vertical stands on it from bottom to top and no opening spans it: then
  * no horizontal, lite or opening reaches past it, and what stands on one side bears on the other
- * only through that vertical. Between two clean lines lies a panel. What changes in a panel bears
- * on that panel and on the verticals at its two ends; for those to be judged right the panels
- * beside it must be there too.
+ * only through that vertical. Inside a ladder of unlike lines none is. Between two clean lines lies
+ * a panel. What changes in a panel bears on that panel and on the verticals at its two ends; for
+ * those to be judged right the panels beside it must be there too.
  */
 public final class Portions {
   /** No rule looks farther past a panel than this: glass beside a door is told within 24 in. */
@@ -38,6 +38,7 @@ public final class Portions {
   private Portions(Wall wall) {
     this.wall = wall;
     findClean();
+    joinLadders();
   }
 
   /**
@@ -49,9 +50,6 @@ public final class Portions {
    */
   public static Optional<List<Portion>> of(Wall wall, WallDifference difference, BitSet lines) {
     Portions portions = new Portions(wall);
-    if (portions.laddersAreUnlike()) {
-      return Optional.empty();
-    }
     List<Portion> found = new ArrayList<>();
     int bays = 0;
     for (LineRange told : portions.touched(difference, lines)) {
@@ -85,23 +83,22 @@ public final class Portions {
   }
 
   /**
-   * True if a ladder may join panels that nothing else does: two lengths side by side go up as one
-   * frame, and where lines are spliced unlike their neighbours the frames are told only by going
-   * through all of them.
+   * Takes a ladder's lines for one panel if they are spliced unlike one another: its lengths side
+   * by side go up as one frame, and which frames hold together is told only by going through them
+   * all.
    */
-  private boolean laddersAreUnlike() {
+  private void joinLadders() {
     int[] splices = null;
     for (Installation.Stretch stretch : wall.installation().stretches()) {
       if (stretch.method() == Installation.Method.LADDER) {
         splices = splices == null ? wall.members().splicesByLine(lines()) : splices;
         for (int line = stretch.firstLine() + 1; line <= stretch.lastLine(); line++) {
           if (splices[line] != splices[line - 1]) {
-            return true;
+            clean.clear(stretch.firstLine() + 1, stretch.lastLine());
           }
         }
       }
     }
-    return false;
   }
 
   /** The panels touched, from the left; those beside one another as one. */

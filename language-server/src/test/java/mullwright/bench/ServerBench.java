@@ -39,6 +39,8 @@ import java.util.stream.Stream;
  * the machine does: compare within one run.
  */
 public final class ServerBench {
+  private static final String TYPED = "splice 9 at 2'-1\" above L7 gap 5/8\"";
+
   private final List<String> server;
   private final int rounds;
   private final int edits;
@@ -112,6 +114,10 @@ public final class ServerBench {
       System.out.printf(
           "%-34s %22s %22s%n", LocalEdit.ALL.get(i).name(), small.get(i), large.get(i));
     }
+    int typed = LocalEdit.ALL.size();
+    System.out.printf(
+        "%-34s %22s %22s%n",
+        "a letter of a splice being typed", small.get(typed), large.get(typed));
     System.out.printf(
         "%-34s %22s %22s%n", "peak MB", small.get(small.size() - 1), large.get(large.size() - 1));
   }
@@ -139,12 +145,36 @@ public final class ServerBench {
             };
         int count = Math.max(2, edits / LocalEdit.ALL.size() / 2 * 2);
         times(count, change);
-        double[] times = times(count, change);
-        told.add(String.format(Locale.ROOT, "%.1f / %.1f", at(times, 50), at(times, 99)));
+        told.add(halfAndMost(times(count, change)));
       }
+      told.add(halfAndMost(typed(client, address, text, version)));
       told.add(Long.toString(client.peakMegabytes()));
     }
     return told;
+  }
+
+  /** A statement is put on a line of its own and taken away again, letter by letter. */
+  private double[] typed(WireClient client, String address, String text, int[] version) {
+    int line = lineWith(text, LocalEdit.ALL.get(0).one());
+    int end = text.lines().toList().get(line).length();
+    client.change(address, ++version[0], line, end, end, "\n");
+    client.diagnostics(address, version[0]);
+    int letters = TYPED.length();
+    IntConsumer change =
+        i -> {
+          int at = i % (2 * letters);
+          boolean back = at >= letters;
+          int from = back ? 2 * letters - 1 - at : at;
+          String letter = back ? "" : TYPED.substring(from, from + 1);
+          client.change(address, ++version[0], line + 1, from, from + (back ? 1 : 0), letter);
+          client.diagnostics(address, version[0]);
+        };
+    times(2 * letters, change);
+    return times(Math.max(1, edits / 2 / letters) * 2 * letters, change);
+  }
+
+  private static String halfAndMost(double[] times) {
+    return String.format(Locale.ROOT, "%.1f / %.1f", at(times, 50), at(times, 99));
   }
 
   /**

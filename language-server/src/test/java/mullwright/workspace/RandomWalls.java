@@ -22,13 +22,27 @@ final class RandomWalls {
     "members", "members", "members", "anchors", "anchors", "anchors", "lites", "lites", "grid"
   };
 
+  /** From the first line to the last, whose name is put in. */
+  private static final String[] INSTALLED = {
+    "    stick 1..%s\n",
+    "    ladder 1..%s\n",
+    "    ladder 1..9\n    stick 9..%s\n",
+    "    stick 1..20\n    ladder 20..%s\n",
+    "    ladder 1..20 start right\n    ladder 20..%s\n"
+  };
+
   private final SplittableRandom random;
   private final int bays;
   private final String wind;
   private final String width;
+  private final String installation;
   private final Map<String, List<String>> added = new TreeMap<>();
 
   RandomWalls(SplittableRandom random, int bays) {
+    this(random, bays, INSTALLED[random.nextInt(INSTALLED.length)]);
+  }
+
+  private RandomWalls(SplittableRandom random, int bays, String installation) {
     this.random = random;
     this.bays = bays;
     this.wind =
@@ -38,12 +52,13 @@ final class RandomWalls {
                 + "    wind edge 24 psf in, 34 psf out within 5'-0\" of ends\n"
                 + "    wind high 28 psf in, 30 psf out from L3 to Roof\n");
     this.width = pick("5'-0\"", "4'-0\"", "2'-0\"", "1'-6\"");
+    this.installation = installation;
     BLOCKS.forEach(block -> added.put(block, new ArrayList<>()));
   }
 
   /** A wall of which nothing is told otherwise yet. */
   static RandomWalls plain(int bays) {
-    return new RandomWalls(new SplittableRandom(1), bays);
+    return new RandomWalls(new SplittableRandom(1), bays, INSTALLED[0]);
   }
 
   /** Adds a statement at the end of a block. */
@@ -88,7 +103,7 @@ final class RandomWalls {
       case "members" -> MEMBERS.formatted(last, bays);
       case "anchors" -> ANCHORS.formatted(bays, last);
       case "lites" -> LITES;
-      default -> "    stick 1.." + last + "\n";
+      default -> installation.formatted(last);
     };
   }
 
