@@ -124,6 +124,72 @@ final class SameMeaning {
         && one.mark().equals(other.mark());
   }
 
+  /** True if lines, floors and rows are the same; openings need not be. */
+  static boolean grids(Grid one, Grid other) {
+    return one == other
+        || all(one.faces(), other.faces(), SameMeaning::faces)
+            && all(one.lines(), other.lines(), SameMeaning::lines)
+            && one.bays().equals(other.bays())
+            && all(one.corners(), other.corners(), SameMeaning::corners)
+            && all(one.joints(), other.joints(), SameMeaning::joints)
+            && all(one.floors(), other.floors(), SameMeaning::floors)
+            && all(one.rows(), other.rows(), SameMeaning::rows);
+  }
+
+  private static boolean faces(Grid.Face one, Grid.Face other) {
+    return one.name().equals(other.name())
+        && one.firstLine() == other.firstLine()
+        && one.lastLine() == other.lastLine();
+  }
+
+  private static boolean lines(Grid.Line one, Grid.Line other) {
+    return one.name().equals(other.name())
+        && one.x().equals(other.x())
+        && one.edge() == other.edge()
+        && one.end() == other.end();
+  }
+
+  private static boolean corners(Grid.Corner one, Grid.Corner other) {
+    return one.line() == other.line() && given(one.angle(), other.angle());
+  }
+
+  private static boolean joints(Grid.Joint one, Grid.Joint other) {
+    return one.left() == other.left() && one.right() == other.right();
+  }
+
+  private static boolean floors(Grid.Floor one, Grid.Floor other) {
+    return one.name().equals(other.name())
+        && given(one.elevation(), other.elevation())
+        && both(one.slab(), other.slab())
+        && both(one.edge(), other.edge());
+  }
+
+  private static boolean rows(Grid.Row one, Grid.Row other) {
+    return one.name().equals(other.name())
+        && one.base().equals(other.base())
+        && one.floor().equals(other.floor())
+        && height(one.left(), other.left())
+        && height(one.right(), other.right())
+        && one.edge() == other.edge()
+        && one.bays().equals(other.bays());
+  }
+
+  /** True if one takes the place of the other. */
+  static boolean openings(Grid.Opening one, Grid.Opening other) {
+    return one.kind() == other.kind()
+        && one.name().equals(other.name())
+        && one.bays().equals(other.bays())
+        && height(one.bottom(), other.bottom())
+        && height(one.top(), other.top())
+        && one.byOthers() == other.byOthers()
+        && both(one.clear(), other.clear())
+        && both(one.mass(), other.mass());
+  }
+
+  private static <T> boolean both(Optional<Given<T>> one, Optional<Given<T>> other) {
+    return one.isPresent() == other.isPresent() && (one.isEmpty() || given(one.get(), other.get()));
+  }
+
   /** True if the work goes on in the same way over the same lines. */
   static boolean installations(Installation one, Installation other) {
     return all(

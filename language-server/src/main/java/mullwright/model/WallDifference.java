@@ -7,8 +7,8 @@ import java.util.function.BiPredicate;
 import java.util.function.ToIntFunction;
 
 /**
- * Where one wall differs from another of the same grid: on which lines something else stands, in
- * which bays something else lies.
+ * Where one wall differs from another whose lines, floors and rows are the same: on which lines
+ * something else stands, in which bays something else lies.
  *
  * <p>Where in the text a thing is said makes no difference, since an edit moves all that follows.
  *
@@ -33,13 +33,13 @@ public record WallDifference(BitSet lines, BitSet bays) {
   }
 
   /**
-   * The difference of two walls; empty if they differ in what is said of the whole wall, or have
-   * not the same grid.
+   * The difference of two walls; empty if they differ in what is said of the whole wall, or in
+   * lines, floors or rows.
    */
   public static Optional<WallDifference> of(Wall before, Wall after) {
     boolean sameFrame =
         before.name().equals(after.name())
-            && (before.grid() == after.grid() || before.grid().equals(after.grid()))
+            && SameMeaning.grids(before.grid(), after.grid())
             && before.system().equals(after.system())
             && before.finish().equals(after.finish())
             && before.criteria().equals(after.criteria())
@@ -57,6 +57,7 @@ public record WallDifference(BitSet lines, BitSet bays) {
   /** Marks the lines and bays in which the walls differ. */
   private static void compare(Wall before, Wall after, BitSet lines, BitSet bays) {
     SameMeaning same = new SameMeaning();
+    openings(before.grid(), after.grid(), lines, bays);
     Members was = before.members();
     Members is = after.members();
     new Walk<>(Members.Vertical::line, same::verticals, lines)
@@ -72,6 +73,24 @@ public record WallDifference(BitSet lines, BitSet bays) {
     ToIntFunction<Members.Horizontal> place = at -> at.row() * count + at.bay();
     new Walk<>(place, same::horizontals, places).along(was.horizontals(), is.horizontals());
     places.stream().forEach(at -> bays.set(at % count));
+  }
+
+  /** Marks all that an opening reaches which only one of the grids has. */
+  private static void openings(Grid before, Grid after, BitSet lines, BitSet bays) {
+    if (before == after) {
+      return;
+    }
+    for (Grid grid : List.of(before, after)) {
+      Grid other = grid == before ? after : before;
+      for (Grid.Opening opening : grid.openings()) {
+        if (other.openings().stream().noneMatch(it -> SameMeaning.openings(it, opening))) {
+          for (int bay : opening.bays()) {
+            bays.set(bay);
+            lines.set(grid.bays().get(bay).left(), grid.bays().get(bay).right() + 1);
+          }
+        }
+      }
+    }
   }
 
   /**

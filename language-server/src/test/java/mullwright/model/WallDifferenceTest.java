@@ -16,6 +16,7 @@ class WallDifferenceTest {
       wall W {
         system captured-6
         grid {
+      //grid
           lines 1..6 spaced 5 @ 5'-0"
           floors L1, L2, Roof spaced 13'-0", 13'-0"
           row sill at 2" above L1
@@ -67,6 +68,8 @@ class WallDifferenceTest {
         "anchors | clip 1 at head                                  | {0}    | {}",
         "lites   | vision V2 rows L1.rail..L2.rail bays 5..6       | {}     | {4}",
         "lites   | spandrel S1 bays 1..3                           | {}     | {0, 1}",
+        "grid    | opening void V1 bays 2..4 from L1 to L1.rail by others clear 1/2\" | {1, 2, 3} | {1, 2}",
+        "grid    | // a remark that moves all the rest             | {}     | {}",
         "members | // nothing but a remark                         | {}     | {}"
       })
   void oneStatementMore(String block, String statement, String lines, String bays) {
