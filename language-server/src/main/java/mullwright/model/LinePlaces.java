@@ -137,10 +137,11 @@ final class LinePlaces {
           reach.set(line);
         }
       }
-      for (int line = reach.nextSetBit(0); line >= 0; line = reach.nextSetBit(line)) {
-        int end = reach.nextClearBit(line);
-        named.set(first + line, first + end);
-        line = end;
+      int from = reach.nextSetBit(0);
+      while (from >= 0) {
+        int end = reach.nextClearBit(from);
+        named.set(first + from, first + end);
+        from = reach.nextSetBit(end);
       }
       passed.or(reach);
       claims.add(claim(said, keyword, first, reach, named, place));

@@ -121,10 +121,10 @@ final class Narrower {
       // neighbours mostly come from one group, and go to one
       int from = -1;
       int to = -1;
-      for (int bit = reach.nextSetBit(0); bit >= 0; bit = reach.nextSetBit(bit)) {
+      int bit = reach.nextSetBit(0);
+      while (bit >= 0) {
         int end = reach.nextClearBit(bit);
-        for (; bit < end; bit++) {
-          int key = claim.offset + bit;
+        for (int key = claim.offset + bit; key < claim.offset + end; key++) {
           if (groupOf[key] != from) {
             from = groupOf[key];
             long step = (long) from << 32 | i;
@@ -137,6 +137,7 @@ final class Narrower {
           }
           groupOf[key] = to;
         }
+        bit = reach.nextSetBit(end);
       }
     }
     for (int group = 0; group < groups.size(); group++) {
