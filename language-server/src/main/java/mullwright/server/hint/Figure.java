@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import mullwright.derivation.Derivation;
 import mullwright.layout.LengthTrace;
 import mullwright.quantity.Length;
@@ -18,6 +19,7 @@ public final class Figure {
   private final WallDetails wall;
   private final Kind kind;
   private final int first;
+  private final Function<Size, String> words;
   private final Map<Size, Integer> counts = new TreeMap<>();
   private final List<String> spaces = new ArrayList<>();
 
@@ -29,8 +31,8 @@ public final class Figure {
     GRID
   }
 
-  /** A length, or a width and a height, and how it reads. */
-  record Size(Length width, Length height, String words) implements Comparable<Size> {
+  /** A length, or a width and a height. */
+  record Size(Length width, Length height) implements Comparable<Size> {
     @Override
     public int compareTo(Size other) {
       int byWidth = width.compareTo(other.width);
@@ -38,10 +40,15 @@ public final class Figure {
     }
   }
 
-  Figure(WallDetails wall, Kind kind, int first) {
+  /**
+   * @param first the first of the pieces, by index
+   * @param words how a size reads; asked once for all pieces that have it
+   */
+  Figure(WallDetails wall, Kind kind, int first, Function<Size, String> words) {
     this.wall = wall;
     this.kind = kind;
     this.first = first;
+    this.words = words;
   }
 
   void add(Size size) {
@@ -55,7 +62,7 @@ public final class Figure {
 
   /** All sizes if they are few, else the least and the most. */
   public String label() {
-    List<String> all = counts.keySet().stream().map(Size::words).distinct().toList();
+    List<String> all = counts.keySet().stream().map(words).distinct().toList();
     return all.size() <= TOLD
         ? String.join(" · ", all)
         : all.get(0) + " … " + all.get(all.size() - 1) + " (" + all.size() + " sizes)";
@@ -79,7 +86,7 @@ public final class Figure {
             text.append(text.length() == 0 ? "" : "\n")
                 .append(count)
                 .append(" × ")
-                .append(size.words));
+                .append(words.apply(size)));
     return text.toString();
   }
 

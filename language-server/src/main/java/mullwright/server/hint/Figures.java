@@ -75,25 +75,21 @@ public final class Figures {
   private void add(VerticalPiece piece, WallDetails wall, Map<Origin, Figure> figures) {
     if (settings.on(Settings.HINTS_LENGTHS)) {
       of(piece.origin(), wall, Figure.Kind.VERTICAL, piece.index(), figures)
-          .add(cut(piece.length()));
+          .add(new Figure.Size(piece.length(), Length.ZERO));
     }
   }
 
   private void add(HorizontalPiece piece, WallDetails wall, Map<Origin, Figure> figures) {
     if (settings.on(Settings.HINTS_LENGTHS)) {
       of(piece.origin(), wall, Figure.Kind.HORIZONTAL, piece.index(), figures)
-          .add(cut(piece.length()));
+          .add(new Figure.Size(piece.length(), Length.ZERO));
     }
   }
 
   private void add(Cell cell, WallDetails wall, Map<Origin, Figure> figures) {
     if (settings.on(Settings.HINTS_GLASS) && cell.use().isPresent() && cell.opening().isEmpty()) {
       of(cell.use().get().origin(), wall, Figure.Kind.GLASS, cell.index(), figures)
-          .add(
-              new Figure.Size(
-                  cell.glassWidth(),
-                  cell.glassHeight(),
-                  numbers.order(cell.glassWidth()) + " × " + numbers.order(cell.glassHeight())));
+          .add(new Figure.Size(cell.glassWidth(), cell.glassHeight()));
     }
   }
 
@@ -117,7 +113,7 @@ public final class Figures {
           if (at >= 0 && places.size() > 1) {
             Length over = places.get(places.size() - 1).minus(places.get(0));
             Figure figure = of(first.get(at), wall, Figure.Kind.GRID, 0, figures);
-            figure.add(new Figure.Size(over, Length.ZERO, numbers.cutShort(over) + " over all"));
+            figure.add(new Figure.Size(over, Length.ZERO));
             for (int i = 1; i < places.size(); i++) {
               figure.space(numbers.cutShort(places.get(i).minus(places.get(i - 1))));
             }
@@ -142,12 +138,17 @@ public final class Figures {
     reach.computeIfAbsent(at, line -> new ArrayList<>()).add(place);
   }
 
-  private Figure.Size cut(Length length) {
-    return new Figure.Size(length, Length.ZERO, numbers.cutShort(length));
+  private String words(Figure.Kind kind, Figure.Size size) {
+    return switch (kind) {
+      case VERTICAL, HORIZONTAL -> numbers.cutShort(size.width());
+      case GLASS -> numbers.order(size.width()) + " × " + numbers.order(size.height());
+      case GRID -> numbers.cutShort(size.width()) + " over all";
+    };
   }
 
-  private static Figure of(
+  private Figure of(
       Origin origin, WallDetails wall, Figure.Kind kind, int first, Map<Origin, Figure> figures) {
-    return figures.computeIfAbsent(origin, statement -> new Figure(wall, kind, first));
+    return figures.computeIfAbsent(
+        origin, statement -> new Figure(wall, kind, first, size -> words(kind, size)));
   }
 }
