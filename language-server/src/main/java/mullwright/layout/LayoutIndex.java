@@ -3,11 +3,9 @@ package mullwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import mullwright.model.Grid;
 import mullwright.model.Origin;
@@ -66,11 +64,15 @@ public final class LayoutIndex {
     byOrigin.computeIfAbsent(origin, any -> new ArrayList<>()).add(piece);
   }
 
-  // what stands on a line or a row belongs to the grid's statement too, after what it made itself
+  // what stands on a line or a row belongs to the grid's statement too, after what it made itself;
+  // one statement names all lines of a tower, and no piece stands on two
   private void join(Origin origin, List<PieceRef> pieces) {
     List<PieceRef> made = byOrigin.computeIfAbsent(origin, any -> new ArrayList<>());
-    Set<PieceRef> known = new HashSet<>(made);
-    pieces.stream().filter(known::add).forEach(made::add);
+    for (PieceRef piece : pieces) {
+      if (origin(piece).filter(origin::equals).isEmpty()) {
+        made.add(piece);
+      }
+    }
   }
 
   private void add(VerticalPiece piece) {
