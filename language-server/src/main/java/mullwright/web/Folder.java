@@ -4,18 +4,25 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import mullwright.check.Severities;
 import mullwright.workspace.DiskFiles;
 import mullwright.workspace.WholeFile;
@@ -71,30 +78,39 @@ final class Folder {
   List<Entry> list() {
     List<Entry> entries = new ArrayList<>();
     for (String path : files.walls()) {
-      stamp(path).ifPresent(stamp -> entries.add(new Entry(path, stamp)));
+      entry(path).ifPresent(entries::add);
     }
-    stamp(Severities.FILE).ifPresent(stamp -> entries.add(new Entry(Severities.FILE, stamp)));
+    entry(Severities.FILE).ifPresent(entries::add);
     return entries;
   }
 
-  private Optional<String> stamp(String path) {
-    try {
-      Path file = files.absolute(path);
-      return Optional.of(Files.getLastModifiedTime(file).toMillis() + "-" + Files.size(file));
-    } catch (IOException gone) {
-      // it went away since it was listed
-      return Optional.empty();
-    }
+  private Optional<Entry> entry(String path) {
+    // a file that went away since it was listed has no stamp
+    return Optional.of(files.stamp(path))
+        .filter(stamp -> mayEdit(path) && !stamp.equals(""))
+        .map(stamp -> new Entry(path, stamp.toString()));
   }
 
-  /** The file; empty if there is none that may be edited. */
+  /**
+   * The file; empty if there is none that may be edited.
+   *
+   * @throws IOException if it is there and cannot be read, with the reason
+   */
   Optional<Content> read(String path) throws IOException {
-    if (!mayEdit(path)
-        || !(files.read(path) instanceof mullwright.workspace.Files.Read.Text text)) {
+    Path file = mayEdit(path) ? target(path) : null;
+    if (file == null || !Files.isRegularFile(file)) {
       return Optional.empty();
     }
-    byte[] bytes = Files.readAllBytes(files.absolute(path));
-    return Optional.of(new Content(text.text(), version(bytes), text.damaged()));
+    if (Files.size(file) > SIZE_LIMIT) {
+      throw new IOException("it is larger than 8 MiB");
+    }
+    try {
+      byte[] bytes = Files.readAllBytes(file);
+      DiskFiles.Read.Text text = DiskFiles.decoded(bytes);
+      return Optional.of(new Content(text.text(), version(bytes), text.damaged()));
+    } catch (NoSuchFileException gone) {
+      return Optional.empty();
+    }
   }
 
   /**
@@ -103,31 +119,63 @@ final class Folder {
    * @param edited the version it was made from; empty for a new file
    */
   synchronized Outcome save(String path, String text, Optional<String> edited) throws IOException {
-    if (!mayEdit(path)) {
-      return new Refused(
-          "Only wall files and "
-              + Severities.FILE
-              + " of the folder can be saved here, and “"
-              + path
-              + "” is neither.");
+    Optional<String> refusal = refusal(path);
+    if (refusal.isPresent()) {
+      return new Refused("“" + path + "” cannot be saved: " + refusal.get());
     }
-    Path file = target(path);
-    if (file == null) {
-      return new Refused("“" + path + "” does not lie in a folder below the one that is edited.");
-    }
-    byte[] there;
     try {
-      there = Files.readAllBytes(file);
-    } catch (NoSuchFileException none) {
-      there = null;
+      Path file = target(path);
+      return file == null
+          ? new Refused("“" + path + "” does not lie in the folder that is edited.")
+          : save(path, file, text, edited);
+    } catch (FileSystemException failed) {
+      return new Refused("“" + path + "” was not written: " + why(failed) + ".");
+    }
+  }
+
+  private static Outcome save(String path, Path file, String text, Optional<String> edited)
+      throws IOException {
+    if (!Files.isDirectory(file.getParent())) {
+      return new Refused(
+          "“" + path + "” was not written: there is no such folder. Make the folder first.");
+    }
+    byte[] there = Files.exists(file) ? Files.readAllBytes(file) : null;
+    byte[] bytes = bytes(text, there);
+    if (edited.isPresent() && Arrays.equals(bytes, there)) {
+      // it was written before, and the answer got lost
+      return new Saved(version(bytes));
     }
     Optional<String> now = Optional.ofNullable(there).map(Folder::version);
     if (!now.equals(edited)) {
       return new Conflict(conflict(path, now, edited));
     }
-    byte[] bytes = bytes(text, there);
+    if (there != null && isProtected(file)) {
+      return new Refused(
+          "“" + path + "” is write-protected, so nothing was written: allow writing to it first.");
+    }
     WholeFile.put(file, whole -> write(whole, bytes));
     return new Saved(version(bytes));
+  }
+
+  /** True if nobody is to write it, not even who could all the same. */
+  private static boolean isProtected(Path file) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    boolean marked =
+        view != null
+            && Collections.disjoint(
+                view.readAttributes().permissions(),
+                Set.of(
+                    PosixFilePermission.OWNER_WRITE,
+                    PosixFilePermission.GROUP_WRITE,
+                    PosixFilePermission.OTHERS_WRITE));
+    return marked || !Files.isWritable(file);
+  }
+
+  private static String why(FileSystemException failed) {
+    if (failed instanceof AccessDeniedException) {
+      return "nothing may be written in its folder; allow it first";
+    }
+    return failed.getReason() == null ? failed.getClass().getSimpleName() : failed.getReason();
   }
 
   private static String conflict(String path, Optional<String> now, Optional<String> edited) {
@@ -140,28 +188,38 @@ final class Folder {
   }
 
   private static boolean mayEdit(String path) {
-    boolean plain =
-        !path.isEmpty()
-            && !path.startsWith("/")
-            && path.indexOf('\\') < 0
-            && path.chars().noneMatch(c -> c < ' ' || c == ':')
-            && List.of(path.split("/", -1)).stream()
-                .noneMatch(name -> name.isEmpty() || name.startsWith("."));
-    return plain && (path.endsWith(".wall") || path.equals(Severities.FILE));
+    return refusal(path).isEmpty();
   }
 
-  /** The file itself, past all links; null if it lies outside or its folder is missing. */
+  /** Why a file with that path is not edited here, whatever the disk has. */
+  private static Optional<String> refusal(String path) {
+    if (!path.endsWith(".wall") && !path.equals(Severities.FILE)) {
+      return Optional.of(
+          "Only wall files and " + Severities.FILE + " of the folder can be saved here.");
+    }
+    if (path.chars().anyMatch(c -> c < ' ' || c == ':' || c == '\\')) {
+      return Optional.of("A name holds no “:”, no “\\” and nothing that cannot be seen.");
+    }
+    return Stream.of(path.split("/", -1)).anyMatch(name -> name.isEmpty() || name.startsWith("."))
+        ? Optional.of("No name on the way is empty or begins with a dot.")
+        : Optional.empty();
+  }
+
+  /** The file itself, past all links, whether or not it exists; null if it lies outside. */
   private Path target(String path) throws IOException {
     try {
+      Path root = files.root().toRealPath();
       Path named = files.absolute(path);
-      Path file =
-          Files.exists(named)
-              ? named.toRealPath()
-              : named.getParent().toRealPath().resolve(named.getFileName());
-      boolean link = Files.isSymbolicLink(named) && !Files.exists(named);
-      return !link && file.startsWith(files.root().toRealPath()) && !Files.isDirectory(file)
-          ? file
-          : null;
+      if (Files.exists(named)) {
+        Path file = named.toRealPath();
+        return file.startsWith(root) && !Files.isDirectory(file) ? file : null;
+      }
+      if (Files.isSymbolicLink(named)) {
+        return null;
+      }
+      Path parent = named.getParent();
+      // a folder that is missing is no way out
+      return !Files.exists(parent) || parent.toRealPath().startsWith(root) ? named : null;
     } catch (NoSuchFileException | InvalidPathException nowhere) {
       return null;
     }

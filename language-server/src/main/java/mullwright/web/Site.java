@@ -120,7 +120,13 @@ final class Site implements HttpHandler {
   }
 
   private void read(HttpExchange exchange) throws IOException {
-    Optional<Folder.Content> content = folder.read(asked(exchange));
+    Optional<Folder.Content> content;
+    try {
+      content = folder.read(asked(exchange));
+    } catch (IOException failed) {
+      Answers.send(exchange, 500, TEXT, "It cannot be read: " + failed.getMessage() + ".");
+      return;
+    }
     if (content.isEmpty()) {
       Answers.send(exchange, 404, TEXT, "There is no such wall in the folder.");
     } else {
@@ -144,7 +150,14 @@ final class Site implements HttpHandler {
     Optional<String> edited =
         Optional.ofNullable(exchange.getRequestHeaders().getFirst("If-Match"))
             .map(quoted -> quoted.replace("\"", ""));
-    Folder.Outcome outcome = folder.save(asked(exchange), text, edited);
+    Folder.Outcome outcome;
+    try {
+      outcome = folder.save(asked(exchange), text, edited);
+    } catch (IOException failed) {
+      // as of a disk that is full
+      Answers.send(exchange, 500, TEXT, "The disk does not take it: " + failed.getMessage() + ".");
+      return;
+    }
     if (outcome instanceof Folder.Saved saved) {
       Answers.send(exchange, 200, JSON, gson.toJson(saved));
     } else if (outcome instanceof Folder.Conflict conflict) {

@@ -93,7 +93,7 @@ public final class DiskFiles implements Files {
   }
 
   /** UTF-8, with or without a byte order mark; whatever is none becomes U+FFFD. */
-  static Read decoded(byte[] bytes) {
+  public static Read.Text decoded(byte[] bytes) {
     boolean marked =
         bytes.length >= 3
             && bytes[0] == (byte) 0xEF

@@ -3,11 +3,17 @@ package mullwright.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -15,6 +21,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What of a disk can be read and written: walls and settings of the folder, whole and unlost. */
@@ -175,5 +182,108 @@ class FolderTest {
   void bytesThatAreNoTextAreSaid() throws IOException {
     Files.write(root.resolve("east.wall"), new byte[] {'a', (byte) 0xFF});
     assertThat(folder.read("east.wall").orElseThrow().damaged()).isTrue();
+  }
+
+  /** A version that is not the text's would let a later save go over what nobody saw. */
+  @Test
+  void aTextAndItsVersionAreOfOneMoment() throws Exception {
+    Path file = root.resolve("east.wall");
+    Map<String, String> versions = new HashMap<>();
+    for (String text : List.of("one", "other")) {
+      Files.writeString(file, text);
+      versions.put(text, version("east.wall"));
+    }
+    AtomicBoolean over = new AtomicBoolean();
+    Thread writer = new Thread(() -> alternate(file, over));
+    writer.start();
+    try {
+      for (int i = 0; i < 5000; i++) {
+        Folder.Content read = folder.read("east.wall").orElseThrow();
+        assertThat(read.version()).isEqualTo(versions.get(read.text()));
+      }
+    } finally {
+      over.set(true);
+      writer.join();
+    }
+  }
+
+  private void alternate(Path file, AtomicBoolean over) {
+    try {
+      Path whole = disk.resolve("whole");
+      for (int i = 0; !over.get(); i++) {
+        Files.writeString(whole, i % 2 == 0 ? "one" : "other");
+        Files.move(whole, file, StandardCopyOption.ATOMIC_MOVE);
+      }
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+  }
+
+  @Test
+  void whatIsListedCanBeOpened() throws IOException {
+    for (String name : List.of(".hidden.wall", "._east.wall")) {
+      Files.writeString(root.resolve(name), WALL);
+    }
+    assertThat(folder.list())
+        .extracting(Folder.Entry::path)
+        .containsExactly("east.wall", "north/tower.wall", "mullwright.properties");
+  }
+
+  @Test
+  void aFilePutInThePlaceOfOneAsOldAndAsLongIsAnother() throws IOException {
+    Path file = root.resolve("east.wall");
+    FileTime then = Files.getLastModifiedTime(file);
+    Path other = Files.writeString(disk.resolve("other.wall"), WALL.replace("East", "West"));
+    Files.setLastModifiedTime(other, then);
+    List<Folder.Entry> before = folder.list();
+    Files.move(other, file, StandardCopyOption.ATOMIC_MOVE);
+    assertThat(folder.list()).isNotEqualTo(before);
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aFileThatIsWriteProtectedStaysAsItIs() throws IOException {
+    Path file = root.resolve("east.wall");
+    Optional<String> edited = Optional.of(version("east.wall"));
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
+    assertThat(folder.save("east.wall", "mine", edited))
+        .isEqualTo(
+            new Folder.Refused(
+                "“east.wall” is write-protected, so nothing was written: allow writing to it"
+                    + " first."));
+    assertThat(file).hasContent("wall East {\n}");
+  }
+
+  /** As after an answer that got lost: the page knows the version before it. */
+  @Test
+  void whatIsOnTheDiskAlreadyIsSaved() throws IOException {
+    Optional<String> edited = Optional.of(version("east.wall"));
+    Folder.Outcome saved = folder.save("east.wall", "mine", edited);
+    assertThat(folder.save("east.wall", "mine", edited)).isEqualTo(saved);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "a:b.wall, “:”",
+    "a\\b.wall, “\\”",
+    ".hidden.wall, dot",
+    "north/.wall, dot",
+    "north//x.wall, dot",
+    "nowhere/x.wall, there is no such folder",
+    "east.wall/x.wall, there is no such folder",
+    "notes.txt, Only wall files"
+  })
+  void whyANameCannotBeIsSaid(String path, String why) throws IOException {
+    assertThat(folder.save(path, WALL, Optional.empty()))
+        .isInstanceOfSatisfying(
+            Folder.Refused.class, refused -> assertThat(refused.sentence()).contains(path, why));
+  }
+
+  @Test
+  void aNameTooLongForTheDiskIsRefusedWithTheReason() throws IOException {
+    assertThat(folder.save("x".repeat(300) + ".wall", WALL, Optional.empty()))
+        .isInstanceOfSatisfying(
+            Folder.Refused.class,
+            refused -> assertThat(refused.sentence()).containsIgnoringCase("too long"));
   }
 }
