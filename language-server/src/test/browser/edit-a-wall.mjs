@@ -2,53 +2,14 @@
 // Takes the address of the page, the wall on disk (ferry-terminal/east.wall in a copy of the
 // examples) and a folder for pictures of each step.
 import assert from "node:assert/strict";
-import { appendFileSync, existsSync, mkdirSync, readFileSync, unlinkSync } from "node:fs";
+import { appendFileSync, existsSync, readFileSync, unlinkSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { chromium } from "playwright-core";
+import { gate, launch, steps, until, watched } from "./page.mjs";
 
 const [address, wall, pictures] = process.argv.slice(2);
-const PATIENCE = 60_000;
-
-mkdirSync(pictures, { recursive: true });
-const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-  args: ["--no-sandbox", "--disable-gpu"],
-});
-const page = await browser.newPage({ viewport: { width: 1360, height: 1120 } });
-page.setDefaultTimeout(PATIENCE);
-
-const wrong = [];
-page.on("pageerror", (error) => wrong.push(`error: ${error.stack}`));
-page.on("console", (said) => {
-  if (said.type() === "error") {
-    wrong.push(`console: ${said.text()} ${said.location().url}`);
-  }
-});
-const foreign = [];
-page.on("request", (request) => {
-  const { protocol, hostname } = new URL(request.url());
-  if (["http:", "https:", "ws:", "wss:"].includes(protocol) && hostname !== "127.0.0.1") {
-    foreign.push(request.url());
-  }
-});
-
-let step = 0;
-async function done(what) {
-  step += 1;
-  await page.screenshot({ path: join(pictures, `${step}-${what.replace(/[^a-z]+/g, "-")}.png`) });
-  console.log(`${step} ${what}`);
-}
-
-async function until(what, holds) {
-  const end = Date.now() + PATIENCE;
-  while (Date.now() < end) {
-    if (await holds()) {
-      return;
-    }
-    await new Promise((later) => setTimeout(later, 100));
-  }
-  throw new Error(`waited in vain: ${what}`);
-}
+const browser = await launch();
+const { page, wrong, foreign } = await watched(browser);
+const done = steps(page, pictures);
 
 const line = (text) => page.locator(".view-line", { hasText: text }).first();
 const word = (text, of) => line(of).locator("span span", { hasText: text }).first();
@@ -126,8 +87,7 @@ try {
   await until("the page knows", async () => page.locator("#save").isDisabled());
 
   // the disk changes, and while the page reads it something is typed here: that stays
-  let go;
-  const typed = new Promise((then) => (go = then));
+  const { opened: typed, open: go } = gate();
   const read = new Promise((asked) =>
     page.route("**/file?*", async (route) => {
       asked();

@@ -1,6 +1,6 @@
 // The texts the page holds: loaded when first needed, saved, and kept in step with the disk.
-import { difference } from "./difference.js";
 import * as folder from "./folder.js";
+import { HeldText } from "./held-text.js";
 
 // kinds of change, LSP FileChangeType
 const CHANGED = 2;
@@ -52,20 +52,20 @@ export class Documents {
   }
 
   async #load(path) {
-    const { text, version, damaged } = await folder.read(path);
-    const language = path.endsWith(".wall") ? "wall" : "plaintext";
-    const model = this.#monaco.editor.createModel(text, language, this.uri(path));
-    this.#held.set(path, { model, version, damaged, saved: model.getAlternativeVersionId() });
-    if (language === "wall") {
+    const text = new HeldText(this.#monaco, path, this.uri(path), await folder.read(path));
+    const { model } = text;
+    this.#held.set(path, text);
+    if (model.getLanguageId() === "wall") {
       this.#session.open(model);
     }
     model.onDidChangeContent(() => this.whenChanged());
     return model;
   }
 
+  /** True if the page has something that the disk has not. */
   isChanged(path) {
-    const held = this.#held.get(path);
-    return held !== undefined && held.saved !== held.model.getAlternativeVersionId();
+    const text = this.#held.get(path);
+    return text !== undefined && (text.gone || text.isTyped);
   }
 
   /** True if the file has bytes that are no text: shown, and not edited. */
@@ -73,87 +73,88 @@ export class Documents {
     return this.#held.get(path)?.damaged ?? false;
   }
 
+  /** True if the file's lines end in more than one way, which is not kept. */
+  isEvened(path) {
+    return this.#held.get(path)?.evened ?? false;
+  }
+
   get anyChanged() {
     return [...this.#held.keys()].some((path) => this.isChanged(path));
   }
 
-  /**
-   * Saves; a conflict is thrown on, with nothing written. One save waits for the other, as it is
-   * made over the version that the other wrote.
-   */
-  save(path) {
-    const held = this.#held.get(path);
-    const saved = (held.saving ?? Promise.resolve()).then(() => this.#save(path, held));
-    // the one that waits for it makes its own attempt
-    held.saving = saved.catch(() => undefined);
-    return saved;
+  /** The paths of texts that are here and no longer on the disk. */
+  get gone() {
+    return [...this.#held.keys()].filter((path) => this.#held.get(path).gone);
   }
 
-  async #save(path, held) {
-    const saving = held.model.getAlternativeVersionId();
-    held.version = await folder.save(path, held.model.getValue(), held.version);
-    held.saved = saving;
+  /**
+   * Saves.
+   *
+   * @param over the version it is saved over: the one that was edited, if none is told
+   * @throws Conflict if the disk has another; nothing is written then
+   */
+  async save(path, over) {
+    await this.#held.get(path).save(over);
+    this.#tellSaved(path);
+  }
+
+  /** Writes a text whose file is gone. */
+  async writeAnew(path) {
+    await this.#held.get(path).writeAnew();
+    this.#tellSaved(path);
+  }
+
+  #tellSaved(path) {
     this.#session.wire.tell("textDocument/didSave", {
-      textDocument: { uri: held.model.uri.toString() },
+      textDocument: { uri: this.uri(path).toString() },
     });
     this.whenChanged();
   }
 
   /** Takes what the disk has; what was typed can be had back by undo. */
   async takeFromDisk(path) {
-    this.#take(this.#held.get(path), await folder.read(path));
-  }
-
-  #take(held, { text, version, damaged }) {
-    const edit = difference(held.model.getValue(), text);
-    if (edit) {
-      const range = this.#monaco.Range.fromPositions(
-        held.model.getPositionAt(edit.start),
-        held.model.getPositionAt(edit.end),
-      );
-      held.model.pushStackElement();
-      held.model.pushEditOperations([], [{ range, text: edit.text }], () => null);
-      held.model.pushStackElement();
-    }
-    Object.assign(held, { version, damaged, saved: held.model.getAlternativeVersionId() });
+    await this.#held.get(path).takeFromDisk();
     this.whenChanged();
   }
 
-  /** Takes what the disk has if nothing was typed here, not even while the disk was read. */
-  async #follow(path) {
-    const held = this.#held.get(path);
-    const { version } = held;
-    // one that goes meanwhile stays as it is here, and saving it says so
-    const there = await folder.read(path).catch(() => undefined);
-    // what was saved meanwhile is newer than what was read
-    const stale = held.version !== version;
-    if (there && !stale && there.version !== version && !this.isChanged(path)) {
-      this.#take(held, there);
-    }
-  }
-
-  /** The next save goes over what the disk has now: the user has seen it and wants so. */
-  async keepMine(path) {
-    this.#held.get(path).version = (await folder.read(path)).version;
-    await this.save(path);
-  }
-
-  /** Writes a text whose file is gone. */
-  async writeAnew(path) {
-    this.#held.get(path).version = undefined;
-    await this.save(path);
-  }
-
-  /** The disk changed: takes over texts that were not edited here, and tells the server. */
+  /** The disk changed: texts that were not edited here follow it, and the server is told. */
   async refresh(changedPaths, gonePaths) {
-    for (const path of changedPaths) {
-      if (this.#held.has(path) && !this.isChanged(path)) {
-        await this.#follow(path);
-      }
-    }
     const told = (paths, type) => paths.map((path) => ({ uri: this.uri(path).toString(), type }));
     this.#session.wire.tell("workspace/didChangeWatchedFiles", {
       changes: [...told(changedPaths, CHANGED), ...told(gonePaths, DELETED)],
     });
+    // one that is being loaded may have been read before
+    const loading = [...changedPaths, ...gonePaths].map((path) => this.#loading.get(path));
+    await Promise.allSettled(loading);
+    changedPaths.forEach((path) => this.#held.get(path)?.changedOnDisk());
+    gonePaths.forEach((path) => this.#held.get(path)?.goneFromDisk());
+    this.whenChanged();
+    await this.follow();
+  }
+
+  /** Texts that were edited when the disk changed, and no longer are, follow it too. */
+  async follow() {
+    const followed = await Promise.all([...this.#held.values()].map((text) => text.follow()));
+    if (followed.includes(true)) {
+      this.whenChanged();
+    }
+  }
+
+  /** Lets go of texts whose files are gone and in which nothing was typed, but for the one shown. */
+  clear(shown) {
+    for (const path of this.gone) {
+      if (path !== shown && !this.#held.get(path).isTyped) {
+        this.letGo(path);
+      }
+    }
+  }
+
+  /** Lets go of a text, with all that was typed into it. */
+  letGo(path) {
+    const { model } = this.#held.get(path);
+    this.#held.delete(path);
+    this.#session.close(model);
+    model.dispose();
+    this.whenChanged();
   }
 }

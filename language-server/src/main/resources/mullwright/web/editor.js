@@ -32,6 +32,8 @@ export function make(monaco, element) {
     quickSuggestions: { other: true, strings: true, comments: false },
     inlayHints: { enabled: "on", maximumLength: 90 },
     bracketPairColorization: { enabled: false },
+    // a text is left as it is, without a question
+    unusualLineTerminators: "off",
     // feet and inches may be written with their typographic marks
     unicodeHighlight: { ambiguousCharacters: false },
     formatOnType: true,

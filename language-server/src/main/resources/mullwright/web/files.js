@@ -1,36 +1,47 @@
 // The list of files at the side, by folder, with what was changed and what was found in each.
 
+const folderOf = (path) => path.slice(0, Math.max(path.lastIndexOf("/"), 0));
+
+/** By folder, and within each by name: those that lie beside each other stand beside each other. */
+function byFolder(one, other) {
+  const [here, there] = [folderOf(one), folderOf(other)];
+  return here === there ? (one < other ? -1 : 1) : here < there ? -1 : 1;
+}
+
 /**
- * @param files all there are: `{ path }`
- * @param about for a path: `{ current, changed, errors, warnings }`
+ * @param paths of all files there are
+ * @param about for a path: `{ current, changed, gone, errors, warnings }`
  */
-export function draw(files, about, open) {
+export function draw(paths, about, open) {
   const list = document.getElementById("files");
+  // headings by their words, rows by their paths: what stays keeps the focus, and a click on it
+  const before = new Map([...list.children].map((element) => [keyOf(element), element]));
   const drawn = [];
   let folder;
-  for (const { path } of files) {
-    const slash = path.lastIndexOf("/");
-    const within = path.slice(0, Math.max(slash, 0));
+  for (const path of [...paths].sort(byFolder)) {
+    const within = folderOf(path);
     if (within !== folder) {
       folder = within;
-      const heading = document.createElement("h2");
-      heading.textContent = within === "" ? "This folder" : within;
-      drawn.push(heading);
+      drawn.push(heading(before, within === "" ? "This folder" : within));
     }
-    drawn.push(row(path, path.slice(slash + 1), about(path), open));
+    drawn.push(row(before, path, about(path), open));
   }
   if (drawn.length === 0) {
-    const nothing = document.createElement("h2");
-    nothing.textContent = "There is no wall in this folder yet.";
-    drawn.push(nothing);
+    drawn.push(heading(before, "There is no wall in this folder yet."));
   }
-  const focused = list.contains(document.activeElement) && document.activeElement.dataset.path;
+  if (drawn.length !== list.children.length || drawn.some((one, i) => one !== list.children[i])) {
+    replace(list, drawn);
+  }
+  keepInSight(list);
+}
+
+function replace(list, drawn) {
+  const focused = list.contains(document.activeElement) && document.activeElement;
   const top = list.scrollTop;
   list.replaceChildren(...drawn);
   list.scrollTop = top;
-  keepInSight(list);
   if (focused) {
-    list.querySelector(`[data-path="${CSS.escape(focused)}"]`)?.focus();
+    focused.focus();
   }
 }
 
@@ -47,25 +58,34 @@ function keepInSight(list) {
   }
 }
 
-function row(path, name, { current, changed, errors, warnings }, open) {
-  const button = document.createElement("button");
-  button.dataset.path = path;
-  button.setAttribute("aria-current", String(current));
+const keyOf = ({ dataset, textContent }) => dataset.path ?? `heading ${textContent}`;
+
+function heading(before, words) {
+  const made = before.get(`heading ${words}`) ?? document.createElement("h2");
+  made.textContent = words;
+  return made;
+}
+
+function row(before, path, { current, changed, gone, errors, warnings }, open) {
+  const button = before.get(path) ?? document.createElement("button");
+  const name = path.slice(path.lastIndexOf("/") + 1);
   const found = [[errors, "error"], [warnings, "warning"]].filter(([count]) => count > 0);
   const counted = found.map(([count, severity]) => `${count} ${severity}${count === 1 ? "" : "s"}`);
-  button.setAttribute("aria-label", [name, ...(changed ? ["not saved"] : []), ...counted].join(", "));
+  const state = [gone && "no longer in the folder", changed && "not saved"].filter(Boolean);
+  button.dataset.path = path;
+  button.setAttribute("aria-current", String(current));
+  button.setAttribute("aria-label", [name, ...state, ...counted].join(", "));
+  button.title = [path, ...state, ...counted].join(", ");
   const label = document.createElement("span");
-  label.className = changed ? "name changed" : "name";
+  label.className = ["name", gone && "gone", changed && "changed"].filter(Boolean).join(" ");
   label.textContent = name;
-  label.title = changed ? `${path}, not saved` : path;
-  button.append(label);
-  found.forEach(([count, severity], i) => {
+  const badges = found.map(([count, severity]) => {
     const badge = document.createElement("span");
     badge.className = `count ${severity}`;
     badge.textContent = count;
-    badge.title = counted[i];
-    button.append(badge);
+    return badge;
   });
+  button.replaceChildren(label, ...badges);
   button.onclick = () => open(path);
   return button;
 }

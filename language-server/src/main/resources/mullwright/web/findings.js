@@ -32,6 +32,13 @@ export class Findings {
     this.whenChanged();
   }
 
+  /** Nothing is found any more. */
+  clear() {
+    this.#byUri.clear();
+    this.#monaco.editor.getModels().forEach((model) => this.#mark(model));
+    this.whenChanged();
+  }
+
   #mark(model) {
     this.#monaco.editor.setModelMarkers(model, "mullwright", this.of(model.uri).map(this.marker));
   }
@@ -99,26 +106,35 @@ export function draw(rows, open, looked) {
     .map(([severity, count]) =>
       severity === "error" || severity === "warning" ? `${count} ${severity}${count === 1 ? "" : "s"}` : `${count} ${severity}`,
     );
-  summary.textContent = words.length > 0 ? `Findings: ${words.join(", ")}` : looked ? "Nothing found" : "Findings";
-  // whoever is in the list by the keyboard stays there when what is found changes
-  const at = [...list.children].findIndex((item) => item.contains(document.activeElement));
-  list.replaceChildren(
-    ...rows.map((row) => {
-      const item = document.createElement("li");
-      const button = document.createElement("button");
-      button.append(
-        piece(row.severity, row.severity),
-        piece(`${row.message}`, "message"),
-        piece(`${row.rule ?? ""}  ${row.path}:${row.range.startLineNumber}`, "where"),
-      );
-      button.onclick = () => open(row.path, row.range);
-      item.append(button);
-      return item;
-    }),
-  );
-  if (at >= 0) {
-    list.children[Math.min(at, rows.length - 1)]?.querySelector("button").focus();
+  const told = words.length > 0 ? `Findings: ${words.join(", ")}` : looked ? "Nothing found" : "Findings";
+  if (summary.textContent !== told) {
+    summary.textContent = told;
   }
+  // each row stays in its place: whoever is in the list, or clicks on it, is not put out
+  while (list.children.length > rows.length) {
+    const left = list.lastElementChild.contains(document.activeElement);
+    list.lastElementChild.remove();
+    if (left) {
+      list.lastElementChild?.querySelector("button").focus();
+    }
+  }
+  rows.forEach((row, i) => {
+    const button = list.children[i]?.querySelector("button") ?? added(list);
+    button.replaceChildren(
+      piece(row.severity, row.severity),
+      piece(`${row.message}`, "message"),
+      piece(`${row.rule ?? ""}  ${row.path}:${row.range.startLineNumber}`, "where"),
+    );
+    button.onclick = () => open(row.path, row.range);
+  });
+}
+
+function added(list) {
+  const item = document.createElement("li");
+  const button = document.createElement("button");
+  item.append(button);
+  list.append(item);
+  return button;
 }
 
 function elements() {

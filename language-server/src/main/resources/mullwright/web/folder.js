@@ -2,7 +2,13 @@
 
 export class Conflict extends Error {}
 
-async function asked(answer) {
+async function asked(where, options) {
+  let answer;
+  try {
+    answer = await fetch(where, options);
+  } catch {
+    throw new Error("The server does not answer.");
+  }
   if (answer.status === 412) {
     throw new Conflict(await answer.text());
   }
@@ -15,10 +21,10 @@ async function asked(answer) {
 const address = (path) => `file?path=${encodeURIComponent(path)}`;
 
 /** All files that may be edited: `{ path, stamp }`. */
-export const list = async () => asked(await fetch("files"));
+export const list = () => asked("files");
 
 /** A file: `{ text, version, damaged }`. */
-export const read = async (path) => asked(await fetch(address(path)));
+export const read = (path) => asked(address(path));
 
 /**
  * Saves over the version that was edited.
@@ -27,6 +33,6 @@ export const read = async (path) => asked(await fetch(address(path)));
  */
 export async function save(path, text, edited) {
   const headers = edited === undefined ? {} : { "If-Match": `"${edited}"` };
-  const saved = await asked(await fetch(address(path), { method: "PUT", body: text, headers }));
+  const saved = await asked(address(path), { method: "PUT", body: text, headers });
   return saved.version;
 }

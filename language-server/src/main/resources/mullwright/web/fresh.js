@@ -1,5 +1,5 @@
 // A new wall: asks where it lies, and makes the file.
-import { Conflict, list, save } from "./folder.js";
+import { Conflict, save } from "./folder.js";
 
 /**
  * Asks for the path of a new wall until there is one or the reader has enough.
@@ -40,7 +40,7 @@ export function ask(beside, made) {
     try {
       await save(asked, "");
       dialog.close();
-      made(asked, await list());
+      made(asked);
     } catch (failed) {
       wrong.textContent = failed instanceof Conflict ? `${failed.message} Give it another name.` : failed.message;
       path.focus();

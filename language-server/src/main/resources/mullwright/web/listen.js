@@ -23,6 +23,11 @@ export class Refreshes {
     return this.#emitters.get(method).event;
   }
 
+  /** As if the server had called for all of them. */
+  fire() {
+    this.#emitters.forEach((emitter) => emitter.fire());
+  }
+
   listen(wire) {
     for (const [method, emitter] of this.#emitters) {
       wire.on(method, () => emitter.fire());

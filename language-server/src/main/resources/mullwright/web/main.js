@@ -1,23 +1,25 @@
 // Puts the page together: files at the side, the text, what is found in it.
 import * as completion from "./completion.js";
+import { Connection } from "./connection.js";
 import { Documents } from "./documents.js";
-import { compare, load, make } from "./editor.js";
+import { load, make } from "./editor.js";
 import * as files from "./files.js";
 import * as fresh from "./fresh.js";
 import { draw as drawFindings, Findings } from "./findings.js";
-import { Conflict, list, read } from "./folder.js";
+import { list } from "./folder.js";
 import * as hints from "./hints.js";
 import * as hover from "./hover.js";
 import * as keys from "./keys.js";
 import * as layout from "./layout.js";
-import { listen, Refreshes } from "./listen.js";
+import { Refreshes } from "./listen.js";
 import * as mends from "./mends.js";
 import * as names from "./names.js";
 import * as outline from "./outline.js";
+import { saver } from "./saving.js";
 import { Session } from "./session.js";
 import * as tokens from "./tokens.js";
 import { followScheme, register as registerWall } from "./wall.js";
-import { say, state, tell } from "./word.js";
+import { say, tell } from "./word.js";
 
 const LOOK_EVERY = 3000;
 const PREVIEW = "mullwright.preview";
@@ -40,20 +42,14 @@ const views = new Map();
 
 // --- the server
 
-async function begin() {
-  await session.begin((wire) => listen(page, wire));
-  session.wire.whenOver = gone;
-  state("Connected");
-  const { commands = [] } = session.capabilities.executeCommandProvider ?? {};
-  element("drawing").hidden = !commands.includes(PREVIEW);
-}
-
-function gone(reason) {
-  state("Not connected", true);
-  say(reason || "The server is gone. Nothing you see here is checked or saved any more.", [
-    ["Try again", () => begin().catch(() => gone("The server does not answer. Start it again, and open the address it prints; what is not saved here can be copied over."))],
-  ]);
-}
+const connection = new Connection(page);
+const connected = new Promise((then) => {
+  connection.whenBegun = () => {
+    const { commands = [] } = session.capabilities.executeCommandProvider ?? {};
+    element("drawing").hidden = !commands.includes(PREVIEW);
+    then();
+  };
+});
 
 /** Asks the server to run one of its commands; what it answers in words is shown. */
 async function run({ command, arguments: given = [] }) {
@@ -69,7 +65,10 @@ async function run({ command, arguments: given = [] }) {
 
 // --- files
 
+let openings = 0;
+
 async function open(path, range) {
+  const opening = ++openings;
   let model;
   try {
     model = await documents.model(path);
@@ -77,23 +76,12 @@ async function open(path, range) {
     say(`“${path}” cannot be opened: ${failed.message}`);
     return null;
   }
+  if (opening !== openings) {
+    // another was asked for meanwhile, and may be written in
+    return null;
+  }
   if (current !== path) {
-    if (current !== undefined) {
-      views.set(current, editor.saveViewState());
-    }
-    current = path;
-    model.updateOptions({
-      tabSize: 2,
-      insertSpaces: true,
-      bracketColorizationOptions: { enabled: false, independentColorPoolPerBracketType: false },
-    });
-    editor.setModel(model);
-    editor.restoreViewState(views.get(path) ?? null);
-    editor.updateOptions({ readOnly: documents.isDamaged(path) });
-    history.replaceState(null, "", `#${encodeURIComponent(path)}`);
-    if (documents.isDamaged(path)) {
-      say(`“${path}” holds bytes that are no text, and can be read only: save it as UTF-8 first.`);
-    }
+    show(path, model);
   }
   if (range) {
     editor.setSelection(range);
@@ -104,68 +92,99 @@ async function open(path, range) {
   return editor;
 }
 
-async function save() {
-  const path = current;
-  if (path === undefined || !documents.isChanged(path)) {
-    return;
+function show(path, model) {
+  if (current !== undefined) {
+    views.set(current, editor.saveViewState());
   }
-  try {
-    await documents.save(path);
-  } catch (failed) {
-    if (failed instanceof Conflict) {
-      await conflict(path, failed.message);
-    } else {
-      say(`“${path}” was not saved: ${failed.message}`);
-    }
+  current = path;
+  model.updateOptions({
+    tabSize: 2,
+    insertSpaces: true,
+    bracketColorizationOptions: { enabled: false, independentColorPoolPerBracketType: false },
+  });
+  editor.setModel(model);
+  editor.restoreViewState(views.get(path) ?? null);
+  history.replaceState(null, "", `#${encodeURIComponent(path)}`);
+  // what went while another was shown
+  documents.clear(path);
+  takeStock();
+  if (documents.isDamaged(path)) {
+    say(`“${path}” holds bytes that are no text, and can be read only: save it as UTF-8 first.`);
+  } else if (documents.gone.includes(path)) {
+    lost(path, `“${path}” is no longer in the folder.`);
+  } else if (documents.isEvened(path)) {
+    say(`The lines of “${path}” end in more than one way. Saved from here, all end as most of them do.`);
   }
 }
 
-async function conflict(path, sentence) {
-  there = await list();
-  draw();
-  if (!isThere(path)) {
-    lost(path, sentence);
-    return;
+/** Leaves a text for good. */
+function leave(path) {
+  if (path === current) {
+    current = undefined;
+    editor.setModel(null);
+    history.replaceState(null, "", "#");
   }
-  say(sentence, [
-    ["Compare", async () => {
-      const { text } = await read(path);
-      const model = await documents.model(path);
-      compare(monaco, `${path}: on the disk, and here`, text, model.getValue());
-      await conflict(path, sentence);
-    }],
-    ["Take the one on the disk", () => documents.takeFromDisk(path).catch((failed) => say(failed.message))],
-    ["Write mine over it", () => documents.keepMine(path).catch((failed) => say(failed.message))],
-    ["Close", () => {}],
-  ]);
+  views.delete(path);
+  documents.letGo(path);
 }
 
-const isThere = (path) => there.some((file) => file.path === path);
+const { save: saveFile, lost } = saver(page, { look: lookFor, leave });
+const save = () => saveFile(current);
 
-/** The disk has nothing to compare with or to take: it was deleted, or has another name now. */
-function lost(path, sentence) {
-  say(`${sentence} Its text is still here.`, [
-    ["Write it anew", () => documents.writeAnew(path).catch((failed) => say(failed.message))],
-    ["Close", () => {}],
-  ]);
+async function lookFor(path) {
+  await look();
+  return there.some((file) => file.path === path);
 }
 
-async function look() {
+let looking = Promise.resolve();
+
+/** Looks at the folder: one look waits for the other, as each tells what is new since the last. */
+function look() {
+  const looked = looking.then(lookNow);
+  looking = looked.catch(() => undefined);
+  return looked;
+}
+
+async function lookNow() {
   const stamps = new Map(there.map(({ path, stamp }) => [path, stamp]));
   there = await list();
+  connection.resume();
   const changed = there.filter(({ path, stamp }) => stamps.get(path) !== stamp).map(({ path }) => path);
   there.forEach(({ path }) => stamps.delete(path));
   const gone = [...stamps.keys()];
-  if (changed.length > 0 || gone.length > 0) {
-    await documents.refresh(changed, gone);
-    draw();
-    if (gone.includes(current)) {
-      lost(current, `“${current}” is no longer in the folder.`);
-    }
+  if (changed.length === 0 && gone.length === 0) {
+    await documents.follow();
+    return;
+  }
+  await documents.refresh(changed, gone);
+  documents.clear(current);
+  draw();
+  if (changed.includes(current)) {
+    unsayGone();
+  }
+  if (gone.includes(current)) {
+    unsayGone = lost(current, `“${current}” is no longer in the folder.`);
+  }
+}
+
+let unsayGone = () => {};
+
+/** The path in an address; what is no escaped path names no file. */
+function named(hash) {
+  try {
+    return decodeURIComponent(hash.slice(1));
+  } catch {
+    return undefined;
   }
 }
 
 // --- what is shown
+
+/** What holds from now on, and is drawn at the next occasion. */
+function takeStock() {
+  editor.updateOptions({ readOnly: current !== undefined && documents.isDamaged(current) });
+  draw();
+}
 
 let due = false;
 function draw() {
@@ -185,11 +204,13 @@ function drawNow() {
     rows.filter((row) => row.path === path && row.severity === severity).length;
   // first, as it takes room from the files where the page is narrow
   drawFindings(rows, open, current !== undefined);
+  const { gone } = documents;
   files.draw(
-    there,
+    new Set([...there.map(({ path }) => path), ...gone]),
     (path) => ({
       current: path === current,
       changed: documents.isChanged(path),
+      gone: gone.includes(path),
       errors: count(path, "error"),
       warnings: count(path, "warning"),
     }),
@@ -211,8 +232,9 @@ const act = (action) => () => {
   editor.getAction(action)?.run();
 };
 element("new").onclick = () =>
-  fresh.ask(current, (path, listed) => {
-    there = listed;
+  fresh.ask(current, async (path) => {
+    // the list of files follows when the server answers again
+    await look().catch(() => undefined);
     open(path);
   });
 element("save").onclick = save;
@@ -254,25 +276,29 @@ const part = (id, ...first) => ({
 });
 keys.go([
   part("tools", "button:enabled"),
+  part("word", "button"),
   part("files", '[aria-current="true"]', "button"),
   { within: () => element("editor"), focus: () => current !== undefined && editor.focus() },
   part("rows", "button"),
 ]);
-documents.whenChanged = draw;
+documents.whenChanged = takeStock;
 findings.whenChanged = draw;
 
-await begin();
+connection.begin();
+await connected;
 FEATURES.forEach((feature) => feature.register(page));
 there = await list();
-const asked = decodeURIComponent(location.hash.slice(1));
+const asked = named(location.hash);
 const first = there.find(({ path }) => path === asked) ?? there.find(({ path }) => !path.startsWith("catalog/"));
 if (first) {
   await open(first.path);
 }
 draw();
-setInterval(() => {
+const lookIfSeen = () => {
   if (document.visibilityState === "visible") {
     // where the server is gone that is said already
     look().catch(() => undefined);
   }
-}, LOOK_EVERY);
+};
+setInterval(lookIfSeen, LOOK_EVERY);
+document.addEventListener("visibilitychange", lookIfSeen);

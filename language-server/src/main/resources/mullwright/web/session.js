@@ -68,27 +68,34 @@ export class Session {
     this.#settings = settings;
   }
 
-  /** Begins, or begins anew with all texts that are open. */
+  /**
+   * Begins, or begins anew with all texts that are open. Until the server has answered, nothing is
+   * told or asked of it: what is typed meanwhile is in the texts it is given then.
+   */
   async begin(listen) {
-    this.wire = new Wire(this.#settings.talk);
-    listen(this.wire);
-    await this.wire.open();
+    const wire = new Wire(this.#settings.talk);
+    listen(wire);
+    await wire.open();
     const { root, folder } = this.#settings;
-    const begun = await this.wire.ask("initialize", {
+    const begun = await wire.ask("initialize", {
       processId: null,
       clientInfo: { name: "mullwright web" },
       rootUri: root,
       workspaceFolders: [{ uri: root, name: folder }],
       capabilities: CAPABILITIES,
     });
+    if (wire.over !== undefined) {
+      throw new Error(wire.over || "The server ended before it answered.");
+    }
+    this.wire = wire;
     this.capabilities = begun.capabilities;
-    this.wire.tell("initialized", {});
+    wire.tell("initialized", {});
     for (const { model } of this.#open.values()) {
       this.#tellOpen(model);
     }
   }
 
-  /** Keeps the server's text in step with that model until it is disposed of. */
+  /** Keeps the server's text in step with that model until it is closed. */
   open(model) {
     const changes = model.onDidChangeContent((event) =>
       this.wire.tell("textDocument/didChange", {
@@ -110,9 +117,12 @@ export class Session {
 
   close(model) {
     const uri = model.uri.toString();
-    this.#open.get(uri)?.changes.dispose();
-    this.#open.delete(uri);
-    this.wire.tell("textDocument/didClose", { textDocument: { uri } });
+    const open = this.#open.get(uri);
+    if (open) {
+      open.changes.dispose();
+      this.#open.delete(uri);
+      this.wire.tell("textDocument/didClose", { textDocument: { uri } });
+    }
   }
 
   #tellOpen(model) {

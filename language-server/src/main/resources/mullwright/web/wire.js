@@ -3,6 +3,9 @@
 const CANCELLED = -32800;
 const OUTDATED = -32801;
 const NOT_OFFERED = -32601;
+const FAILED = -32803;
+
+const SILENT = "The server does not answer. Start it again, and open the address it prints; what is not saved here can be copied over.";
 
 export class Refused extends Error {
   constructor({ code, message }) {
@@ -20,6 +23,9 @@ export class Wire {
   /** Called once with the reason when the talk is over. */
   whenOver = () => {};
 
+  /** The reason once it is over, empty if none was given. */
+  over;
+
   constructor(address) {
     this.#socket = new WebSocket(address);
     this.#socket.onmessage = (event) => this.#take(JSON.parse(event.data));
@@ -30,7 +36,7 @@ export class Wire {
   open() {
     return new Promise((opened, failed) => {
       this.#socket.addEventListener("open", () => opened());
-      this.#socket.addEventListener("error", () => failed(new Error("The server does not answer.")));
+      this.#socket.addEventListener("close", ({ reason }) => failed(new Error(reason || SILENT)));
     });
   }
 
@@ -93,10 +99,16 @@ export class Wire {
       this.#send({ id, error: { code: NOT_OFFERED, message: `'${method}' is not offered.` } });
       return;
     }
-    this.#send({ id, result: (await handler(params)) ?? null });
+    try {
+      this.#send({ id, result: (await handler(params)) ?? null });
+    } catch (failed) {
+      // who asked waits for an answer
+      this.#send({ id, error: { code: FAILED, message: `'${method}' failed: ${failed.message}` } });
+    }
   }
 
   #over(reason) {
+    this.over = reason;
     for (const { answered } of this.#waiting.values()) {
       answered(null);
     }

@@ -2,21 +2,35 @@
 
 const bar = () => document.getElementById("word");
 
-/** @param choices `[label, action]`; the word goes once one is taken */
+// where the focus was before it came to the bar
+let back;
+
+/**
+ * @param choices `[label, action]`; the word goes once one is taken
+ * @returns takes the word back if it is still there
+ */
 export function say(sentence, choices = [["Close", () => {}]]) {
   const words = document.createElement("span");
   words.textContent = sentence;
   const buttons = choices.map(([label, action]) => {
     const button = document.createElement("button");
     button.textContent = label;
+    button.onfocus = ({ relatedTarget }) => {
+      if (!bar().contains(relatedTarget)) {
+        back = relatedTarget;
+      }
+    };
     button.onclick = () => {
       unsay();
+      // whoever was writing writes on
+      back?.focus();
       action();
     };
     return button;
   });
   bar().replaceChildren(words, ...buttons);
   bar().hidden = false;
+  return () => bar().contains(words) && unsay();
 }
 
 export function unsay() {
