@@ -62,8 +62,8 @@ try {
   // completion: a part's name
   await word("jamb", "as jamb").dblclick();
   await page.keyboard.type("mul");
-  const suggestion = page.locator(".suggest-widget .monaco-list-row", { hasText: "mullion" });
-  await suggestion.first().waitFor();
+  const suggested = page.locator(".suggest-widget .monaco-list-row");
+  await suggested.filter({ hasText: "mullion" }).first().waitFor();
   await done("names are offered while one is typed");
   await page.keyboard.press("Escape");
   await page.keyboard.press("Control+z");
@@ -124,6 +124,11 @@ try {
   await page.getByRole("button", { name: "Take the one on the disk" }).click();
   await until("taken", async () => (await line("looked over").innerText()).includes("by"));
   await until("clean", async () => page.locator("#save").isDisabled());
+  // names are offered as before
+  await page.keyboard.press("Control+Home");
+  await page.keyboard.press("Control+Space");
+  await suggested.filter({ hasText: "use" }).first().waitFor();
+  await page.keyboard.press("Escape");
 
   // an outside edit of a clean text shows by itself, and the cursor stays where it is
   await page.locator("#editor textarea, #editor .native-edit-context").first().focus();
@@ -239,11 +244,13 @@ try {
   await page.setViewportSize({ width: 680, height: 450 });
   await page.getByRole("button", { name: "captured.wall" }).click();
   await page.getByRole("button", { name: "east.wall" }).click();
-  await until("the open file is in sight", async () => {
-    const list = await page.locator("#files").boundingBox();
-    const row = await page.locator('#files [aria-current="true"]').boundingBox();
-    return row.y >= list.y && row.y + row.height <= list.y + list.height;
-  });
+  const inSight = () =>
+    page.evaluate(() => {
+      const list = document.getElementById("files").getBoundingClientRect();
+      const row = document.querySelector('#files [aria-current="true"]').getBoundingClientRect();
+      return row.top >= list.top && row.bottom <= list.bottom;
+    });
+  await until("the open file is in sight", inSight);
   await done("enlarged");
 
   assert.deepEqual(foreign, [], "nothing is asked of another machine");

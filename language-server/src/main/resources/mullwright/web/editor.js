@@ -39,31 +39,3 @@ export function make(monaco, element) {
     formatOnType: true,
   });
 }
-
-/** Two texts side by side until the dialog is closed. */
-export function compare(monaco, title, theirs, mine) {
-  const dialog = document.createElement("dialog");
-  const heading = document.createElement("h2");
-  heading.textContent = title;
-  const close = document.createElement("button");
-  close.textContent = "Close";
-  close.onclick = () => dialog.close();
-  const place = document.createElement("div");
-  dialog.append(heading, place, close);
-  document.body.append(dialog);
-  dialog.showModal();
-  const texts = [theirs, mine].map((text) => monaco.editor.createModel(text, "plaintext"));
-  const editor = monaco.editor.createDiffEditor(place, {
-    readOnly: true,
-    originalEditable: false,
-    automaticLayout: true,
-    minimap: { enabled: false },
-    hideUnchangedRegions: { enabled: true },
-  });
-  editor.setModel({ original: texts[0], modified: texts[1] });
-  dialog.onclose = () => {
-    editor.dispose();
-    texts.forEach((text) => text.dispose());
-    dialog.remove();
-  };
-}

@@ -1,5 +1,5 @@
 // Saving, and what is done where the disk has another text than was edited, or none.
-import { compare } from "./editor.js";
+import { Comparison } from "./comparison.js";
 import { Conflict, read } from "./folder.js";
 import { say } from "./word.js";
 
@@ -8,6 +8,8 @@ import { say } from "./word.js";
  * @param leave leaves a text that is not wanted any more
  */
 export function saver({ monaco, documents }, { look, leave }) {
+  const comparison = new Comparison(monaco);
+
   /** Saves what was typed, if anything was. */
   async function save(path) {
     if (path !== undefined && documents.isChanged(path)) {
@@ -44,7 +46,7 @@ export function saver({ monaco, documents }, { look, leave }) {
     return [
       ["Compare", async () => {
         const model = await documents.model(path);
-        compare(monaco, `${path}: on the disk, and here`, disk.text, model.getValue());
+        comparison.show(`${path}: on the disk, and here`, disk.text, model.getValue());
         say(sentence, [...choices(path, sentence, disk), ["Close", () => {}]]);
       }],
       ["Take the one on the disk", take],

@@ -69,6 +69,8 @@ function theme(monaco, name, base, colours) {
       return { token, foreground, ...(fontStyle && { fontStyle }) };
     }),
     colors: {
+      // the page's own paper
+      "editor.background": base === "vs" ? "#ffffff" : "#1e2426",
       "editorInlayHint.background": "#00000000",
       "editorInlayHint.foreground": base === "vs" ? "#5b6b70" : "#98a6aa",
     },
