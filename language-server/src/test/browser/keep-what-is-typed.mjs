@@ -19,20 +19,24 @@ const { page, wrong, foreign } = await watched(browser);
 const done = steps(page, pictures);
 
 // the text the server has, made of what it was told; and the talk, to be cut
-const talk = { told: [], texts: new Map(), refusing: "9 pages are open already.", held: undefined, cut() {} };
+const talk = { told: [], texts: new Map(), refusing: "9 pages are open already.", held: {}, cut() {} };
 await page.routeWebSocket(/.*/, (socket) => {
   if (talk.refusing) {
     socket.close({ code: 1013, reason: talk.refusing });
     return;
   }
   const server = socket.connectToServer();
+  const asked = new Map();
   Object.assign(talk, { told: [], texts: new Map(), cut: () => (server.close(), socket.close({ code: 1001 })) });
   socket.onMessage((message) => {
-    tell(JSON.parse(message));
+    const said = JSON.parse(message);
+    asked.set(said.id, said.method);
+    tell(said);
     server.send(message);
   });
   server.onMessage(async (message) => {
-    await talk.held;
+    const { id, method } = JSON.parse(message);
+    await (method === undefined && talk.held[asked.get(id)]);
     socket.send(message);
   });
 });
@@ -147,7 +151,7 @@ const all = {
 
   async "the talk is cut while somebody types, and the server has all of it afterwards"() {
     const answers = gate();
-    talk.held = answers.opened;
+    talk.held = { initialize: answers.opened };
     await typeAtEnd("\ndoor ");
     const before = talk.told;
     talk.cut();
@@ -158,7 +162,7 @@ const all = {
     await page.keyboard.type("2");
     assert.deepEqual(talk.told, ["initialize"], "nothing is told or asked before it has begun");
     answers.open();
-    talk.held = undefined;
+    talk.held = {};
     await until("the server has it", () => known("a.wall") === "// a.wall\n// one two\ndoor D12");
     await page.locator("#rows", { hasText: "a.wall:3" }).waitFor();
     await word.waitFor({ state: "detached" });
@@ -317,6 +321,47 @@ const all = {
     await row("a.wall").waitFor({ state: "detached" });
     await page.locator("#empty").waitFor();
     assert.equal(known("a.wall"), undefined);
+  },
+
+  async "a name is changed everywhere or nowhere"() {
+    await open("ferry-terminal/east.wall");
+    await page.evaluate(() => window.monaco.editor.getEditors()[0].focus());
+    await page.keyboard.press("Control+Home");
+    await page.keyboard.type("// not saved\n");
+    await open("catalog/captured.wall");
+    const answer = gate();
+    const rename = async (name) => {
+      await page.evaluate(() => {
+        const [editor] = window.monaco.editor.getEditors();
+        const [{ range }] = editor.getModel().findMatches("system captured-6", false, false, true, null, false);
+        editor.setPosition({ lineNumber: range.startLineNumber, column: range.endColumn });
+        editor.focus();
+      });
+      await page.keyboard.press("F2");
+      const box = page.locator(".rename-box input");
+      await box.waitFor();
+      await box.fill(name);
+      await page.keyboard.press("Enter");
+    };
+    talk.held = { "textDocument/rename": answer.opened };
+    await rename("late-1");
+    await until("asked", () => talk.told.includes("textDocument/rename"));
+    await page.evaluate(() => {
+      const { monaco } = window;
+      const other = monaco.editor.getModels().find(({ uri }) => uri.path.endsWith("east.wall"));
+      const range = new monaco.Range(1, 1, 1, 1);
+      other.pushEditOperations([], [{ range, text: "// moved on, " }], () => null);
+    });
+    answer.open();
+    talk.held = {};
+    await word.filter({ hasText: "moved on" }).waitFor();
+    assert.ok(![...talk.texts.values()].some((text) => text.includes("late-1")));
+    await rename("early-1");
+    const users = ["catalog/captured.wall", "ferry-terminal/east.wall", "tower/north.wall"];
+    await until("changed everywhere", () => users.every((path) => known(path)?.includes("system early-1")));
+    assert.match(known("ferry-terminal/east.wall"), /^\/\/ moved on, \/\/ not saved\n/);
+    await page.evaluate(() => window.monaco.editor.getModels().forEach((model) => model.undo()));
+    await until("taken back everywhere", () => !users.some((path) => known(path).includes("early-1")));
   },
 
   async "why a new wall cannot be made is said"() {

@@ -1,4 +1,5 @@
 // Loads Monaco from the page's own server and makes the editor.
+import { notices } from "./notices.js";
 
 /** Resolves with Monaco. */
 export function load() {
@@ -18,8 +19,9 @@ export function load() {
   );
 }
 
+/** To be made before anything else is asked of Monaco, which tells nobody what it has to tell otherwise. */
 export function make(monaco, element) {
-  return monaco.editor.create(element, {
+  const options = {
     model: null,
     ariaLabel: "Text of the wall. F6 leaves it for the findings.",
     automaticLayout: true,
@@ -37,5 +39,6 @@ export function make(monaco, element) {
     // feet and inches may be written with their typographic marks
     unicodeHighlight: { ambiguousCharacters: false },
     formatOnType: true,
-  });
+  };
+  return monaco.editor.create(element, options, { notificationService: notices });
 }

@@ -19,19 +19,30 @@ export async function toWorkspaceEdit({ monaco, documents }, edit) {
   };
 }
 
+export const MOVED_ON = "The text has moved on meanwhile, so nothing was changed: ask again.";
+
+/** True if one of the texts is another than the one the edits were made for. */
+export function movedOn({ monaco }, edit) {
+  return editsByFile(edit).some(
+    ({ uri, version }) =>
+      version !== null && version !== monaco.editor.getModel(monaco.Uri.parse(uri))?.getVersionId(),
+  );
+}
+
 /**
  * Does the edits; each text can take its own back.
  * @returns why not, and nothing was done then; undefined if they are done
  */
-export async function apply({ monaco, documents }, edit) {
+export async function apply(page, edit) {
+  const { monaco, documents } = page;
   const files = editsByFile(edit);
   await documents.models(files.map(({ uri }) => uri));
   const models = files.map(({ uri }) => monaco.editor.getModel(monaco.Uri.parse(uri)));
   if (models.includes(null)) {
     return "A file to be edited cannot be opened, so nothing was changed.";
   }
-  if (files.some(({ version }, at) => version !== null && version !== models[at].getVersionId())) {
-    return "The text has moved on meanwhile, so nothing was changed: ask again.";
+  if (movedOn(page, edit)) {
+    return MOVED_ON;
   }
   files.forEach(({ edits }, at) => {
     models[at].pushStackElement();

@@ -28,9 +28,9 @@ const FEATURES = [completion, hints, hover, layout, mends, names, outline, token
 const element = (id) => document.getElementById(id);
 const settings = await (await fetch("settings.json")).json();
 const monaco = await load();
+const editor = make(monaco, element("editor"));
 registerWall(monaco);
 followScheme(monaco);
-const editor = make(monaco, element("editor"));
 const session = new Session(settings);
 const documents = new Documents(monaco, session, settings.root);
 const findings = new Findings(monaco, documents);

@@ -1,6 +1,8 @@
 // Names: where they are made and used, and how they are changed.
-import { toWorkspaceEdit } from "./edits.js";
+import { MOVED_ON, movedOn, toWorkspaceEdit } from "./edits.js";
 import { position, toRange } from "./shapes.js";
+
+const NO_ANSWER = "The server has no answer now, so nothing was changed: ask again.";
 
 export function register(page) {
   const { monaco, session, documents } = page;
@@ -60,7 +62,11 @@ function renaming(page) {
       try {
         const params = { position: position(where), newName };
         const edit = await session.about(model, "rename", params, token);
-        return edit ? await toWorkspaceEdit(page, edit) : { edits: [] };
+        if (!edit) {
+          return { edits: [], rejectReason: NO_ANSWER };
+        }
+        const made = await toWorkspaceEdit(page, edit);
+        return movedOn(page, edit) ? { edits: [], rejectReason: MOVED_ON } : made;
       } catch (refused) {
         return { edits: [], rejectReason: refused.message };
       }
