@@ -208,8 +208,11 @@ final class Folder {
   /** The file itself, past all links, whether or not it exists; null if it lies outside. */
   private Path target(String path) throws IOException {
     try {
-      Path root = files.root().toRealPath();
       Path named = files.absolute(path);
+      if (!Files.exists(files.root())) {
+        return named;
+      }
+      Path root = files.root().toRealPath();
       if (Files.exists(named)) {
         Path file = named.toRealPath();
         return file.startsWith(root) && !Files.isDirectory(file) ? file : null;

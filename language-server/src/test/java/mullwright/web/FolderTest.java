@@ -280,6 +280,17 @@ class FolderTest {
   }
 
   @Test
+  void thatTheWholeFolderIsGoneIsSaid() throws IOException {
+    Files.move(root, disk.resolve("elsewhere"));
+    assertThat(folder.read("east.wall")).isEmpty();
+    assertThat(folder.list()).isEmpty();
+    assertThat(folder.save("east.wall", "mine", Optional.empty()))
+        .isInstanceOfSatisfying(
+            Folder.Refused.class,
+            refused -> assertThat(refused.sentence()).contains("there is no such folder"));
+  }
+
+  @Test
   void aNameTooLongForTheDiskIsRefusedWithTheReason() throws IOException {
     assertThat(folder.save("x".repeat(300) + ".wall", WALL, Optional.empty()))
         .isInstanceOfSatisfying(
