@@ -251,6 +251,9 @@ try {
       return row.top >= list.top && row.bottom <= list.bottom;
     });
   await until("the open file is in sight", inSight);
+  // a word of many lines takes room from the list
+  await page.evaluate(async () => (await import("./word.js")).say("Something is to be said. ".repeat(12)));
+  await until("it still is", inSight);
   await done("enlarged");
 
   assert.deepEqual(foreign, [], "nothing is asked of another machine");

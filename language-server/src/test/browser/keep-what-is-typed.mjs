@@ -195,8 +195,26 @@ const all = {
     await until("what the disk has", async () => (await shown()) === "// another's\n");
   },
 
+  async "a click is not lost on a list that changes under it"() {
+    const { x, y, height } = await row("b.wall").boundingBox();
+    await page.mouse.move(x + 30, y + height / 2);
+    await page.mouse.down();
+    put("z.wall", "");
+    await row("z.wall").waitFor();
+    await page.evaluate(() => {
+      const { monaco } = window;
+      const [model] = monaco.editor.getModels().filter(({ uri }) => uri.path.endsWith("/b.wall"));
+      model.pushEditOperations([], [{ range: new monaco.Range(1, 1, 1, 1), text: "door " }], () => null);
+    });
+    await page.getByRole("button", { name: "b.wall, not saved, 1 error" }).waitFor();
+    await page.mouse.up();
+    await until("open", async () => (await page.locator("#place").innerText()).endsWith(" / b.wall"));
+    await undoTo("// b.wall\n");
+    unlinkSync(join(folder, "z.wall"));
+    await row("z.wall").waitFor({ state: "detached" });
+  },
+
   async "a conflict with one text does not hide what became of another"() {
-    await open("b.wall");
     await open("a.wall");
     await typeAtEnd("mine");
     let refused = false;

@@ -29,20 +29,14 @@ export function draw(paths, about, open) {
   if (drawn.length === 0) {
     drawn.push(heading(before, "There is no wall in this folder yet."));
   }
-  if (drawn.length !== list.children.length || drawn.some((one, i) => one !== list.children[i])) {
-    replace(list, drawn);
-  }
+  const stays = new Set(drawn);
+  before.forEach((element) => stays.has(element) || element.remove());
+  drawn.forEach((element, i) => {
+    if (list.children[i] !== element) {
+      list.insertBefore(element, list.children[i] ?? null);
+    }
+  });
   keepInSight(list);
-}
-
-function replace(list, drawn) {
-  const focused = list.contains(document.activeElement) && document.activeElement;
-  const top = list.scrollTop;
-  list.replaceChildren(...drawn);
-  list.scrollTop = top;
-  if (focused) {
-    focused.focus();
-  }
 }
 
 // what was kept in sight, and in how high a list

@@ -281,6 +281,8 @@ keys.go([
   { within: () => element("editor"), focus: () => current !== undefined && editor.focus() },
   part("rows", "button"),
 ]);
+// what takes room from the files must not take the open one out of sight
+new ResizeObserver(draw).observe(element("files"));
 documents.whenChanged = takeStock;
 findings.whenChanged = draw;
 

@@ -28,7 +28,9 @@ export function say(sentence, choices = [["Close", () => {}]]) {
     };
     return button;
   });
-  bar().replaceChildren(words, ...buttons);
+  const offered = document.createElement("div");
+  offered.append(...buttons);
+  bar().replaceChildren(words, offered);
   bar().hidden = false;
   return () => bar().contains(words) && unsay();
 }
