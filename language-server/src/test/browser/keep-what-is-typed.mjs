@@ -19,7 +19,7 @@ const { page, wrong, foreign } = await watched(browser);
 const done = steps(page, pictures);
 
 // the text the server has, made of what it was told; and the talk, to be cut
-const talk = { told: [], texts: new Map(), refusing: "9 pages are open already.", held: {}, cut() {} };
+const talk = { told: [], answered: [], texts: new Map(), refusing: "9 pages are open already.", held: {}, cut() {} };
 await page.routeWebSocket(/.*/, (socket) => {
   if (talk.refusing) {
     socket.close({ code: 1013, reason: talk.refusing });
@@ -27,7 +27,7 @@ await page.routeWebSocket(/.*/, (socket) => {
   }
   const server = socket.connectToServer();
   const asked = new Map();
-  Object.assign(talk, { told: [], texts: new Map(), cut: () => (server.close(), socket.close({ code: 1001 })) });
+  Object.assign(talk, { told: [], answered: [], texts: new Map(), cut: () => (server.close(), socket.close({ code: 1001 })) });
   socket.onMessage((message) => {
     const said = JSON.parse(message);
     asked.set(said.id, said.method);
@@ -38,6 +38,7 @@ await page.routeWebSocket(/.*/, (socket) => {
     const { id, method } = JSON.parse(message);
     await (method === undefined && talk.held[asked.get(id)]);
     socket.send(message);
+    talk.answered.push(method === undefined && asked.get(id));
   });
 });
 
@@ -168,6 +169,17 @@ const all = {
     await word.waitFor({ state: "detached" });
     await undoTo("// a.wall\n// one two");
     await until("here and there", () => known("a.wall") === "// a.wall\n// one two");
+
+    // what the server before this one gave for colours means nothing to it
+    const isColours = (method) => method && method.includes("/semanticTokens/");
+    const colours = () => talk.told.find(isColours);
+    const unanswered = () => talk.told.filter(isColours).length - talk.answered.filter(isColours).length;
+    await look();
+    await until("colours are known", () => colours() && unanswered() === 0);
+    const second = talk.told;
+    talk.cut();
+    await until("it begins anew and asks for colours", () => talk.told !== second && colours());
+    assert.equal(colours(), "textDocument/semanticTokens/full");
   },
 
   async "a save whose answer is late is not taken for another's"() {

@@ -5,17 +5,21 @@ export function register({ monaco, session, refreshes }) {
   if (!offered) {
     return;
   }
+  // a server knows only the answers it gave itself, and numbers them as any other does
+  const answering = new WeakMap();
   monaco.languages.registerDocumentSemanticTokensProvider("wall", {
     onDidChange: refreshes.event("workspace/semanticTokens/refresh"),
     getLegend: () => offered.legend,
     async provideDocumentSemanticTokens(model, lastResultId, token) {
-      const delta = lastResultId && offered.full?.delta;
+      const { wire } = session;
+      const delta = lastResultId && offered.full?.delta && answering.get(model) === wire;
       const answer = delta
         ? await session.about(model, "semanticTokens/full/delta", { previousResultId: lastResultId }, token)
         : await session.about(model, "semanticTokens/full", {}, token);
       if (!answer) {
         return null;
       }
+      answering.set(model, wire);
       return answer.edits
         ? {
             resultId: answer.resultId,
