@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, rmSync, unlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gate, launch, steps, until, watched } from "./page.mjs";
+import { overhear } from "./talk.mjs";
 
 const [address, folder, pictures] = process.argv.slice(2);
 const disk = (path) => readFileSync(join(folder, path), "utf8");
@@ -18,52 +19,8 @@ const browser = await launch();
 const { page, wrong, foreign } = await watched(browser);
 const done = steps(page, pictures);
 
-// the text the server has, made of what it was told; and the talk, to be cut
-const talk = { told: [], answered: [], texts: new Map(), refusing: "9 pages are open already.", held: {}, cut() {} };
-await page.routeWebSocket(/.*/, (socket) => {
-  if (talk.refusing) {
-    socket.close({ code: 1013, reason: talk.refusing });
-    return;
-  }
-  const server = socket.connectToServer();
-  const asked = new Map();
-  Object.assign(talk, { told: [], answered: [], texts: new Map(), cut: () => (server.close(), socket.close({ code: 1001 })) });
-  socket.onMessage((message) => {
-    const said = JSON.parse(message);
-    asked.set(said.id, said.method);
-    tell(said);
-    server.send(message);
-  });
-  server.onMessage(async (message) => {
-    const { id, method } = JSON.parse(message);
-    await (method === undefined && talk.held[asked.get(id)]);
-    socket.send(message);
-    talk.answered.push(method === undefined && asked.get(id));
-  });
-});
-
-function tell({ method, params }) {
-  const { texts } = talk;
-  talk.told.push(method);
-  const uri = params?.textDocument?.uri;
-  if (method === "textDocument/didOpen") {
-    assert.ok(!texts.has(uri), `${uri} is opened once`);
-    texts.set(uri, params.textDocument.text);
-  } else if (method === "textDocument/didClose") {
-    texts.delete(uri);
-  } else if (method === "textDocument/didChange") {
-    params.contentChanges.forEach((change) => texts.set(uri, changed(texts.get(uri), change)));
-  }
-}
-
-function changed(text, { range, text: now }) {
-  if (!range) {
-    return now;
-  }
-  const starts = [0, ...[...text.matchAll(/\r\n|\r|\n/g)].map((end) => end.index + end[0].length)];
-  const offset = ({ line, character }) => starts[line] + character;
-  return text.slice(0, offset(range.start)) + now + text.slice(offset(range.end));
-}
+const talk = await overhear(page, folder);
+talk.refusing = "9 pages are open already.";
 
 const shown = () => page.evaluate(() => window.monaco.editor.getEditors()[0].getValue());
 const readOnly = () =>
@@ -71,7 +28,7 @@ const readOnly = () =>
     const { monaco } = window;
     return monaco.editor.getEditors()[0].getOption(monaco.editor.EditorOption.readOnly);
   });
-const known = (path) => [...talk.texts].find(([uri]) => decodeURIComponent(uri).endsWith(`/${path}`))?.[1];
+const { known } = talk;
 const row = (path) => page.locator(`#files [data-path="${path}"]`);
 const word = page.locator("#word:not([hidden])");
 const choose = (name) => page.getByRole("button", { name }).click();
@@ -385,7 +342,7 @@ const all = {
     answer.open();
     talk.held = {};
     await word.filter({ hasText: "moved on" }).waitFor();
-    assert.ok(![...talk.texts.values()].some((text) => text.includes("late-1")));
+    assert.ok(!known("catalog/captured.wall").includes("late-1"));
     await rename("early-1");
     const users = ["catalog/captured.wall", "ferry-terminal/east.wall", "tower/north.wall"];
     await until("changed everywhere", () => users.every((path) => known(path)?.includes("system early-1")));
