@@ -292,6 +292,13 @@ const all = {
     // what was typed can still be reached
     await open("a.wall");
     assert.equal(await shown(), kept);
+    await word.filter({ hasText: "“a.wall” is no longer in the folder" }).waitFor();
+    // and where it comes back, that is no longer said
+    put("a.wall", "// back\n");
+    await word.waitFor({ state: "detached" });
+    unlinkSync(join(folder, "a.wall"));
+    await word.filter({ hasText: "“a.wall” is no longer in the folder" }).waitFor();
+    assert.equal(await shown(), kept);
     await page.keyboard.press("Control+s");
     await word.filter({ hasText: "was deleted since it was opened" }).waitFor();
     // the word can be reached by the keyboard

@@ -39,6 +39,8 @@ const page = { monaco, session, documents, findings, refreshes: new Refreshes(mo
 let there = [];
 let current;
 const views = new Map();
+// takes back that the open file is gone
+let unsayGone = () => {};
 
 // --- the server
 
@@ -111,7 +113,7 @@ function show(path, model) {
   if (documents.isDamaged(path)) {
     say(`“${path}” holds bytes that are no text, and can be read only: save it as UTF-8 first.`);
   } else if (documents.gone.includes(path)) {
-    lost(path, `“${path}” is no longer in the folder.`);
+    unsayGone = lost(path, `“${path}” is no longer in the folder.`);
   } else if (documents.isEvened(path)) {
     say(`The lines of “${path}” end in more than one way. Saved from here, all end as most of them do.`);
   }
@@ -166,8 +168,6 @@ async function lookNow() {
     unsayGone = lost(current, `“${current}” is no longer in the folder.`);
   }
 }
-
-let unsayGone = () => {};
 
 /** The path in an address; what is no escaped path names no file. */
 function named(hash) {
