@@ -105,7 +105,12 @@ final class WallReader {
   private Map<String, Given<String>> finish(List<Properties> lines) {
     Map<String, Given<String>> finish = new LinkedHashMap<>();
     for (Properties of : lines) {
-      for (Phrase phrase : of.phrases("finish")) {
+      List<Phrase> phrases = of.phrases("finish");
+      if (phrases.stream().anyMatch(phrase -> phrase.word(1).isEmpty())) {
+        // of all sides: what another wall says of one of them holds no more
+        finish.clear();
+      }
+      for (Phrase phrase : phrases) {
         Given<String> name = phrase.word(0).orElseThrow();
         finish.put(phrase.word(1).map(Given::value).orElse(""), name);
         catalog

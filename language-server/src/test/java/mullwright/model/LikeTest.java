@@ -54,6 +54,20 @@ class LikeTest {
   }
 
   @Test
+  void aFinishOfAllSidesStandsInPlaceOfThoseOfSides() {
+    String sides = "wall East {\n finish bronze outside, clear inside\n";
+    Seen all =
+        Seen.of(EAST.replace("wall East {", sides) + "wall West like East {\n finish grey\n}\n");
+    assertThat(all.wall().finish()).containsOnlyKeys("");
+    Seen one =
+        Seen.of(
+            EAST.replace("wall East {", sides)
+                + "wall West like East {\n finish grey outside\n}\n");
+    assertThat(one.wall().finish()).containsOnlyKeys("outside", "inside");
+    assertThat(one.wall().finish().get("inside").value()).isEqualTo("clear");
+  }
+
+  @Test
   void mirroredLinesStandInReverse() {
     Seen seen = west("mirrored", "").sound();
     // 60, 48, 36 from the left becomes 36, 48, 60, and each line keeps its name
