@@ -127,16 +127,24 @@ abstract class LineTyper {
         afterAssign();
       }
       case STRING -> string(token);
-      case OPEN_STRING -> {
-        out.report(new NotClosed(NotClosed.What.STRING, token.range()));
-        emit(token.as(previousIs(NOTE, VERIFY, HOLD) ? STRING : FAULT));
-      }
+      case OPEN_STRING -> openString(token);
       case STRAY -> {
         out.report(new StrayCharacter(token.getText(), token.range()));
         emit(token.as(FAULT));
       }
       default -> emit(token);
     }
+  }
+
+  /** A quote that nothing closes; alone after a number it is an inch mark that stands off. */
+  private void openString(WallToken token) {
+    if (previousIs(NUMBER) && token.getText().substring(1).isBlank()) {
+      TextRange whole = new TextRange(previous.start(), token.start() + 1);
+      out.report(new InchMarkMissing(previous.getText(), whole));
+    } else {
+      out.report(new NotClosed(NotClosed.What.STRING, token.range()));
+    }
+    emit(token.as(previousIs(NOTE, VERIFY, HOLD) ? STRING : FAULT));
   }
 
   private void unmarked(WallToken token) {

@@ -25,6 +25,7 @@ class TextFixesTest {
       value = {
         "line C at 5'-6,                      line C at 5'-6\"",
         "line C at 5' -6\",                   line C at 5'-6\"",
+        "line C at 132 \",                    line C at 132\"",
         "|line C at 1,200 mm|,                line C at 1200 mm",
         "lnie C at 9',                        line C at 9'",
         "lines F..M at 20' spaced 7 @ 30'-0\" / 7, lines F..M at 20' spaced 7 equal in 30'-0\"",
