@@ -2,18 +2,21 @@ package mullwright.workspace;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import mullwright.check.Finding;
 import mullwright.check.Unused;
+import mullwright.check.WallFacts;
 import mullwright.layout.Cell;
 import mullwright.layout.HorizontalPiece;
 import mullwright.layout.VerticalPiece;
 import mullwright.layout.WallLayout;
+import mullwright.review.WallFactsReader;
 
 /**
  * An edit that is only thought of: whether anything would mean something else after it, and how
@@ -38,12 +41,12 @@ public record Supposition(Snapshot before, Map<String, String> after) {
   /**
    * Why the edit is not one that only says the same in other words: a sentence, empty if it is.
    * Looked at are all walls of the workspace that use one of the files: every cut length, every
-   * size of glass, everything that is found.
+   * size of glass, every fact of the wall and of the parts it is made of, everything that is found.
    */
   public Optional<String> difference(Cancel cancel) {
     Snapshot then = before.supposing(after);
-    Map<String, Object> was = new TreeMap<>();
-    Map<String, Object> is = new TreeMap<>();
+    Map<String, Map<Object, Integer>> was = new LinkedHashMap<>();
+    Map<String, Map<Object, Integer>> is = new LinkedHashMap<>();
     for (String path : concerned(cancel)) {
       before.reading(path).ifPresent(reading -> describe(reading, was, cancel));
       then.reading(path).ifPresent(reading -> describe(reading, is, cancel));
@@ -56,7 +59,7 @@ public record Supposition(Snapshot before, Map<String, String> after) {
     Set<String> names = new LinkedHashSet<>(was.keySet());
     names.addAll(is.keySet());
     for (String name : names) {
-      if (!java.util.Objects.equals(was.get(name), is.get(name))) {
+      if (!Objects.equals(was.get(name), is.get(name))) {
         return Optional.of(name + " would be another");
       }
     }
@@ -115,17 +118,16 @@ public record Supposition(Snapshot before, Map<String, String> after) {
     return concerned;
   }
 
-  private static void describe(Reading reading, Map<String, Object> told, Cancel cancel) {
-    for (WallLayout layout : reading.layouts()) {
-      List<Object> sizes = new ArrayList<>();
-      layout.verticals().forEach(piece -> sizes.add(piece.length()));
-      layout.horizontals().forEach(piece -> sizes.add(piece.length()));
-      for (Cell cell : layout.cells()) {
-        sizes.add(cell.glassWidth());
-        sizes.add(cell.glassHeight());
-        sizes.add(cell.glass().map(glass -> glass.name()).orElse(""));
-      }
-      told.put("a size in wall " + layout.wall().name(), sizes);
+  /** Walls of one name, in several files, are told side by side. */
+  private static void describe(
+      Reading reading, Map<String, Map<Object, Integer>> told, Cancel cancel) {
+    for (WallFacts facts : reading.walls()) {
+      cancel.check();
+      String wall = " in wall " + facts.wall().name();
+      tell("a size" + wall, sizes(facts.layout()), told);
+      WallFactsReader.read(facts)
+          .facts()
+          .forEach((fact, value) -> tell("“" + fact + "”" + wall, value, told));
     }
     for (Finding finding : reading.findings(cancel)) {
       if (finding.rule().equals(Unused.NAME)) {
@@ -136,7 +138,23 @@ public record Supposition(Snapshot before, Map<String, String> after) {
           finding.piece().isEmpty()
               ? "what the rule “" + finding.rule() + "” finds in the text"
               : "what the rule “" + finding.rule() + "” finds of " + finding.piece();
-      told.merge(name, 1, (was, one) -> was instanceof Integer count ? count + 1 : was);
+      tell(name, finding.rule(), told);
     }
+  }
+
+  private static void tell(String name, Object what, Map<String, Map<Object, Integer>> told) {
+    told.computeIfAbsent(name, first -> new HashMap<>()).merge(what, 1, Integer::sum);
+  }
+
+  private static List<Object> sizes(WallLayout layout) {
+    List<Object> sizes = new ArrayList<>();
+    layout.verticals().forEach(piece -> sizes.add(piece.length()));
+    layout.horizontals().forEach(piece -> sizes.add(piece.length()));
+    for (Cell cell : layout.cells()) {
+      sizes.add(cell.glassWidth());
+      sizes.add(cell.glassHeight());
+      sizes.add(cell.glass().map(glass -> glass.name()).orElse(""));
+    }
+    return sizes;
   }
 }

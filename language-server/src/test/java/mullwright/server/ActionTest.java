@@ -6,6 +6,8 @@ import java.util.List;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is offered to be done to a text, and what the text becomes. */
 class ActionTest extends ProtocolTalk {
@@ -123,6 +125,72 @@ class ActionTest extends ProtocolTalk {
     assertThat(after(picked(one), address, EAST))
         .contains("    vertical A  as jamb\n    vertical B..E  as mullion\n    vertical F");
     assertThat(titles(actions(address, EAST, "A  as jamb"))).noneMatch(it -> it.contains("as one"));
+  }
+
+  /** Two lines are fewer than three, so that what is said of them would be the narrower then. */
+  @Test
+  void statementsThatOverrideAnotherDoNotBecomeOneThatDoesNot() {
+    String text = EAST.replace("    vertical F", "    vertical C..D  as rail-s\n    vertical F");
+    String address = open("walls/east.wall", text);
+    CodeAction one =
+        titled(actions(address, text, "C  as mullion"), "Write these 4 statements as one, of B..E");
+    assertThat(WallTalk.refusal(talk.server.getTextDocumentService().resolveCodeAction(one)))
+        .contains("The text stays as it is, since “vertical C as” in wall East would be another.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"/* one */ A, B, C, D at", "A, /* two */ B, C, D at", "A, B, C, D at /* three */"})
+  void aListThatHoldsACommentKeepsIt(String list) {
+    String text = EAST.replace("A, B, C, D at", list);
+    String address = open("walls/east.wall", text);
+    List<CodeAction> offers = actions(address, text, "B, C, D at");
+    for (CodeAction offer : offers) {
+      if (offer.getTitle().startsWith("Write A")) {
+        assertThat(after(picked(offer), address, text)).contains("/*");
+      }
+    }
+    assertThat(titles(offers).stream().anyMatch(it -> it.startsWith("Write A")))
+        .isNotEqualTo(list.contains("two"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "vertical /* D */ D  as mullion",
+        "vertical D  as mullion  // D",
+        "vertical D  as mullion  /* D */",
+        "// D\n    vertical D  as mullion",
+      })
+  void aCommentOnOneOfTheStatementsKeepsItApart(String commented) {
+    String text =
+        EAST.replace("vertical D  as mullion", commented)
+            .replace("    vertical E  as mullion\n", "");
+    String address = open("walls/east.wall", text);
+    assertThat(titles(actions(address, text, "C  as mullion")))
+        .noneMatch(it -> it.contains("as one"));
+  }
+
+  @Test
+  void aCommentBetweenSpacingsIsKeptWhereALineMoves() {
+    String text =
+        EAST.replace("5 @ 5'-0\"", "5'-0\",  // the door\n      3 @ 5'-0\", /* end */ 5'");
+    String address = open("walls/east.wall", text);
+    CodeAction right = titled(actions(address, text, "C  as mull"), "Move line C 1\" to the right");
+    assertThat(right.getDisabled()).isNull();
+    assertThat(after(picked(right), address, text))
+        .isEqualTo(text.replace("3 @ 5'-0\"", "5'-1\", 4'-11\", 5'-0\""));
+    CodeAction over = titled(actions(address, text, "B  as mull"), "Move line B 1\" to the right");
+    assertThat(over.getDisabled().getReason())
+        .isEqualTo("A comment stands between the spacings that change; move it first.");
+  }
+
+  @Test
+  void aLineThatMovesBackMakesItsBaysEqualAgain() {
+    String text = EAST.replace("5 @ 5'-0\"", "5'-0\", 5'-1\", 4'-11\", 2 @ 5'-0\"");
+    String address = open("walls/east.wall", text);
+    CodeAction left = titled(actions(address, text, "C  as mull"), "Move line C 1\" to the left");
+    assertThat(after(picked(left), address, text)).isEqualTo(EAST);
   }
 
   /**
@@ -245,6 +313,22 @@ class ActionTest extends ProtocolTalk {
         .endsWith(west);
     assertThat(after(split, address, text)).isEqualTo(EAST);
     assertThat(annotation(split).getDescription()).contains("uses walls/both.wall");
+  }
+
+  /** 2 feet would be 2 inches in a catalog in inches; no size hangs on it, nothing is found. */
+  @Test
+  void aPartStaysWhoseNumbersWouldMeanSomethingElse() {
+    String text =
+        "use \"../catalog/small.wall\"\nunits feet\n"
+            + "catalog {\n  fastener bolt-9 {\n    metal steel\n    length 2\n  }\n}\n"
+            + EAST.substring(28).replace("at sill", "at sill bolted 2 x bolt-9");
+    String address = open("walls/east.wall", text);
+    CodeAction move =
+        titled(actions(address, text, "r bolt-9", "refactor.extract"), "Move fastener bolt-9 to");
+    assertThat(WallTalk.refusal(talk.server.getTextDocumentService().resolveCodeAction(move)))
+        .contains(
+            "fastener bolt-9 stays where it is, since “part fastener bolt-9 length” in wall East"
+                + " would be another.");
   }
 
   @Test

@@ -3,24 +3,32 @@ package mullwright.server.action;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import mullwright.model.Grid;
 import mullwright.model.Wall;
 import mullwright.server.Document;
 import mullwright.server.Edits;
+import mullwright.server.Route;
 import mullwright.syntax.Argument;
 import mullwright.syntax.Block;
+import mullwright.syntax.Comment;
 import mullwright.syntax.Selection;
 import mullwright.syntax.Statement;
 import mullwright.syntax.StatementKind;
 import mullwright.syntax.TextRange;
 import mullwright.syntax.Word;
 import mullwright.workspace.Cursor;
+import mullwright.workspace.Supposition;
 import org.eclipse.lsp4j.CodeActionKind;
 
 /**
  * Writes what repeats as one range: the list {@code B, C, D} as {@code B..D}, and statements that
  * say the same of neighbouring lines, one after the other, as one statement.
+ *
+ * <p>A comment that would be lost with what goes is kept by not offering it. Refused if anything
+ * would mean something else: one statement reaches farther than each of several, and another that
+ * they override may then be the narrower.
  */
 @AutoService(ActionSource.class)
 public final class JoinIntoRange implements ActionSource {
@@ -45,6 +53,7 @@ public final class JoinIntoRange implements ActionSource {
     }
     List<Action> offers = new ArrayList<>();
     range(names(selection.get()), lines.get())
+        .filter(range -> !comments(selection.get().range(), selected))
         .ifPresent(
             range ->
                 offers.add(
@@ -167,14 +176,30 @@ public final class JoinIntoRange implements ActionSource {
   /** True if each stands on a line of its own and nothing but blanks beside or between them. */
   private static boolean alone(List<Statement> statements, Selected selected) {
     String text = segment(selected);
+    int end = statements.get(statements.size() - 1).range().end();
+    if (!text.substring(end).lines().findFirst().orElse("").isBlank()) {
+      return false;
+    }
     for (int i = 1; i < statements.size(); i++) {
       String between =
           text.substring(statements.get(i - 1).range().end(), statements.get(i).range().start());
       if (!between.isBlank() || between.chars().filter(c -> c == '\n').count() != 1) {
         return false;
       }
+      int name = selection(statements.get(i)).map(it -> it.range().start()).orElse(end);
+      if (comments(new TextRange(statements.get(i).range().start(), name), selected)) {
+        return false;
+      }
     }
     return true;
+  }
+
+  /** True if a comment stands there. */
+  private static boolean comments(TextRange range, Selected selected) {
+    Cursor cursor = selected.cursor();
+    return cursor.file().segments().get(cursor.segment()).comments().stream()
+        .map(Comment::range)
+        .anyMatch(it -> it.start() < range.end() && range.start() < it.end());
   }
 
   private static String segment(Selected selected) {
@@ -188,23 +213,50 @@ public final class JoinIntoRange implements ActionSource {
   }
 
   private static Edits replaced(Selection selection, String range, Selected selected) {
-    Document document = selected.document();
-    Edits edits = new Edits(document.view());
-    edits.replace(document, document.range(selected.cursor().segment(), selection.range()), range);
-    return edits;
+    Rewriting rewriting = new Rewriting(selected);
+    rewriting.replace(selection.range(), range);
+    return rewriting.edits();
   }
 
   private static Edits joined(Run run, Selected selected) {
-    Document document = selected.document();
-    int segment = selected.cursor().segment();
-    Edits edits = new Edits(document.view());
-    edits.replace(document, document.range(segment, run.first().range()), run.range());
+    Rewriting rewriting = new Rewriting(selected);
+    rewriting.replace(run.first().range(), run.range());
     Statement first = run.statements().get(0);
     Statement last = run.statements().get(run.statements().size() - 1);
-    edits.replace(
-        document,
-        document.range(segment, new TextRange(first.range().end(), last.range().end())),
-        "");
-    return edits;
+    rewriting.replace(new TextRange(first.range().end(), last.range().end()), "");
+    return rewriting.edits();
+  }
+
+  /** Other words for some of the cursor's statement, in ascending order. */
+  private static final class Rewriting {
+    private final Selected selected;
+    private final Edits edits;
+    private final StringBuilder after;
+
+    Rewriting(Selected selected) {
+      this.selected = selected;
+      this.edits = new Edits(selected.document().view());
+      this.after = new StringBuilder(selected.text());
+    }
+
+    void replace(TextRange range, String text) {
+      Document document = selected.document();
+      int segment = selected.cursor().segment();
+      edits.replace(document, document.range(segment, range), text);
+      int behind = selected.text().length() - document.file().absolute(segment, range).end();
+      int end = after.length() - behind;
+      after.replace(end - range.length(), end, text);
+    }
+
+    Edits edits() {
+      Document document = selected.document();
+      new Supposition(document.snapshot(), Map.of(document.path(), after.toString()))
+          .difference(selected.desk().cancel())
+          .ifPresent(
+              what -> {
+                throw Route.refused("The text stays as it is, since " + what + ".");
+              });
+      return edits;
+    }
   }
 }

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import mullwright.model.Grid;
 import mullwright.quantity.Length;
+import mullwright.quantity.LengthReader;
 import mullwright.server.Document;
 import mullwright.server.hover.Numbers;
 import mullwright.syntax.Clause;
 import mullwright.syntax.ClauseWord;
+import mullwright.syntax.Comment;
 import mullwright.syntax.Expression;
 import mullwright.syntax.Place;
 import mullwright.syntax.Statement;
@@ -19,9 +21,10 @@ import mullwright.workspace.Cursor;
 /**
  * Where the text says a grid line stands: by a spacing, by a place of its own, from another line.
  *
+ * @param segment of the file, that the statement stands in
  * @param lines those of the statement, in order
  */
-record LinePlace(Document home, Statement statement, int base, List<Grid.Line> lines, int at) {
+record LinePlace(Document home, Statement statement, int segment, List<Grid.Line> lines, int at) {
 
   /**
    * What the text would be after a move: from {@code start} to {@code end} of the file it gives way
@@ -37,7 +40,8 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
 
   /** Of a line of a grid; {@code statement} is null if the text is not at hand. */
   static LinePlace of(Document home, Grid grid, Grid.Line line) {
-    int base = home.file().segmentStart(line.origin().segment());
+    int segment = line.origin().segment();
+    int base = home.file().segmentStart(segment);
     Statement statement =
         home.snapshot()
             .cursor(home.path(), base + line.origin().range().start())
@@ -48,7 +52,7 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
       for (Grid.Line each : grid.lines()) {
         TextRange range = each.origin().range();
         if (each.origin().file().equals(line.origin().file())
-            && each.origin().segment() == line.origin().segment()
+            && each.origin().segment() == segment
             && statement.range().start() <= range.start()
             && range.end() <= statement.range().end()) {
           lines.add(each);
@@ -56,7 +60,7 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
       }
     }
     corner(statement, grid, lines).ifPresent(first -> lines.add(0, first));
-    return new LinePlace(home, statement, base, lines, lines.indexOf(line));
+    return new LinePlace(home, statement, segment, lines, lines.indexOf(line));
   }
 
   /** The line a face begins at, which the face before it has named already. */
@@ -114,22 +118,21 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
   }
 
   private Optional<Length> length(Expression.Literal literal) {
-    String text =
-        home.file().text().substring(base + literal.range().start(), base + literal.range().end());
-    return mullwright.quantity.LengthReader.read(text).value();
+    return LengthReader.read(written(literal.range())).value();
   }
 
   private Outcome spaced(Clause.Spaced spaced, Length by, Numbers units) {
     List<String> bays = new ArrayList<>();
+    List<TextRange> steps = new ArrayList<>();
     for (Clause.Spaced.Step step : spaced.steps()) {
       if (step.equal()) {
         return Outcome.refused("Its bays are to be equal; give them lengths of their own first.");
       }
       int count = step.count().map(it -> number(it.number())).orElse(1);
-      TextRange range = step.length().range();
-      String text = home.file().text().substring(base + range.start(), base + range.end());
+      String text = written(step.length().range());
       for (int i = 0; i < count; i++) {
         bays.add(text);
+        steps.add(step.range());
       }
     }
     if (bays.size() != lines.size() - 1) {
@@ -150,9 +153,45 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
       }
       bays.set(at, units.written(right));
     }
-    int first = spaced.steps().get(0).range().start();
-    int last = spaced.steps().get(spaced.steps().size() - 1).range().end();
-    return outcome(new TextRange(first, last), together(bays));
+    return told(bays, steps);
+  }
+
+  /**
+   * The steps that change, told anew with those beside them that have become equal to them.
+   *
+   * @param steps of each bay, the one that told it
+   */
+  private Outcome told(List<String> bays, List<TextRange> steps) {
+    int first = at - 1;
+    while (first > 0 && together(first - 1, bays, steps)) {
+      first--;
+    }
+    int last = Math.min(at, bays.size() - 1);
+    while (last < bays.size() - 1 && together(last, bays, steps)) {
+      last++;
+    }
+    TextRange range = steps.get(first).to(steps.get(last));
+    return commented(range)
+        ? Outcome.refused("A comment stands between the spacings that change; move it first.")
+        : outcome(range, together(bays.subList(first, last + 1)));
+  }
+
+  /** True if a bay and the next are told by one step, or may be. */
+  private boolean together(int bay, List<String> bays, List<TextRange> steps) {
+    TextRange one = steps.get(bay);
+    TextRange next = steps.get(bay + 1);
+    return one.equals(next) || bays.get(bay).equals(bays.get(bay + 1)) && !commented(one.to(next));
+  }
+
+  private boolean commented(TextRange range) {
+    return home.file().segments().get(segment).comments().stream()
+        .map(Comment::range)
+        .anyMatch(it -> it.start() < range.end() && range.start() < it.end());
+  }
+
+  private String written(TextRange range) {
+    int base = home.file().segmentStart(segment);
+    return home.file().text().substring(base + range.start(), base + range.end());
   }
 
   private static int number(String digits) {
@@ -174,6 +213,7 @@ record LinePlace(Document home, Statement statement, int base, List<Grid.Line> l
   }
 
   private Outcome outcome(TextRange range, String text) {
+    int base = home.file().segmentStart(segment);
     return new Outcome(base + range.start(), base + range.end(), text, "");
   }
 }
