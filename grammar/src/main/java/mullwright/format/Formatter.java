@@ -1,7 +1,8 @@
 package mullwright.format;
 
-import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.TextRange;
 
@@ -22,24 +23,25 @@ public final class Formatter {
 
   /** The smallest edits, line by line, that lay out the file; in order, none touching another. */
   public static List<TextEdit> edits(ParsedFile file) {
-    return LineEdits.of(file, laidOut(file));
+    return LineEdits.of(file, laidOut(file), line -> true);
   }
 
   /**
-   * Those of {@link #edits(ParsedFile)} that fall on lines the range touches.
+   * Those on lines that any of the ranges touches; the line one ends before, as where whole lines
+   * are chosen, is none of them.
    *
-   * @param range counted from the start of the file
+   * @param ranges counted from the start of the file
    */
-  public static List<TextEdit> edits(ParsedFile file, TextRange range) {
-    List<TextEdit> within = new ArrayList<>();
-    int start = file.lines().start(file.lines().line(range.start()));
-    int end = file.lines().end(file.lines().line(range.end()));
-    for (TextEdit edit : edits(file)) {
-      if (edit.start() >= start && edit.start() <= end) {
-        within.add(edit);
-      }
+  public static List<TextEdit> edits(ParsedFile file, List<TextRange> ranges) {
+    LineTable lines = file.lines();
+    BitSet touched = new BitSet();
+    for (TextRange range : ranges) {
+      int first = lines.line(range.start());
+      int last = lines.line(range.end());
+      boolean before = last > first && lines.start(last) == range.end();
+      touched.set(first, before ? last : last + 1);
     }
-    return List.copyOf(within);
+    return LineEdits.of(file, laidOut(file), touched::get);
   }
 
   private static List<Line> laidOut(ParsedFile file) {

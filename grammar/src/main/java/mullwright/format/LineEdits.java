@@ -2,6 +2,7 @@ package mullwright.format;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 
@@ -19,10 +20,17 @@ final class LineEdits {
     this.lineEnd = one ? "\n" : text.substring(table.end(0), table.start(1));
   }
 
-  static List<TextEdit> of(ParsedFile file, List<Line> lines) {
+  /**
+   * Those of some of the lines.
+   *
+   * @param wanted of which, by number
+   */
+  static List<TextEdit> of(ParsedFile file, List<Line> lines, IntPredicate wanted) {
     LineEdits edits = new LineEdits(file);
     for (int i = 0; i < lines.size(); i++) {
-      edits.line(i, lines.get(i).result());
+      if (wanted.test(i)) {
+        edits.line(i, lines.get(i).result());
+      }
     }
     return List.copyOf(edits.edits);
   }

@@ -156,9 +156,24 @@ class FormatterTest {
     String text = "wall W {\ngrid {\nfloor A at 0\nfloor Bbb at 20\n}\n}\n";
     ParsedFile file = ParsedFile.parse(text);
     int line = text.indexOf("floor Bbb");
-    List<TextEdit> edits = Formatter.edits(file, new TextRange(line + 3, line + 4));
+    List<TextEdit> edits = Formatter.edits(file, List.of(new TextRange(line + 3, line + 4)));
     assertThat(RoundTrip.applied(text, edits))
         .isEqualTo("wall W {\ngrid {\nfloor A at 0\n    floor   Bbb     at 20\n}\n}\n");
+  }
+
+  @Test
+  void editsOfWholeLinesLeaveTheNextAndTheBlanksBelow() {
+    String text = "wall W {\ngrid {\nfloor A at 0\n\n\n\nfloor Bbb at 20\n}\n}\n";
+    ParsedFile file = ParsedFile.parse(text);
+    int blank = text.indexOf("\n\n") + 1;
+    TextRange lines = new TextRange(text.indexOf("floor A"), blank);
+    assertThat(RoundTrip.applied(text, Formatter.edits(file, List.of(lines))))
+        .isEqualTo(text.replace("floor A at 0", "    floor A  at 0"));
+    TextRange next = new TextRange(blank, blank + 2);
+    assertThat(RoundTrip.applied(text, Formatter.edits(file, List.of(next))))
+        .isEqualTo(text.replace("\n\n\n\n", "\n\n"));
+    assertThat(RoundTrip.applied(text, Formatter.edits(file, List.of(lines, next, lines))))
+        .isEqualTo(text.replace("floor A at 0", "    floor A  at 0").replace("\n\n\n\n", "\n\n"));
   }
 
   @Test

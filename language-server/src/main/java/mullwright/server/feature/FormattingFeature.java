@@ -2,9 +2,7 @@ package mullwright.server.feature;
 
 import com.google.auto.service.AutoService;
 import com.google.gson.JsonObject;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import mullwright.format.Formatter;
 import mullwright.server.Client;
 import mullwright.server.Document;
@@ -40,11 +38,7 @@ public final class FormattingFeature implements Feature {
             DocumentRangeFormattingParams.class,
             DocumentRangeFormattingParams::getTextDocument,
             (parameters, document, desk) ->
-                edits(
-                    document,
-                    Formatter.edits(
-                        document.file(),
-                        range(document, Route.needed(parameters.getRange(), "range"))))),
+                within(document, List.of(Route.needed(parameters.getRange(), "range")))),
         Route.ofDocument(
             "textDocument/rangesFormatting",
             DocumentRangesFormattingParams.class,
@@ -67,11 +61,8 @@ public final class FormattingFeature implements Feature {
 
   /** The edits on lines of any of the ranges, each once. */
   private static List<TextEdit> within(Document document, List<Range> ranges) {
-    Set<mullwright.format.TextEdit> all = new LinkedHashSet<>();
-    for (Range range : ranges) {
-      all.addAll(Formatter.edits(document.file(), range(document, range)));
-    }
-    return edits(document, List.copyOf(all));
+    List<TextRange> touched = ranges.stream().map(range -> range(document, range)).toList();
+    return edits(document, Formatter.edits(document.file(), touched));
   }
 
   private static TextRange range(Document document, Range range) {
