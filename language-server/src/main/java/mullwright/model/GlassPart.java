@@ -121,23 +121,18 @@ final class GlassPart {
   /** A slip in a treatment would count as no treatment, and nobody would see it. */
   private void look(Given<String> words) {
     Origin at = words.origin();
-    int start = 0;
+    String written = properties.reading().spot().text(at.range());
+    int from = 0;
     for (String word : words.value().split(" ")) {
+      int found = Math.max(from, written.indexOf(word, from));
+      int start = at.range().start() + found;
+      from = found + word.length();
       List<String> meant = GlassWords.meant(word);
       if (!meant.isEmpty()) {
-        boolean asWritten = at.range().length() == words.value().length();
-        TextRange range =
-            new TextRange(at.range().start() + start, at.range().start() + start + word.length());
-        properties
-            .reading()
-            .collector()
-            .unknown(
-                GlassWords.KIND,
-                word,
-                meant,
-                asWritten ? new Origin(at.file(), at.segment(), range) : at);
+        Origin there =
+            new Origin(at.file(), at.segment(), new TextRange(start, start + word.length()));
+        properties.reading().collector().unknown(GlassWords.KIND, word, meant, there);
       }
-      start += word.length() + 1;
     }
   }
 

@@ -131,7 +131,7 @@ final class Phrase {
         : Optional.empty();
   }
 
-  /** The captured words of that index, as written. */
+  /** The captured words of that index, one blank between where any stands. */
   Optional<Given<String>> word(int index) {
     if (index >= captures.size()) {
       return Optional.empty();
@@ -143,8 +143,13 @@ final class Phrase {
   }
 
   private String text(PhrasePattern.Capture capture) {
-    Origin at = at(capture);
-    return reading.spot().text(at.range());
+    StringBuilder text = new StringBuilder();
+    int end = at(capture).range().start();
+    for (Argument.Phrase.Part part : capture.parts()) {
+      text.append(part.range().start() > end ? " " : "").append(reading.spot().text(part.range()));
+      end = part.range().end();
+    }
+    return text.toString();
   }
 
   private static Expression expression(PhrasePattern.Capture capture) {

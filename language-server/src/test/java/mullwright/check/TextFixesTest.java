@@ -13,6 +13,7 @@ import mullwright.syntax.ParsedFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The first fix of a slip, applied to the text it was found in, leaves a text without a slip. */
 class TextFixesTest {
@@ -40,6 +41,15 @@ class TextFixesTest {
     List<Finding> found = check(text);
     String after = after(text, found);
     assertThat(after).isEqualTo(wall(mended));
+    assertThat(check(after)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"temperd clear", "\"temperd clear\"", "clear  temperd", "clear\ttemperd"})
+  void aTreatmentOfGlassIsMendedByItself(String words) {
+    String text = "catalog {\n  glass g {\n    ply 1/4\" " + words + "  // g\n  }\n}\n";
+    String after = after(text, check(text));
+    assertThat(after).isEqualTo(text.replace("temperd", "tempered"));
     assertThat(check(after)).isEmpty();
   }
 

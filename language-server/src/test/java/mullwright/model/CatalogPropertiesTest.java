@@ -164,6 +164,18 @@ class CatalogPropertiesTest {
   }
 
   @Test
+  void wordsAreTheSameHoweverFarApart() {
+    Part.Glass glass =
+        read(
+            Part.Glass.class,
+            "g",
+            "glass g {\n  ply 1/4\" heat \tstrengthened /* HS */  clear\n"
+                + "  coating low-e\thard  surface 2\n}\n");
+    assertThat(glass.layers().get(0).words())
+        .containsExactly("heat strengthened clear", "low-e hard surface 2");
+  }
+
+  @Test
   void aLaminatedInsulatingGlass() {
     Part.Glass glass =
         read(
