@@ -101,14 +101,19 @@ public final class Rename {
             place.file(), place.segment(), new TextRange(range.start() + 1, range.end() - 1));
   }
 
-  /** The rename to that name; refused if any text would then read otherwise. */
-  public Outcome to(String newName, Cancel cancel) {
-    if (newName.isBlank() || newName.chars().anyMatch(c -> c == '"' || Character.isISOControl(c))) {
+  /**
+   * The rename to that name; refused if any text would then read otherwise.
+   *
+   * @param asked the name; blanks round it are none of it
+   */
+  public Outcome to(String asked, Cancel cancel) {
+    String newName = asked.strip();
+    if (newName.isEmpty() || newName.chars().anyMatch(c -> c == '"' || Character.isISOControl(c))) {
       return refused("A name is one line without quotes, and not empty.");
     }
     for (String written : List.of(newName, '"' + newName + '"')) {
       cancel.check();
-      if (readsTheSame(written)) {
+      if (!holdsComment(written) && readsTheSame(written)) {
         return new Outcome(places, written, Optional.empty());
       }
     }
@@ -146,6 +151,12 @@ public final class Rename {
 
   private static Outcome refused(String why) {
     return new Outcome(List.of(), "", Optional.of(why));
+  }
+
+  /** True of {@code a//b}: no name but a, as nothing may hang on where the line ends. */
+  private static boolean holdsComment(String written) {
+    return ParsedFile.parse(written).segments().stream()
+        .anyMatch(segment -> !segment.comments().isEmpty());
   }
 
   private boolean readsTheSame(String written) {

@@ -16,6 +16,8 @@ import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Renames over several files of a workspace, for a client that takes versioned changes. */
 class RenameTest extends WallTalk {
@@ -82,12 +84,20 @@ class RenameTest extends WallTalk {
     assertThat(refusal(rename(" "))).contains("not empty");
   }
 
-  @Test
-  void quotesANameThatNeedsIt() {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "angle of steel | `\"angle of steel\"`",
+        "angle//steel   | `\"angle//steel\"`",
+        "angle/*steel*/ | `\"angle/*steel*/\"`",
+        "`  angle-9 `   | angle-9",
+      })
+  void quotesANameThatNeedsIt(String name, String written) {
     List<TextDocumentEdit> edits =
-        renamed("angle of steel").getDocumentChanges().stream().map(it -> it.getLeft()).toList();
-    assertThat(edits.get(0).getEdits().get(0).getLeft().getNewText())
-        .isEqualTo("\"angle of steel\"");
+        renamed(name).getDocumentChanges().stream().map(it -> it.getLeft()).toList();
+    assertThat(edits.get(0).getEdits().get(0).getLeft().getNewText()).isEqualTo(written);
   }
 
   @Test
