@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import mullwright.syntax.BlockKind;
+import mullwright.syntax.ClauseWord;
 import mullwright.syntax.SyntaxProblem;
 
 /**
@@ -55,7 +56,7 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
           it.statement().clauses().isEmpty()
               ? "Take it out."
               : "It takes: "
-                  + Words.list(it.statement().clauses().stream().map(c -> c.spelling()).toList())
+                  + Words.list(it.statement().clauses().stream().map(SyntaxWords::called).toList())
                   + ".");
     }
     if (problem instanceof SyntaxProblem.ClauseTwice it) {
@@ -176,6 +177,11 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       case "opening" -> ", as in opening door D1 bays 2..3";
       default -> "";
     };
+  }
+
+  /** The forces of a bracket have no word of their own. */
+  private static String called(ClauseWord clause) {
+    return clause == ClauseWord.LOADS ? "forces" : clause.spelling();
   }
 
   private static SyntaxWords garbled(SyntaxProblem.Garbled it) {

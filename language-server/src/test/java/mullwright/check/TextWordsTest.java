@@ -99,6 +99,9 @@ class TextWordsTest {
         new SyntaxProblem.ClauseNotTaken(StatementKind.FLOOR, ClauseWord.GAP, RANGE),
         "The statement “floor” takes no “gap”. It takes: at, slab and edge.");
     told.put(
+        new SyntaxProblem.ClauseNotTaken(StatementKind.BRACKET, ClauseWord.GAP, RANGE),
+        "The statement “bracket” takes no “gap”. It takes: at, part, bolted and forces.");
+    told.put(
         new SyntaxProblem.ClauseNotTaken(StatementKind.CORNER, ClauseWord.GAP, RANGE),
         "The statement “corner” takes no “gap”. Take it out.");
     told.put(
