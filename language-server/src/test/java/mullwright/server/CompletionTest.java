@@ -11,6 +11,7 @@ import org.eclipse.lsp4j.Range;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is offered where, by what stands before the cursor. */
 class CompletionTest extends WallTalk {
@@ -66,6 +67,8 @@ class CompletionTest extends WallTalk {
         "anchors | `dead-load A at L2 bolted 2 x bolt-s `| isolated by     | bolt-s, x",
         "anchors | `dead-load A at L2 offset 2\" `| left, right              | part",
         "lites   | `vision V1 `| all, rows                | A",
+        "grid    | `row R9 at 3`| mm, ', \"               | verify, above",
+        "grid    | `row R9 at 3 `| mm, m                  | ', \"",
       })
   void offers(String block, String line, String wanted, String unwanted) {
     List<String> offered = at(block, line);
@@ -157,6 +160,18 @@ class CompletionTest extends WallTalk {
     talk.change(address, new Range(at, at), "// ");
     Position inside = new Position(at.getLine(), at.getCharacter() + 3);
     assertThat(await(text.completion(new CompletionParams(which, inside))).getRight().getItems())
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"row R9 at ‹›3 above L1", "row R9 at ‹›12'-0\"", "void { }‹›", "void { } ro‹›w"})
+  void offersNothingThatWouldStickToANumberOrStandBehindABlock(String line) {
+    int below = lineOf(WALL.text(), "  grid {") + 1;
+    Position start = new Position(below, 0);
+    talk.change(address, new Range(start, start), line.replace("‹›", "") + "\n");
+    Position at = new Position(below, line.indexOf('‹'));
+    assertThat(await(text.completion(new CompletionParams(which, at))).getRight().getItems())
         .isEmpty();
   }
 }

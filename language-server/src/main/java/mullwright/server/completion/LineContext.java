@@ -20,7 +20,9 @@ import mullwright.workspace.Cursor;
  *
  * @param prefix the word that is being written, as far as the cursor, counted from the file's start
  * @param wordEnd where the word ends that the cursor is in, counted from the file's start
- * @param closed true where nothing can be offered: in a comment, inside a number or a mark
+ * @param closed true where nothing can be offered: in a comment, in a number or right before one,
+ *     inside a mark, behind a brace that closes
+ * @param numberEnds true right at the end of a number, which takes a unit and nothing else
  * @param inString true in quotes, where {@code prefix} is what stands after the opening quote
  * @param keyword the first word of the statement, or "" if it is that one that is being written
  * @param kind what the first word says in its block
@@ -35,6 +37,7 @@ record LineContext(
     TextRange prefix,
     int wordEnd,
     boolean closed,
+    boolean numberEnds,
     boolean inString,
     String keyword,
     StatementKind kind,
@@ -68,7 +71,15 @@ record LineContext(
         before.add(token);
       }
     }
-    boolean closed = touched != null && !isWord(touched) && touched.kind() != TokenKind.STRING;
+    boolean inside = touched != null && !isWord(touched) && touched.kind() != TokenKind.STRING;
+    boolean closed = inside || touched == null && beforeNumber(after, offset);
+    closed |= behindBrace(before, text, touched == null ? offset : touched.range().start());
+    Token left = before.isEmpty() ? null : before.get(before.size() - 1);
+    boolean numberEnds =
+        touched == null
+            && left != null
+            && left.kind() == TokenKind.NUMBER
+            && left.range().end() == offset;
     boolean string = touched != null && text.startsWith("\"", touched.range().start());
     int start = touched == null ? offset : touched.range().start() + (string ? 1 : 0);
     List<Token> statement = statement(before, text, cursor);
@@ -78,12 +89,28 @@ record LineContext(
             new TextRange(base + start, base + offset),
             base + end,
             closed,
+            numberEnds,
             string,
             statement,
             text,
             cursor);
     context.given.addAll(clauses(touched, after, text));
     return context;
+  }
+
+  private static boolean beforeNumber(List<Token> after, int offset) {
+    Token next = after.isEmpty() ? null : after.get(0);
+    return next != null
+        && next.range().start() == offset
+        && (next.kind() == TokenKind.NUMBER || next.kind() == TokenKind.LENGTH);
+  }
+
+  /** True if a brace that closes stands before that on its line. */
+  private static boolean behindBrace(List<Token> before, String text, int offset) {
+    TextRange left = before.isEmpty() ? null : before.get(before.size() - 1).range();
+    return left != null
+        && text.startsWith("}", left.start())
+        && text.substring(left.end(), offset).indexOf('\n') < 0;
   }
 
   /**
@@ -176,6 +203,7 @@ record LineContext(
       TextRange prefix,
       int wordEnd,
       boolean closed,
+      boolean numberEnds,
       boolean string,
       List<Token> statement,
       String text,
@@ -185,6 +213,7 @@ record LineContext(
           prefix,
           wordEnd,
           closed,
+          numberEnds,
           string,
           "",
           StatementKind.UNKNOWN,
@@ -223,6 +252,7 @@ record LineContext(
         prefix,
         wordEnd,
         closed,
+        numberEnds,
         string,
         keyword,
         kind(keyword, cursor.block(), statement.get(0).kind()),

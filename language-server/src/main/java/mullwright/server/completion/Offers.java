@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import mullwright.syntax.TextRange;
 import mullwright.workspace.Cursor;
+import org.eclipse.lsp4j.CompletionItemKind;
 
 /**
  * What may be written at a place, best first.
@@ -19,6 +20,9 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
   /** What {@code opening} takes. */
   static final List<String> OPENINGS = List.of("door", "void", "louvre", "vent");
 
+  /** Units that stand right at their number: after a blank they are none. */
+  private static final Set<String> MARKS = Set.of("'", "\"");
+
   /** The offers at a cursor. */
   public static Offers at(Cursor cursor) {
     LineContext line = LineContext.of(cursor);
@@ -26,6 +30,9 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
     if (!line.closed()) {
       new Gathering(cursor, line, new Names(cursor), offers).gather();
     }
+    offers.removeIf(
+        offer ->
+            line.numberEnds() ? !isUnit(offer) : isUnit(offer) && MARKS.contains(offer.text()));
     int start = line.prefix().start();
     TextRange word = new TextRange(start, Math.max(line.prefix().end(), line.wordEnd()));
     List<Offer> all = List.copyOf(offers);
@@ -37,5 +44,9 @@ public record Offers(TextRange range, TextRange word, List<Offer> all) {
               .orElse(all);
     }
     return new Offers(line.prefix(), word, all);
+  }
+
+  private static boolean isUnit(Offer offer) {
+    return offer.kind() == CompletionItemKind.Unit;
   }
 }
