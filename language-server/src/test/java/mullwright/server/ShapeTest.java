@@ -157,6 +157,28 @@ class ShapeTest extends WallTalk {
     assertThat(texts(ranges.get(1), commented)).startsWith("// as drawn");
   }
 
+  /** LSP 3.17: a range for a position holds it. */
+  @Test
+  void everySelectionHoldsThePlaceAlsoInTheBlanksOfALineThatGoesOn() {
+    String goesOn =
+        WALL.text()
+            .replace("2 @ 5'-0\"", "5'-0\",\n        5'-0\"")
+            .replace("at L2  part angle-s", "{\n        at L2\n        part angle-s }");
+    talk.replace(address, goesOn);
+    List<Position> places = new ArrayList<>();
+    for (String begins : List.of("        5'-0\"", "        at L2", "        part")) {
+      places.add(new Position(lineOf(goesOn, begins), 3));
+    }
+    List<SelectionRange> ranges =
+        await(text.selectionRange(new SelectionRangeParams(which, places)));
+    for (int i = 0; i < places.size(); i++) {
+      Range range = ranges.get(i).getRange();
+      int at = Sweep.offset(goesOn, places.get(i));
+      assertThat(Sweep.offset(goesOn, range.getStart())).isLessThanOrEqualTo(at);
+      assertThat(Sweep.offset(goesOn, range.getEnd())).isGreaterThanOrEqualTo(at);
+    }
+  }
+
   private static List<String> texts(SelectionRange range, String text) {
     List<String> texts = new ArrayList<>();
     var lines = mullwright.syntax.LineTable.of(text);

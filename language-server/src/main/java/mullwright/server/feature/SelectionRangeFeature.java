@@ -106,6 +106,8 @@ public final class SelectionRangeFeature implements Feature {
     if (cursor.leaf().isEmpty()) {
       token(cursor).ifPresent(token -> add(ranges, file.absolute(cursor.segment(), token)));
     }
+    // the blanks a line begins with are in none of what stands on it
+    ranges.removeIf(range -> !range.touches(Math.min(offset, file.text().length())));
     return ranges;
   }
 
