@@ -154,4 +154,23 @@ class MoveLineTest extends ProtocolTalk {
     assertThat(refusal("B", "1\"")).contains("2 walls of walls/two.wall have a line B");
     assertThat(talk.heard.applied).isEmpty();
   }
+
+  /** What is to the right in one is to the left in the other, and the bays come the other way. */
+  @Test
+  void aLineMovesInTheWallThatSaysWhereItStandsOnly() {
+    String west = "wall West like East mirrored {\n  members { vertical B as mullion }\n}\n";
+    open("walls/east.wall", WALL);
+    String address = open("walls/west.wall", "use \"east.wall\"\n" + west);
+    assertThat(refusal("B", "1\""))
+        .contains("Line B is not moved. Wall West has it from the wall it is like; move it there.");
+    int at = ("use \"east.wall\"\n" + west).indexOf("B as");
+    assertThat(refusal(address, position("use \"east.wall\"\n" + west, at), "1\""))
+        .contains("No grid line of the wall's own is named there.");
+    String both = WALL + "\n" + west;
+    String one = open("walls/both.wall", both);
+    assertThat(titles(actions(one, both, "B as mullion }")))
+        .noneMatch(title -> title.startsWith("Move line"));
+    run("B", "1\"");
+    assertThat(applied().getLabel()).isEqualTo("Move line B 1\" to the right");
+  }
 }

@@ -25,7 +25,10 @@ import mullwright.workspace.Supposition;
  * @param wall whose line it is
  */
 public record LineMove(Document home, Wall wall, Grid.Line line) {
-  /** Of the one line that is named under a cursor; empty if there is none, or more than one. */
+  /**
+   * Of the one line that is named under a cursor in the wall whose text says where it stands; empty
+   * if there is none, or more than one.
+   */
   public static Optional<LineMove> at(Cursor cursor, Document document) {
     List<Symbol> lines =
         cursor.references().stream()
@@ -33,7 +36,12 @@ public record LineMove(Document home, Wall wall, Grid.Line line) {
             .filter(symbol -> symbol.kind() == Symbol.Kind.LINE)
             .distinct()
             .toList();
-    return lines.size() == 1 ? of(lines.get(0), document) : Optional.empty();
+    return lines.size() == 1
+        ? of(lines.get(0), document)
+            .filter(LineMove::isOwn)
+            .filter(move -> move.line.origin().file().equals(cursor.path()))
+            .filter(move -> move.line.origin().segment() == cursor.segment())
+        : Optional.empty();
   }
 
   private static Optional<LineMove> of(Symbol name, Document document) {
@@ -90,7 +98,18 @@ public record LineMove(Document home, Wall wall, Grid.Line line) {
     return Optional.of(outcome(by).refusal()).filter(why -> !why.isEmpty());
   }
 
+  /** True if the wall's own text says where it stands, and not that of a wall it is like. */
+  public boolean isOwn() {
+    return line.origin().file().equals(wall.origin().file())
+        && line.origin().segment() == wall.origin().segment();
+  }
+
   private LinePlace.Outcome outcome(Length by) {
+    if (!isOwn()) {
+      // what is to the right of a line is to its left in a wall that is mirrored
+      return LinePlace.Outcome.refused(
+          "Wall " + wall.name() + " has it from the wall it is like; move it there.");
+    }
     return LinePlace.of(home, wall.grid(), line).movedBy(by, Numbers.of(home.file()));
   }
 

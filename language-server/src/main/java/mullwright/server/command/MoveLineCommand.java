@@ -113,8 +113,12 @@ public final class MoveLineCommand implements Command {
     return new Order(lines.get(0), length(by).orElseThrow(() -> refused(by, HOW)));
   }
 
+  /** Those of walls that say themselves where it stands, if there are any. */
   private static List<LineMove> lines(Document document, String name) {
-    return LineMove.all(document).stream().filter(it -> it.line().name().equals(name)).toList();
+    List<LineMove> all =
+        LineMove.all(document).stream().filter(it -> it.line().name().equals(name)).toList();
+    List<LineMove> own = all.stream().filter(LineMove::isOwn).toList();
+    return own.isEmpty() ? all : own;
   }
 
   /** The line that is named before the length, else the line of the position. */
@@ -136,7 +140,10 @@ public final class MoveLineCommand implements Command {
             .flatMap(
                 offset ->
                     LineMove.at(place.get().document().cursor(offset), place.get().document()))
-            .orElseThrow(() -> Route.refused("No grid line is named there. " + HOW_AT_PLACE));
+            .orElseThrow(
+                () ->
+                    Route.refused(
+                        "No grid line of the wall's own is named there. " + HOW_AT_PLACE));
     return new Order(line, by.orElseThrow(() -> refused(said, "Say 2\", or -50 mm for the left.")));
   }
 
