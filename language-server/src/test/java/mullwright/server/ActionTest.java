@@ -262,6 +262,17 @@ class ActionTest extends ProtocolTalk {
         .endsWith("has no exact spelling in feet and inches.");
   }
 
+  @Test
+  void whatABareNumberIsStaysWhereItIsOfThatSystemAlready() {
+    String text =
+        EAST.replace("5 @ 5'-0\"", "5 @ 1524 mm").replace("  grid {", "  units feet\n  grid {");
+    String address = open("walls/east.wall", text);
+    CodeAction feet =
+        titled(actions(address, text, "1524 mm"), "Write all lengths of this file in");
+    assertThat(after(picked(feet), address, text))
+        .isEqualTo(text.replace("5 @ 1524 mm", "5 @ 5'-0\""));
+  }
+
   /** The first line of a face is the last of the one before it. */
   @Test
   void aLineOfASecondFaceMoves() {

@@ -169,8 +169,7 @@ public final class SwitchUnits implements ActionSource {
           length(start, end);
         } else if (token.kind() == TokenKind.NUMBER && unit) {
           int last = base + next.range().end();
-          String word = file.text().substring(base + next.range().start(), last);
-          if (system(word).isPresent()) {
+          if (system(nextWord(base, next)).isPresent()) {
             length(start, last);
           }
           i++;
@@ -183,7 +182,8 @@ public final class SwitchUnits implements ActionSource {
           }
         } else if (token.kind() == TokenKind.KEYWORD || token.kind() == TokenKind.PROPERTY) {
           property = token.kind() == TokenKind.PROPERTY;
-          if (next != null && written(start, end).equals("units")) {
+          boolean said = next != null && written(start, end).equals("units");
+          if (said && system(nextWord(base, next)).filter(to::equals).isEmpty()) {
             units =
                 new Rewrite(
                     base + next.range().start(),
@@ -237,6 +237,10 @@ public final class SwitchUnits implements ActionSource {
       all.addAll(more);
       all.sort(Comparator.comparingInt(Rewrite::start));
       return all;
+    }
+
+    private String nextWord(int base, Token next) {
+      return written(base + next.range().start(), base + next.range().end());
     }
 
     private String written(int start, int end) {
