@@ -136,21 +136,31 @@ abstract class LineTyper {
     }
   }
 
-  /** A quote that nothing closes; alone after a number it is an inch mark that stands off. */
+  /** A quote that nothing closes; after a number and before no word it is an inch mark. */
   private void openString(WallToken token) {
-    if (previousIs(NUMBER) && token.getText().substring(1).isBlank()) {
+    if (previousIs(NUMBER) && !opensWords(token)) {
       TextRange whole = new TextRange(previous.start(), token.start() + 1);
       out.report(new InchMarkMissing(previous.getText(), whole));
-    } else {
+    } else if (!rawIs(-1, UNMARKED_LENGTH) || opensWords(token)) {
+      // else it is told with the length before it
       out.report(new NotClosed(NotClosed.What.STRING, token.range()));
     }
     emit(token.as(previousIs(NOTE, VERIFY, HOLD) ? STRING : FAULT));
   }
 
   private void unmarked(WallToken token) {
-    out.report(new InchMarkMissing(token.getText(), token.range()));
+    WallToken next = raw(1);
+    boolean apart = rawIs(1, OPEN_STRING) && !opensWords(next);
+    int end = apart ? next.start() + 1 : token.end();
+    out.report(new InchMarkMissing(token.getText(), new TextRange(token.start(), end)));
     beforeValue(token);
     emit(token.as(LENGTH));
+  }
+
+  /** True if words begin right behind an opening quote. */
+  private static boolean opensWords(WallToken quote) {
+    String quoted = quote.getText().substring(1);
+    return !quoted.isEmpty() && !Character.isWhitespace(quoted.charAt(0));
   }
 
   /** {@code 5'-6'} and {@code 5-6"}: a wrong mark, or a minus without its spaces. */
@@ -169,7 +179,10 @@ abstract class LineTyper {
     String text = token.getText();
     int unit = unitIn(text);
     if (unit == 0) {
-      out.report(new MinusUnclear(joined(text), spaced(text), token.range()));
+      // of 6-2.75 the rest comes as a token of its own
+      boolean goesOn = raw(1) != null && raw(1).start() == token.end();
+      String meant = goesOn ? "" : joined(text);
+      out.report(new MinusUnclear(meant, spaced(text), token.range()));
       emit(token.as(FAULT));
       return;
     }

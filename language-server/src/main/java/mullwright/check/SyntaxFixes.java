@@ -1,6 +1,7 @@
 package mullwright.check;
 
 import java.util.List;
+import java.util.Set;
 import mullwright.model.Origin;
 import mullwright.syntax.SyntaxProblem;
 import mullwright.syntax.SyntaxProblem.NotClosed.What;
@@ -9,6 +10,12 @@ import mullwright.syntax.TextRange;
 /** Edits that put in a brace or mark that is missing, or take out one too many. */
 final class SyntaxFixes {
   /** Marks of feet and inches. */
+  /** What people put between names or at the end of a line. */
+  private static final Set<String> LISTS = Set.of("&", ";", ":");
+
+  /** What a name in quotes begins with. */
+  private static final String STARTS = "\"\u201c\u201d";
+
   private static final String MARKS = "'\"\u2032\u2033\u2019\u201d";
 
   private SyntaxFixes() {}
@@ -28,7 +35,7 @@ final class SyntaxFixes {
               : insert("Put { at the end of the line", at, end, " {"));
     }
     if (problem instanceof SyntaxProblem.StrayCharacter stray && stray.character().equals(".")) {
-      return List.of(fix("Write ..", at, dots(problem.range(), text), ".."));
+      return dot(problem.range(), at, text);
     }
     if (problem instanceof SyntaxProblem.StrayCharacter stray
         && SyntaxWords.DASHES.contains(stray.character())) {
@@ -60,9 +67,20 @@ final class SyntaxFixes {
       return comment(open.range(), at, text);
     }
     if (problem instanceof SyntaxProblem.NotClosed open && open.what() == What.STRING) {
-      return List.of(insert("Close the quote", at, endOfWords(open.range(), text), "\""));
+      return List.of(quote(open.range(), at, text));
     }
     return List.of();
+  }
+
+  /** One more mark after a mark is too many; elsewhere its like is missing. */
+  private static Fix quote(TextRange open, Origin at, String text) {
+    int end = endOfWords(open, text);
+    boolean alone = end <= open.start() + 1;
+    String before = text.substring(0, open.start()).stripTrailing();
+    boolean twice = !before.isEmpty() && MARKS.indexOf(before.charAt(before.length() - 1)) >= 0;
+    return alone && twice
+        ? fix("Take the \" out", at, new TextRange(open.start(), open.start() + 1), "")
+        : insert("Close the quote", at, end, "\"");
   }
 
   /** Of a line that opens or closes a block a comment would take the brace away. */
@@ -84,20 +102,22 @@ final class SyntaxFixes {
         && !text.substring(0, range.start()).stripTrailing().endsWith("..");
   }
 
-  /** {@code &} joins names; what stands at the end of a word can go and leaves it whole. */
+  /** {@code &} and {@code ;} join names; at the end of a line, as a colon, they can go. */
   private static List<Fix> stray(SyntaxProblem.StrayCharacter stray, Origin at, String text) {
     TextRange range = stray.range();
     boolean ends = range.end() >= text.length() || Character.isWhitespace(text.charAt(range.end()));
     if (!ends || MARKS.contains(stray.character())) {
       return List.of();
     }
-    if (stray.character().equals("&")) {
-      int from = text.substring(0, range.start()).stripTrailing().length();
-      return List.of(fix("Write a comma", at, new TextRange(from, range.end()), ","));
+    if (!LISTS.contains(stray.character())) {
+      return List.of();
     }
-    return stray.character().equals(":") || stray.character().equals(";")
-        ? List.of(fix("Take the " + stray.character() + " out", at, range, ""))
-        : List.of();
+    int from = text.substring(0, range.start()).stripTrailing().length();
+    boolean between = !endsLine(range.end(), text) && !stray.character().equals(":");
+    TextRange all = new TextRange(from, range.end());
+    return between
+        ? List.of(fix("Write a comma", at, all, ","))
+        : List.of(fix("Take the " + stray.character() + " out", at, all, ""));
   }
 
   /** After feet a minus is meant, else the dots of a range, and the other may be. */
@@ -110,6 +130,26 @@ final class SyntaxFixes {
     String before = text.substring(0, stray.range().start()).stripTrailing();
     boolean length = !before.isEmpty() && MARKS.indexOf(before.charAt(before.length() - 1)) >= 0;
     return length ? List.of(minus) : List.of(range, minus);
+  }
+
+  /** Before a name a range is meant; behind a number or a line the dot may go. */
+  private static List<Fix> dot(TextRange dot, Origin at, String text) {
+    TextRange all = dots(dot, text);
+    char next = all.end() < text.length() ? text.charAt(all.end()) : '\n';
+    boolean name = Character.isLetterOrDigit(next) || STARTS.indexOf(next) >= 0;
+    boolean number = dot.start() > 0 && Character.isDigit(text.charAt(dot.start() - 1));
+    Fix range = fix("Write ..", at, all, "..");
+    Fix out = fix("Take the . out", at, dot, "");
+    if (!name || number && all.end() == dot.end() && STARTS.indexOf(next) >= 0) {
+      return List.of(out);
+    }
+    return number && all.end() > dot.end() ? List.of(out, range) : List.of(range);
+  }
+
+  /** True if nothing but a comment follows on the line. */
+  private static boolean endsLine(int offset, String text) {
+    String rest = text.substring(offset, endOfLine(offset, text)).strip();
+    return rest.isEmpty() || rest.startsWith("//");
   }
 
   /** A dot with the dots and blanks on both sides of it. */

@@ -151,9 +151,10 @@ record SyntaxWords(String what, String mend, List<String> replacements) {
       return plain(
           "The language has no use for “.” here.", "Write .. for a range; else take it out.");
     }
-    if (problem instanceof SyntaxProblem.StrayCharacter it && it.character().equals("&")) {
+    if (problem instanceof SyntaxProblem.StrayCharacter it && "&;".contains(it.character())) {
       return plain(
-          "The language has no use for “&” here.", "Put a comma between names; else take it out.");
+          "The language has no use for " + Words.quoted(it.character()) + " here.",
+          "Put a comma between names; else take it out.");
     }
     if (problem instanceof SyntaxProblem.StrayCharacter it && DASHES.contains(it.character())) {
       return plain(

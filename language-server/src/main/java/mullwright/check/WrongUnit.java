@@ -2,8 +2,10 @@ package mullwright.check;
 
 import com.google.auto.service.AutoService;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import mullwright.model.ModelProblem;
 import mullwright.model.Origin;
@@ -16,6 +18,9 @@ public final class WrongUnit implements TextRule {
   private static final String BARE_LENGTH =
       "Write its unit; for bare lengths one line such as units inches says it for the whole file.";
 
+  /** What a unit may be written behind: behind a name or a sum it would be that of a part of it. */
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9][0-9 ./]*");
+
   @Override
   public About about() {
     return About.of(Group.TEXT, Severity.ERROR);
@@ -23,6 +28,7 @@ public final class WrongUnit implements TextRule {
 
   @Override
   public void check(TextFacts facts, Findings found) {
+    Set<String> misspelt = misspelt(facts);
     for (ModelProblem problem : facts.problems()) {
       if (problem instanceof ModelProblem.WrongUnit wrong) {
         found
@@ -39,6 +45,9 @@ public final class WrongUnit implements TextRule {
             .mend(mend(wrong.expected()));
       } else if (problem instanceof ModelProblem.UnitMissing bare) {
         boolean length = bare.expected().equals(Kind.LENGTH.words());
+        if (length && misspelt.contains(bare.origin().file())) {
+          continue;
+        }
         Findings.Draft draft =
             found
                 .at(bare.origin())
@@ -48,12 +57,24 @@ public final class WrongUnit implements TextRule {
         facts
             .textAt(bare.origin())
             .filter(bare.number()::equals)
+            .filter(number -> NUMBER.matcher(number).matches())
             .ifPresent(
                 number ->
                     likely(bare, facts)
                         .forEach(unit -> draft.fix(Fixes.replace(bare.origin(), number + unit))));
       }
     }
+  }
+
+  /** The files that say what a bare number is in a word that is none: it may be any. */
+  private static Set<String> misspelt(TextFacts facts) {
+    Set<String> files = new HashSet<>();
+    for (ModelProblem problem : facts.problems()) {
+      if (problem instanceof ModelProblem.UnknownName unknown && unknown.what().equals("unit")) {
+        files.add(unknown.origin().file());
+      }
+    }
+    return files;
   }
 
   /** Units of that kind that stand elsewhere in the same statement; all, if none does. */

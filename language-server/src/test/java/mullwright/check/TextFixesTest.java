@@ -27,6 +27,19 @@ class TextFixesTest {
         "line C at 5'-6,                      line C at 5'-6\"",
         "line C at 5' -6\",                   line C at 5'-6\"",
         "line C at 132 \",                    line C at 132\"",
+        "row rail at 60 \" above L2,          row rail at 60\" above L2",
+        "row rail at 60\u201c above L2,        row rail at 60\" above L2",
+        "line C at 132\"\",                    line C at 132\"",
+        "line C at 132\" \"  // C,             line C at 132\"   // C",
+        "line C at 132\".,                    line C at 132\"",
+        "line C at 132.\",                    line C at 132\"",
+        "lines F..G at 20' spaced 1. @ 5',    lines F..G at 20' spaced 1 @ 5'",
+        "line C at bay &,                     line C at bay",
+        "|lines F; G at 20', 25'|,            |lines F, G at 20', 25'|",
+        "row rail at 5'-6 \" above L2,        row rail at 5'-6\" above L2",
+        "row rail at 5'-6\u201c above L2,      row rail at 5'-6\" above L2",
+        "line C at 11' & // C,                line C at 11' // C",
+        "row rail at 8' - 6\"-2.75\" above L2, row rail at 8' - 6\" - 2.75\" above L2",
         "|line C at 1,200 mm|,                line C at 1200 mm",
         "lnie C at 9',                        line C at 9'",
         "lines F..M at 20' spaced 7 @ 30'-0\" / 7, lines F..M at 20' spaced 7 equal in 30'-0\"",
@@ -51,6 +64,27 @@ class TextFixesTest {
     String after = after(text, check(text));
     assertThat(after).isEqualTo(text.replace("temperd", "tempered"));
     assertThat(check(after)).isEmpty();
+  }
+
+  /** Which unit is meant nobody knows until the word is mended. */
+  @Test
+  void aMisspeltUnitIsToldOnce() {
+    List<Finding> found = check("units fete\n" + wall("line C at 11"));
+    assertThat(found).extracting(Finding::rule).containsExactly("unknown-name");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"11, 11\"", "half, ''", "12 - half, ''", "half * 2, ''"})
+  void aUnitIsOfferedBehindANumberOnly(String written, String mended) {
+    String text = "let half = 5\n" + wall("line C at " + written);
+    List<Finding> found =
+        check(text).stream().filter(it -> it.rule().equals("wrong-unit")).toList();
+    assertThat(found).hasSize(1);
+    if (mended.isEmpty()) {
+      assertThat(found.get(0).fixes()).isEmpty();
+    } else {
+      assertThat(after(text, found)).isEqualTo(text.replace(written + "\n", mended + "\n"));
+    }
   }
 
   @Test
