@@ -7,6 +7,7 @@ import java.util.List;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.junit.jupiter.api.Test;
 
 /** What each noun of a wall says on hover. */
@@ -46,6 +47,29 @@ class HoverTest extends WallTalk {
     assertThat(hover("lines")).contains("line A");
     assertThat(hover("useB")).contains("line B", "5'-0\" (1524 mm) from the first line");
     assertThat(hover("wall")).contains("wall East", "system: small", "lites: 4");
+  }
+
+  /** Bays of 4'-0" and 6'-0": from the other end the line between them stands at 6'-0". */
+  @Test
+  void hoversALineWhereItStandsInTheWallItIsNamedIn() {
+    String east = WALL.text().replace("2 @ 5'-0\"", "4'-0\", 6'-0\"");
+    String west = "wall West like East mirrored {\n  members { vertical B as mullion }\n}\n";
+    String both = east + west;
+    talk.replace(address, both);
+    int at = both.lastIndexOf("B as mullion");
+    HoverParams here = new HoverParams(which, ProtocolTalk.position(both, at));
+    assertThat(await(text.hover(here)).getContents().getRight().getValue())
+        .contains("6'-0\" (1828.8 mm) from the first line");
+    String own = "use \"../catalog/small.wall\"\nuse \"east.wall\"\n" + west;
+    talk.replace(address, east);
+    String other = Conversation.address(folder.resolve("walls/west.wall"));
+    talk.open(other, own);
+    HoverParams there =
+        new HoverParams(
+            new TextDocumentIdentifier(other),
+            ProtocolTalk.position(own, own.indexOf("B as mullion")));
+    assertThat(await(text.hover(there)).getContents().getRight().getValue())
+        .contains("1828.8 mm (6'-0\") from the first line");
   }
 
   /** 1 psf is 47.88 Pa (0.45359237 kg × 9.80665 m/s² over 0.09290304 m²), so 36 are 1.724 kPa. */

@@ -13,6 +13,7 @@ import mullwright.model.Wall;
 import mullwright.quantity.Kind;
 import mullwright.quantity.Unit;
 import mullwright.server.Document;
+import mullwright.syntax.Argument;
 import mullwright.syntax.ClauseWord;
 import mullwright.syntax.Expression;
 import mullwright.syntax.Statement;
@@ -163,9 +164,20 @@ public final class Pages {
     Optional<Page> page =
         switch (symbol.kind()) {
           case PART, LET, PROJECT -> definition(symbol);
-          default -> reading().flatMap(reading -> new SymbolPages(reading, numbers).page(symbol));
+          default ->
+              reading()
+                  .flatMap(reading -> new SymbolPages(reading, numbers).page(symbol, wallAround()));
         };
     return page.or(() -> Optional.of(bare(symbol)));
+  }
+
+  /** The name of the wall the cursor is in. */
+  private Optional<String> wallAround() {
+    return cursor.enclosing().stream()
+        .filter(statement -> statement.kind() == StatementKind.WALL_BLOCK)
+        .findFirst()
+        .flatMap(wall -> wall.argument(Argument.Name.class))
+        .map(name -> name.word().text());
   }
 
   private Optional<Reading> reading() {

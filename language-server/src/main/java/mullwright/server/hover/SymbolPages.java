@@ -33,22 +33,29 @@ final class SymbolPages {
     this.numbers = numbers;
   }
 
-  /** The page of a line, floor, row, opening, face or wall; empty for other kinds. */
-  Optional<Page> page(Symbol symbol) {
+  /**
+   * The page of a line, floor, row, opening, face or wall; empty for other kinds.
+   *
+   * @param at the wall it is named in, which may have it from one it is like, elsewhere
+   */
+  Optional<Page> page(Symbol symbol, Optional<String> at) {
     if (symbol.kind() == Symbol.Kind.WALL) {
       return wall(symbol.name()).map(this::ofWall);
     }
-    return wall(symbol.scope())
-        .flatMap(
-            wall ->
-                switch (symbol.kind()) {
-                  case LINE -> line(symbol, wall);
-                  case FLOOR -> floor(symbol, wall);
-                  case ROW -> rows(symbol, wall);
-                  case OPENING -> opening(symbol, wall);
-                  case FACE -> face(symbol, wall);
-                  default -> Optional.empty();
-                });
+    return at.flatMap(this::wall)
+        .flatMap(wall -> page(symbol, wall))
+        .or(() -> wall(symbol.scope()).flatMap(wall -> page(symbol, wall)));
+  }
+
+  private Optional<Page> page(Symbol symbol, WallDetails wall) {
+    return switch (symbol.kind()) {
+      case LINE -> line(symbol, wall);
+      case FLOOR -> floor(symbol, wall);
+      case ROW -> rows(symbol, wall);
+      case OPENING -> opening(symbol, wall);
+      case FACE -> face(symbol, wall);
+      default -> Optional.empty();
+    };
   }
 
   /** Adds what lines and floors a statement of the grid made, each with its place. */
