@@ -343,6 +343,21 @@ class ActionTest extends ProtocolTalk {
   }
 
   @Test
+  void aWallThatMovesTakesTheUnitsAndValuesOfItsProjectAlong() {
+    String project = "project \"P\" {\n  units inches\n  let tall = 156\n}\n";
+    String east = EAST.replace("slab 6\"", "slab 6").replace("13'-0\"", "tall");
+    String west = east.substring(28).replace("wall East", "wall West");
+    String text = east.substring(0, 28) + project + east.substring(28) + "\n" + west;
+    String address = open("walls/units.wall", text);
+    CodeAction split =
+        picked(titled(actions(address, text, "wall West"), "Move wall West to a file"));
+    assertThat(after(split, Conversation.address(folder.resolve("walls/west.wall")), ""))
+        .isEqualTo(
+            "use \"../catalog/small.wall\"\nuse \"units.wall\"\nunits inches\nlet tall = 156\n\n"
+                + west);
+  }
+
+  @Test
   void aWallThatMovesLeavesNoBlankLinesTooMany() {
     String south = EAST.substring(28).replace("wall East", "wall South");
     String west = EAST.substring(28).replace("wall East", "wall West");

@@ -9,6 +9,7 @@ import mullwright.server.Document;
 import mullwright.server.Edits;
 import mullwright.server.Route;
 import mullwright.syntax.Argument;
+import mullwright.syntax.Block;
 import mullwright.syntax.LineTable;
 import mullwright.syntax.ParsedFile;
 import mullwright.syntax.Segment;
@@ -90,7 +91,7 @@ public final class SplitFile implements ActionSource {
     int end = Lines.after(lines, whole.end(), text);
     TextRange gone = Lines.withSpareBlanks(new TextRange(start, end), text);
     String kept = new StringBuilder(text).delete(gone.start(), gone.end()).toString();
-    String own = head(document) + text.substring(start, end);
+    String own = head(document, wall) + text.substring(start, end);
     new Supposition(document.snapshot(), Map.of(document.path(), kept, path, own))
         .difference(selected.desk().cancel())
         .ifPresent(
@@ -105,26 +106,43 @@ public final class SplitFile implements ActionSource {
     return edits;
   }
 
-  /** What the new file begins with: what the first uses, the first itself, its units and lets. */
-  private static String head(Document document) {
+  /**
+   * What the new file begins with: what the first uses, the first itself, its units and lets,
+   * wherever in it they are said, since no file has these from another.
+   */
+  private static String head(Document document, Statement wall) {
     StringBuilder head = new StringBuilder();
     String file = document.path().substring(document.path().lastIndexOf('/') + 1);
     StringBuilder rest = new StringBuilder();
     ParsedFile parsed = document.file();
     for (int i = 0; i < parsed.segments().size(); i++) {
       for (Statement statement : parsed.segments().get(i).statements()) {
-        TextRange range = parsed.absolute(i, statement.range());
-        String line = parsed.text().substring(range.start(), range.end()) + "\n";
-        switch (statement.kind()) {
-          case USE -> head.append(line);
-          case LET, UNITS -> rest.append(line);
-          default -> {
-            // walls, project and catalog stay
-          }
+        if (statement.kind() == StatementKind.USE) {
+          head.append(line(parsed, i, statement));
+        } else if (statement != wall) {
+          rest(parsed, i, statement, rest);
         }
       }
     }
     head.append("use \"").append(file).append("\"\n").append(rest).append('\n');
     return head.toString();
+  }
+
+  private static void rest(ParsedFile parsed, int segment, Statement statement, StringBuilder to) {
+    if (statement.kind() == StatementKind.LET || statement.kind() == StatementKind.UNITS) {
+      to.append(line(parsed, segment, statement));
+    }
+    for (Statement inside : statement.block().map(Block::statements).orElse(List.of())) {
+      boolean let =
+          inside.kind() == StatementKind.LET && statement.kind() == StatementKind.PROJECT_BLOCK;
+      if (let || inside.kind() == StatementKind.UNITS) {
+        to.append(line(parsed, segment, inside));
+      }
+    }
+  }
+
+  private static String line(ParsedFile parsed, int segment, Statement statement) {
+    TextRange range = parsed.absolute(segment, statement.range());
+    return parsed.text().substring(range.start(), range.end()) + "\n";
   }
 }
