@@ -342,6 +342,28 @@ class ActionTest extends ProtocolTalk {
                 + " would be another.");
   }
 
+  /** A file and what moves into it end their lines alike, whatever they did before. */
+  @Test
+  void whatMovesEndsItsLinesAsTheFileItMovesTo() {
+    String west = EAST.substring(28).replace("wall East", "wall West");
+    String two = (EAST + "\n" + west).replace("\n", "\r\n");
+    String address = open("walls/both.wall", two);
+    CodeAction split = picked(titled(actions(address, two, "wall West"), "Move wall West to a f"));
+    assertThat(after(split, Conversation.address(folder.resolve("walls/west.wall")), ""))
+        .isEqualTo(
+            ("use \"../catalog/small.wall\"\nuse \"both.wall\"\n\n" + west).replace("\n", "\r\n"));
+    String part = "  glass V9 {\n    ply 1/4\" annealed clear\n  }\n";
+    String text = "use \"../catalog/small.wall\"\ncatalog {\n" + part + "}\n";
+    String catalog = SmallCatalog.TEXT.replace("\n", "\r\n");
+    String home = open(SmallCatalog.PATH, catalog);
+    String from = open("walls/part.wall", text);
+    CodeAction move =
+        picked(titled(actions(from, text, "glass V9", "refactor.extract"), "Move glass V9 to the"));
+    assertThat(after(move, home, catalog))
+        .isEqualTo(
+            catalog.substring(0, catalog.length() - 3) + (part + "}\n").replace("\n", "\r\n"));
+  }
+
   @Test
   void aWallThatMovesTakesTheUnitsAndValuesOfItsProjectAlong() {
     String project = "project \"P\" {\n  units inches\n  let tall = 156\n}\n";

@@ -42,6 +42,13 @@ final class Lines {
     return new TextRange(whole.start(), end);
   }
 
+  /** Lines that end as those of a text do, CR LF where its first does. */
+  static String endingAs(String text, String lines) {
+    int first = text.indexOf('\n');
+    boolean both = first > 0 && text.charAt(first - 1) == '\r';
+    return both ? lines.replaceAll("\r?\n", "\r\n") : lines.replace("\r\n", "\n");
+  }
+
   /** Where the documentation and comments right above a line begin; itself if there are none. */
   static int withCommentsAbove(LineTable lines, int offset, String text) {
     int line = lines.line(offset);

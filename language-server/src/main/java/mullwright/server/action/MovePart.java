@@ -112,7 +112,7 @@ public final class MovePart implements ActionSource {
     int at = Lines.start(catalog.file().lines(), brace);
     boolean ownLine = catalog.file().text().substring(at, brace).isBlank();
     int place = ownLine ? at : brace;
-    String inserted = (ownLine ? "" : "\n") + moved;
+    String inserted = Lines.endingAs(catalog.file().text(), (ownLine ? "" : "\n") + moved);
     TextRange gone = Lines.withSpareBlanks(new TextRange(start, end), text);
     StringBuilder fromAfter = new StringBuilder(text).delete(gone.start(), gone.end());
     StringBuilder toAfter = new StringBuilder(catalog.file().text()).insert(place, inserted);

@@ -91,7 +91,7 @@ public final class SplitFile implements ActionSource {
     int end = Lines.after(lines, whole.end(), text);
     TextRange gone = Lines.withSpareBlanks(new TextRange(start, end), text);
     String kept = new StringBuilder(text).delete(gone.start(), gone.end()).toString();
-    String own = head(document, wall) + text.substring(start, end);
+    String own = Lines.endingAs(text, head(document, wall) + text.substring(start, end));
     new Supposition(document.snapshot(), Map.of(document.path(), kept, path, own))
         .difference(selected.desk().cancel())
         .ifPresent(
