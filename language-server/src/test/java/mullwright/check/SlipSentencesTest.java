@@ -114,7 +114,8 @@ class SlipSentencesTest {
           1, 21   as jamb | 1 & 21   as jamb | Put a comma between names
           1, 21   as jamb | 1 and 21   as jamb | Put a comma between the names.
           1, 21   as jamb | 1, 21   as: jamb | Take it out.
-          at 2'-0" above L2..L12  gap 5/8" | at 2'-0" above L2..L12  gap 5/8"; | Take it out.
+          at 2'-0" above L2..L12  gap 5/8" | at 2'-0" above L2..L12  gap 5/8"; | else take it out.
+          1, 21   as jamb | 1; 21   as jamb | Put a comma between names
           dead-load   1, 21 | dead load   1, 21 | Did you mean dead-load?
           opening door    D1 | door    D1 | Write opening door.
           vision  V1 | glass  V1 | Write vision or spandrel.
