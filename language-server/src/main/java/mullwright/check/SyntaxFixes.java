@@ -75,7 +75,8 @@ final class SyntaxFixes {
   /** One more mark after a mark is too many; elsewhere its like is missing. */
   private static Fix quote(TextRange open, Origin at, String text) {
     int end = endOfWords(open, text);
-    boolean alone = end <= open.start() + 1;
+    boolean alone =
+        end <= open.start() + 1 || Character.isWhitespace(text.charAt(open.start() + 1));
     String before = text.substring(0, open.start()).stripTrailing();
     boolean twice = !before.isEmpty() && MARKS.indexOf(before.charAt(before.length() - 1)) >= 0;
     return alone && twice
@@ -112,9 +113,10 @@ final class SyntaxFixes {
     if (!LISTS.contains(stray.character())) {
       return List.of();
     }
-    int from = text.substring(0, range.start()).stripTrailing().length();
-    boolean between = !endsLine(range.end(), text) && !stray.character().equals(":");
-    TextRange all = new TextRange(from, range.end());
+    int line = startOfLine(range.start(), text);
+    int from = line + text.substring(line, range.start()).stripTrailing().length();
+    boolean between = from > line && !endsLine(range.end(), text) && !stray.character().equals(":");
+    TextRange all = from > line ? new TextRange(from, range.end()) : range;
     return between
         ? List.of(fix("Write a comma", at, all, ","))
         : List.of(fix("Take the " + stray.character() + " out", at, all, ""));
