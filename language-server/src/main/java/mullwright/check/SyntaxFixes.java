@@ -9,13 +9,13 @@ import mullwright.syntax.TextRange;
 
 /** Edits that put in a brace or mark that is missing, or take out one too many. */
 final class SyntaxFixes {
-  /** Marks of feet and inches. */
   /** What people put between names or at the end of a line. */
   private static final Set<String> LISTS = Set.of("&", ";", ":");
 
   /** What a name in quotes begins with. */
   private static final String STARTS = "\"\u201c\u201d";
 
+  /** Marks of feet and inches. */
   private static final String MARKS = "'\"\u2032\u2033\u2019\u201d";
 
   private SyntaxFixes() {}
