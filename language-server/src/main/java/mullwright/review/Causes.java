@@ -17,7 +17,7 @@ final class Causes {
   private static final Set<Topic> LOADS =
       EnumSet.of(Topic.ROW, Topic.FLOOR, Topic.WIND, Topic.PART, Topic.LITE, Topic.HORIZONTAL);
   private static final Set<Topic> NEVER =
-      EnumSet.of(Topic.REMARK, Topic.FABRICATION, Topic.INSTALLATION);
+      EnumSet.of(Topic.REMARK, Topic.FABRICATION, Topic.ON_HAND, Topic.INSTALLATION);
 
   private final List<Change> changes;
   private final List<String> lines;

@@ -103,7 +103,7 @@ final class ChangeFinder {
       case LINE -> "line " + neighbours(subject, sides.lines());
       case FLOOR -> "floor " + neighbours(subject, sides.floors());
       case ROW -> List.of(property(subject, "name"), same(subject));
-      case OPENING, PART, REMARK, FACE, WIND, INSTALLATION -> subject;
+      case OPENING, PART, REMARK, FACE, WIND, INSTALLATION, ON_HAND -> subject;
       default -> same(subject);
     };
   }
@@ -209,7 +209,7 @@ final class ChangeFinder {
     return switch (subject.topic()) {
       case ROW -> sides.after().of(subject).getOrDefault("name", new Value.Words(""));
       case ANCHOR -> sides.after().of(subject).getOrDefault("kind", new Value.Words(""));
-      case OPENING, PART, REMARK, FACE, WIND, INSTALLATION -> subject;
+      case OPENING, PART, REMARK, FACE, WIND, INSTALLATION, ON_HAND -> subject;
       default -> "";
     };
   }

@@ -142,7 +142,13 @@ final class PartFacts {
     to.amount(subject, "U", Kind.U_FACTOR, glass.uFactor());
     to.length(subject, "most width", glass.mostWidth());
     to.length(subject, "most height", glass.mostHeight());
+    to.length(subject, "least width", glass.leastWidth());
+    to.length(subject, "least height", glass.leastHeight());
+    to.amount(subject, "largest-area", Kind.AREA, glass.mostArea());
     to.length(subject, "bite", glass.bite());
+    to.amount(subject, "shear-modulus", Kind.STRESS, glass.shearModulus());
+    to.amount(subject, "edge-psi", Kind.LINEAR_TRANSMITTANCE, glass.edgePsi());
+    to.length(subject, "billed", glass.billed());
   }
 
   private void anchor(Subject subject, Part.Anchor anchor) {

@@ -76,6 +76,14 @@ final class SheetWriter {
     given.ifPresent(value -> put(subject, property, new Value.Amount(value.value(), kind)));
   }
 
+  void number(Subject subject, String property, Optional<Given<Double>> given) {
+    given.ifPresent(
+        value -> {
+          Quantity ratio = Quantity.ofSi(value.value(), Kind.RATIO);
+          put(subject, property, new Value.Amount(ratio, Kind.RATIO));
+        });
+  }
+
   void place(Subject subject, String property, Height height) {
     put(subject, property, names.place(height));
   }

@@ -33,6 +33,7 @@ final class SubjectWords {
       case INSTALLATION ->
           "installation of " + String.join("..", subjects.get(0).named(Name.Sort.LINE));
       case WIND -> "wind zone " + names(subjects.get(0));
+      case ON_HAND -> topic.word() + " of " + names(subjects.get(0));
       case PART, OPENING, FACE, REMARK -> words(topic, subjects.get(0));
     };
   }

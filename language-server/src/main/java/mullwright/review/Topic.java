@@ -20,6 +20,7 @@ public enum Topic {
   CRITERIA("criteria"),
   WIND("wind"),
   FABRICATION("fabrication"),
+  ON_HAND("bars on hand"),
   INSTALLATION("installation"),
   PART("part"),
   REMARK("remark");

@@ -6,11 +6,16 @@ import static mullwright.layout.PieceRef.Kind.VERTICAL;
 import static mullwright.review.PieceChange.What.CHANGED;
 import static mullwright.review.PieceChange.What.GONE;
 import static mullwright.review.PieceChange.What.NEW;
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import java.util.List;
 import mullwright.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Each kind of change of a wall, said as one change with what follows from it. */
 class ChangesTest {
@@ -47,6 +52,74 @@ class ChangesTest {
     assertThat(sill.before().orElseThrow().make().length())
         .isEqualTo(Length.ofInches(60 * 16 - 40 - 1, 16));
     assertThat(sill.longer()).isEqualTo(Length.ofInches(3));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "glass least bite 3/16\"     | criteria: glass bite, least",
+        "glass deflection limit L/90 | criteria: glass deflection, short side over",
+        "glass deflection limit 1\"  | criteria: glass deflection, most",
+        "importance 1.25             | criteria: importance",
+        "safety floor line L2        | criteria: safety floor line, no. 1"
+      })
+  void whatIsAskedOfTheGlassIsTold(String line, String told) {
+    assertThat(Compared.ferry("exposure outdoor", "exposure outdoor\n    " + line).words())
+        .singleElement(as(STRING))
+        .startsWith(told);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "pieces-per-bar 3                 | fabrication: pieces-per-bar",
+        "cut-tolerance 1/32\"             | fabrication: cut-tolerance",
+        "hole-tolerance 1/32\"            | fabrication: hole-tolerance",
+        "perimeter-joint 3/4\"            | fabrication: perimeter-joint",
+        "waste 5%                         | fabrication: waste",
+        "attic 2% glass                   | fabrication: attic glass",
+        "on-hand 4 x 13'-0\" of mullion-6 | bars on hand of mullion-6 added: count 4, length 13'-0\""
+      })
+  void howTheShopCutsIsTold(String line, String told) {
+    String shop = "fabrication { " + line + " }";
+    List<String> words = Compared.ferry("revision B", "revision B\n  " + shop).words();
+    assertThat(words).singleElement(as(STRING)).startsWith(told);
+  }
+
+  @Test
+  void whatTheWindFollowsFromIsTold() {
+    String site = "wind speed 115 mph, exposure C, roof height 50', building width 80', enclosed";
+    String[] zones = {
+      "wind    field   32 psf in, 36 psf out",
+      "",
+      "wind    edge    32 psf in, 48 psf out within 5'-0\" of ends",
+      site
+    };
+    String[] windier = zones.clone();
+    windier[3] = site.replace("115", "120");
+    Compared compared = Compared.of(Compared.replaced(zones), Compared.replaced(windier));
+    assertThat(compared.words()).containsExactly("criteria: site wind speed 115 mph → 120 mph");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "least 1'-0\" x 2'-0\"",
+        "largest-area 40 ft2",
+        "shear-modulus 1 MPa",
+        "edge-psi 0.05 W/mK",
+        "billed 2\""
+      })
+  void eachPropertyOfAGlassIsTold(String line) {
+    String catalog = Compared.example("catalog/captured.wall");
+    String other = catalog.replace("glass V1 {", "glass V1 {\n    " + line);
+    String ferry = Compared.ferry();
+    Compared compared = Compared.of(Compared.read(ferry, catalog), Compared.read(ferry, other));
+    assertThat(compared.words()).isNotEmpty().allSatisfy(it -> assertThat(it).contains("V1"));
   }
 
   @Test

@@ -65,15 +65,20 @@ record Compared(WallReview review, Sides sides) {
 
   /** The ferry terminal against itself with words replaced, pair by pair. */
   static Compared ferry(String... replaced) {
+    return of(ferry(), replaced(replaced));
+  }
+
+  /** The ferry terminal with words replaced, pair by pair. */
+  static String replaced(String... words) {
     String now = ferry();
-    for (int i = 0; i < replaced.length; i += 2) {
-      String next = now.replace(replaced[i], replaced[i + 1]);
+    for (int i = 0; i < words.length; i += 2) {
+      String next = now.replace(words[i], words[i + 1]);
       if (next.equals(now)) {
-        throw new IllegalArgumentException("not in the wall: " + replaced[i]);
+        throw new IllegalArgumentException("not in the wall: " + words[i]);
       }
       now = next;
     }
-    return of(ferry(), now);
+    return now;
   }
 
   /** Every change in words. */
