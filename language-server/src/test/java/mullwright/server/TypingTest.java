@@ -13,6 +13,7 @@ import org.eclipse.lsp4j.TextEdit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is put right while a text is typed, and of several ranges at once. */
 class TypingTest extends ProtocolTalk {
@@ -59,6 +60,23 @@ class TypingTest extends ProtocolTalk {
   @Test
   void leavesALengthAloneThatMayGoOn() {
     assertThat(typed("let b = 5'-6 |\n", " ")).isEqualTo("let b = 5'-6 \n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"5'-6,|\"", "5'-6,|\u2033", "5'-6 1/2,|\", 4'"})
+  void givesNoSecondMarkToALengthThatACommaParts(String marked) {
+    String line = inGrid("lines A..C spaced " + marked);
+    assertThat(typed(line, ",")).isEqualTo(line.replace("|", ""));
+  }
+
+  @Test
+  void spellsALengthThatACommaEnds() {
+    assertThat(typed(inGrid("lines A..C spaced 5'-6,| 4'"), ","))
+        .isEqualTo(inGrid("lines A..C spaced 5'-6\", 4'"));
+  }
+
+  private static String inGrid(String line) {
+    return "wall East {\n  grid {\n    " + line + "\n  }\n}\n";
   }
 
   @Test

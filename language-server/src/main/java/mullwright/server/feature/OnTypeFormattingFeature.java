@@ -29,6 +29,10 @@ import org.eclipse.lsp4j.TextEdit;
 public final class OnTypeFormattingFeature implements Feature {
   private static final String NEW_LINE = "\n";
   private static final List<String> MORE = List.of("\"", ",", "}");
+
+  /** Marks of inches. */
+  private static final String INCHES = "\"\u2033\u201d";
+
   private static final int STEP = 2;
   private static final int CONTINUED = 4;
 
@@ -68,12 +72,20 @@ public final class OnTypeFormattingFeature implements Feature {
         indent(document, line, edits);
       }
       case "}" -> indent(document, line, edits);
-      case "\"", "," -> spell(document, lines.start(line), offset, edits);
+      case "\"" -> spell(document, lines.start(line), offset, edits);
+      case "," -> spell(document, lines.start(line), ended(document, offset), edits);
       default -> {
         // not asked for
       }
     }
     return edits;
+  }
+
+  /** Up to where lengths are done with: one that a comma parts from its mark is not. */
+  private static int ended(Document document, int offset) {
+    String text = document.file().text();
+    boolean parted = offset < text.length() && INCHES.indexOf(text.charAt(offset)) >= 0;
+    return parted ? offset - 2 : offset;
   }
 
   /** Spells the lengths of a stretch of one line. */
