@@ -137,12 +137,7 @@ final class LinePlaces {
           reach.set(line);
         }
       }
-      int from = reach.nextSetBit(0);
-      while (from >= 0) {
-        int end = reach.nextClearBit(from);
-        named.set(first + from, first + end);
-        from = reach.nextSetBit(end);
-      }
+      Bits.moved(reach, 0, lines, first, named);
       passed.or(reach);
       claims.add(claim(said, keyword, first, reach, named, place));
     }

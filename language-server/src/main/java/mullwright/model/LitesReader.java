@@ -197,12 +197,7 @@ final class LitesReader {
     int first = cells.firstOf(like);
     int end = cells.firstOf(like + 1);
     int on = cells.firstOf(bay) - first;
-    int at = taken.nextSetBit(first);
-    while (at >= 0 && at < end) {
-      int after = Math.min(end, taken.nextClearBit(at));
-      taken.set(at + on, after + on);
-      at = taken.nextSetBit(after);
-    }
+    Bits.moved(taken, first, end, on, taken);
   }
 
   /** The cells of a bay that reach over the end of a space of rows. */
