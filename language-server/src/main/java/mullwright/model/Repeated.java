@@ -45,18 +45,22 @@ final class Repeated<T> extends AbstractList<T> implements RandomAccess {
    * @param places the numbers of each place; neither array is written to afterwards
    */
   static <T> List<T> of(List<T> said, int[] which, int[] places, At<T> at) {
-    Builder<T> some = null;
+    int told = 0;
+    for (int what : which) {
+      told += what < 0 ? 0 : 1;
+    }
+    if (told == which.length) {
+      return new Repeated<>(List.copyOf(said), which, places, at);
+    }
+    Builder<T> some = new Builder<>(told, at);
+    said.forEach(some::say);
     for (int i = 0; i < which.length; i++) {
       int place = NUMBERS * i;
-      if (which[i] < 0 && some == null) {
-        some = new Builder<>(which.length, at);
-        said.forEach(some::say);
-        some.copy(which, places, i);
-      } else if (which[i] >= 0 && some != null) {
+      if (which[i] >= 0) {
         some.add(which[i], places[place], places[place + 1], places[place + 2]);
       }
     }
-    return some == null ? new Repeated<>(List.copyOf(said), which, places, at) : some.list();
+    return some.list();
   }
 
   /** The list itself if it cannot be changed, else a copy that cannot. */
@@ -141,13 +145,6 @@ final class Repeated<T> extends AbstractList<T> implements RandomAccess {
     int say(T what) {
       said.add(what);
       return said.size() - 1;
-    }
-
-    /** Takes the first of other places as they are, before any else. */
-    private void copy(int[] which, int[] places, int count) {
-      System.arraycopy(which, 0, this.which, 0, count);
-      System.arraycopy(places, 0, this.places, 0, NUMBERS * count);
-      size = count;
     }
 
     /** Adds a place of which that is said. */
