@@ -60,10 +60,13 @@ final class SameMeaning {
   }
 
   private static <T> BiPredicate<Optional<T>, Optional<T>> optional(BiPredicate<T, T> compare) {
-    return new Again<>(
-        (one, other) ->
-            one.isPresent() == other.isPresent()
-                && (one.isEmpty() || compare.test(one.get(), other.get())));
+    return new Again<>((one, other) -> both(one, other, compare));
+  }
+
+  /** True if both are there and the same, or neither is there. */
+  private static <T> boolean both(Optional<T> one, Optional<T> other, BiPredicate<T, T> same) {
+    return one.isPresent() == other.isPresent()
+        && (one.isEmpty() || same.test(one.get(), other.get()));
   }
 
   boolean horizontals(Members.Horizontal one, Members.Horizontal other) {
@@ -160,8 +163,8 @@ final class SameMeaning {
   private static boolean floors(Grid.Floor one, Grid.Floor other) {
     return one.name().equals(other.name())
         && given(one.elevation(), other.elevation())
-        && both(one.slab(), other.slab())
-        && both(one.edge(), other.edge());
+        && both(one.slab(), other.slab(), SameMeaning::given)
+        && both(one.edge(), other.edge(), SameMeaning::given);
   }
 
   private static boolean rows(Grid.Row one, Grid.Row other) {
@@ -182,12 +185,8 @@ final class SameMeaning {
         && height(one.bottom(), other.bottom())
         && height(one.top(), other.top())
         && one.byOthers() == other.byOthers()
-        && both(one.clear(), other.clear())
-        && both(one.mass(), other.mass());
-  }
-
-  private static <T> boolean both(Optional<Given<T>> one, Optional<Given<T>> other) {
-    return one.isPresent() == other.isPresent() && (one.isEmpty() || given(one.get(), other.get()));
+        && both(one.clear(), other.clear(), SameMeaning::given)
+        && both(one.mass(), other.mass(), SameMeaning::given);
   }
 
   /** True if the work goes on in the same way over the same lines. */
