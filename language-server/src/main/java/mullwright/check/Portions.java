@@ -95,6 +95,7 @@ public final class Portions {
         for (int line = stretch.firstLine() + 1; line <= stretch.lastLine(); line++) {
           if (splices[line] != splices[line - 1]) {
             clean.clear(stretch.firstLine() + 1, stretch.lastLine());
+            break;
           }
         }
       }
