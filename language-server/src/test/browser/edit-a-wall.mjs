@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { appendFileSync, existsSync, readFileSync, unlinkSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { gate, launch, steps, until, watched } from "./page.mjs";
+import { driven, gate, launch, steps, until, watched } from "./page.mjs";
 
 const [address, wall, pictures] = process.argv.slice(2);
 const browser = await launch();
@@ -16,7 +16,7 @@ const word = (text, of) => line(of).locator("span span", { hasText: text }).firs
 const rows = () => page.locator("#rows li");
 const mullions = async () => (await line("as mullion").innerText()).replace(/\u00a0/g, " ");
 
-try {
+await driven({ browser, page, wrong, pictures }, async () => {
   await page.goto(address);
   await page.getByRole("button", { name: "east.wall" }).click();
   await line("as mullion").waitFor();
@@ -262,10 +262,4 @@ try {
   assert.deepEqual(unseen, [], "nothing goes wrong unseen");
   assert.equal(wrong.length, 1, "the save over another's text was refused once");
   console.log("edited, mended, saved");
-} catch (failed) {
-  await page.screenshot({ path: join(pictures, "failed.png") });
-  console.error(wrong.join("\n"));
-  throw failed;
-} finally {
-  await browser.close();
-}
+});

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, rmSync, unlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { gate, launch, steps, until, watched } from "./page.mjs";
+import { driven, gate, launch, steps, until, watched } from "./page.mjs";
 import { overhear } from "./talk.mjs";
 
 const [address, folder, pictures] = process.argv.slice(2);
@@ -374,7 +374,7 @@ const all = {
   },
 };
 
-try {
+await driven({ browser, page, wrong, pictures }, async () => {
   for (const [what, step] of Object.entries(all)) {
     await step();
     await done(what);
@@ -384,10 +384,4 @@ try {
   const unseen = wrong.filter((said) => !/status of (403|404|412)|ERR_FAILED|WebSocket/.test(said));
   assert.deepEqual(unseen, [], "nothing goes wrong unseen");
   console.log("kept, followed, told");
-} catch (failure) {
-  await page.screenshot({ path: join(pictures, "failed.png") });
-  console.error(wrong.join("\n"));
-  throw failure;
-} finally {
-  await browser.close();
-}
+});

@@ -61,3 +61,16 @@ export function gate() {
   const opened = new Promise((then) => (open = then));
   return { opened, open };
 }
+
+/** Drives the page to the end; if that fails, with a picture and with what went wrong unseen. */
+export async function driven({ browser, page, wrong, pictures }, drive) {
+  try {
+    await drive();
+  } catch (failure) {
+    await page.screenshot({ path: join(pictures, "failed.png") });
+    console.error(wrong.join("\n"));
+    throw failure;
+  } finally {
+    await browser.close();
+  }
+}
