@@ -92,7 +92,7 @@ class FolderTest {
   }
 
   @Test
-  @DisabledOnOs(OS.WINDOWS)
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "links are made by administrators only")
   void noLinkLeadsOut() throws IOException {
     Files.createSymbolicLink(root.resolve("link.wall"), disk.resolve("secret.wall"));
     Files.createSymbolicLink(root.resolve("out"), disk);
@@ -159,7 +159,7 @@ class FolderTest {
   }
 
   @Test
-  @DisabledOnOs(OS.WINDOWS)
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "files have no POSIX permissions")
   void whoMayReadTheFileMayStill() throws IOException {
     Path file = root.resolve("east.wall");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-r--"));
@@ -241,7 +241,7 @@ class FolderTest {
   }
 
   @Test
-  @DisabledOnOs(OS.WINDOWS)
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "files have no POSIX permissions")
   void aFileThatIsWriteProtectedStaysAsItIs() throws IOException {
     Path file = root.resolve("east.wall");
     Optional<String> edited = Optional.of(version("east.wall"));

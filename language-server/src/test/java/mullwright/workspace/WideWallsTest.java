@@ -88,6 +88,13 @@ class WideWallsTest {
     }
   }
 
+  /** One of all rules and that one, in which a wall of 16 bays is wide. */
+  private static Workspace workspace(Counting counting) {
+    List<Rule> rules = new ArrayList<>(Rules.find().all());
+    rules.add(counting);
+    return new Workspace(files, new Rules(rules), 16);
+  }
+
   private static RandomWalls plain() {
     return RandomWalls.plain(60);
   }
@@ -95,9 +102,7 @@ class WideWallsTest {
   @Test
   void onlyTheLinesAroundAChangeAreAsked() {
     Counting counting = new Counting();
-    List<Rule> rules = new ArrayList<>(Rules.find().all());
-    rules.add(counting);
-    Workspace workspace = new Workspace(files, new Rules(rules), 16);
+    Workspace workspace = workspace(counting);
     assertThat(found(workspace, plain())).isEmpty();
     // 61 lines of three lengths
     assertThat(counting.askedSince()).isEqualTo(61 * 3);
@@ -127,9 +132,7 @@ class WideWallsTest {
       })
   void onlyTheLinesAroundAStatementAreAskedWhileItIsTyped(String block, String statement) {
     Counting counting = new Counting();
-    List<Rule> rules = new ArrayList<>(Rules.find().all());
-    rules.add(counting);
-    Workspace workspace = new Workspace(files, new Rules(rules), 16);
+    Workspace workspace = workspace(counting);
     found(workspace, plain());
     counting.askedSince();
     int most = 0;
@@ -146,9 +149,7 @@ class WideWallsTest {
   @Test
   void aFindingOfTheWholeWallIsForgottenOnceItIsMended() {
     Counting counting = new Counting();
-    List<Rule> rules = new ArrayList<>(Rules.find().all());
-    rules.add(counting);
-    Workspace workspace = new Workspace(files, new Rules(rules), 16);
+    Workspace workspace = workspace(counting);
     found(workspace, plain());
     // lites beside a door need safety glazing, and the mend counts over all lites
     String door = "opening door D1 bays 30..31 from L1 to L1.top by others clear 1/4\"";
@@ -161,9 +162,7 @@ class WideWallsTest {
   @Test
   void whatIsWrongElsewhereIsToldAgainInTheWordsOfNow() {
     Counting counting = new Counting();
-    List<Rule> rules = new ArrayList<>(Rules.find().all());
-    rules.add(counting);
-    Workspace workspace = new Workspace(files, new Rules(rules), 16);
+    Workspace workspace = workspace(counting);
     String door = "opening louvre LV-1 bays 40..42 rows L2.rail..L2.top by others mass 6 psf";
     RandomWalls wrong = plain().with("grid", door);
     List<Finding> before = found(workspace, wrong);
